@@ -1,0 +1,25 @@
+import '@fontsource-variable/vollkorn/index.css'
+import '@fontsource-variable/vollkorn/wght-italic.css'
+import '@fontsource-variable/sofia-sans-semi-condensed/index.css'
+import '@fontsource-variable/sofia-sans-condensed/index.css'
+import './globals.css'
+import type { Metadata } from 'next'
+import type { ReactNode } from 'react'
+
+export const metadata: Metadata = {
+  title: { default: 'Emberslate', template: '%s · Emberslate' },
+  description: 'A cook plan becomes camera calls and a recipe card whose numbers were checked.',
+}
+
+export default function RootLayout({ children }: { children: ReactNode }) {
+  return (
+    <html lang="en">
+      <body>
+        <a className="sr-only focus:not-sr-only" href="#main">
+          Skip to the page
+        </a>
+        {children}
+      </body>
+    </html>
+  )
+}

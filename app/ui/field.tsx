@@ -1,0 +1,72 @@
+'use client'
+import { type ReactNode, useId } from 'react'
+
+interface FieldProps {
+  label: string
+  value: string
+  onChange: (text: string) => void
+  why?: string
+  fault?: string
+  options?: readonly (readonly [value: string, words: string])[]
+  suggestions?: readonly string[]
+  type?: 'text' | 'date'
+  children?: ReactNode
+}
+
+/** Label, value with its unit, why it matters; the sentence about a fault stands under the field it is about. */
+export function Field({ label, value, onChange, why, fault, options, suggestions, type = 'text', children }: FieldProps) {
+  const id = useId()
+  const described = [why && `${id}-why`, fault && `${id}-fault`].filter(Boolean).join(' ') || undefined
+  const shared = {
+    id,
+    value,
+    'aria-invalid': fault ? true : undefined,
+    'aria-describedby': described,
+  }
+  return (
+    <div className={fault ? 'field wrong' : 'field'}>
+      <label htmlFor={id}>{label}</label>
+      {options ? (
+        <select {...shared} onChange={(e) => onChange(e.target.value)}>
+          {options.map(([option, words]) => (
+            <option key={option} value={option}>
+              {words}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input
+          {...shared}
+          type={type}
+          autoComplete="off"
+          list={suggestions ? `${id}-list` : undefined}
+          onChange={(e) => onChange(e.target.value)}
+        />
+      )}
+      {suggestions && (
+        <datalist id={`${id}-list`}>
+          {suggestions.map((text) => (
+            <option key={text} value={text} />
+          ))}
+        </datalist>
+      )}
+      {fault && (
+        <span className="says" id={`${id}-fault`} role="alert">
+          {fault}
+        </span>
+      )}
+      {why && (
+        <span className="why" id={`${id}-why`}>
+          {why}
+        </span>
+      )}
+      {children}
+    </div>
+  )
+}
+
+export const Caution = ({ children }: { children: ReactNode }) => (
+  <p className="caution">
+    <span>{children}</span>
+  </p>
+)

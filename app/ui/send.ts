@@ -1,0 +1,37 @@
+import { ulid } from 'ulid'
+import type { Problem } from '@/lib/refusals'
+
+export type Answer<T = unknown> =
+  | { ok: true; value: T }
+  | { ok: false; sentence: string; problems: readonly Problem[]; code?: string }
+
+/** A write id made here, so that a write sent twice is done once. `getRandomValues` also works without a secure context. */
+export const newWriteId = () => ulid()
+
+/** Sends JSON and reads the answer or the problem document (RFC 9457); a dead line is a sentence too. */
+export async function send<T>(
+  path: string,
+  method: 'POST' | 'PUT',
+  body: Record<string, unknown>,
+  signal?: AbortSignal,
+): Promise<Answer<T>> {
+  try {
+    const response = await fetch(path, {
+      method,
+      signal,
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ writeId: newWriteId(), ...body }),
+    })
+    const value = await response.json().catch(() => null)
+    if (response.ok) return { ok: true, value: value as T }
+    return {
+      ok: false,
+      sentence: value?.detail ?? value?.title ?? 'The server did not understand this. What you typed is still here.',
+      problems: value?.problems ?? value?.errors ?? [],
+      code: value?.code,
+    }
+  } catch (fault) {
+    if (signal?.aborted) throw fault
+    return { ok: false, sentence: 'The server does not answer. What you typed is kept in this browser.', problems: [] }
+  }
+}

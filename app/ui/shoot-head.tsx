@@ -1,0 +1,35 @@
+import Link from 'next/link'
+import { UndoButton } from './undo-button'
+
+const PAGES = [
+  ['plan', 'Plan'],
+  ['day', 'Day'],
+  ['calls', 'Calls'],
+  ['card', 'Card'],
+] as const
+export type ShootPage = (typeof PAGES)[number][0]
+
+/** Title line of every page of a shoot: name, facts, the pages, undo of the last change. */
+export function ShootHead(props: { id: string; title: string; facts: string; page: ShootPage; canUndo: boolean }) {
+  return (
+    <header className="head">
+      <Link href="/" className="small" aria-label="All shoots">
+        Shoots
+      </Link>
+      <span className="name">{props.title}</span>
+      <span className="small">{props.facts}</span>
+      <UndoButton id={props.id} canUndo={props.canUndo} />
+      <nav aria-label="Shoot">
+        {PAGES.map(([page, name]) => (
+          <Link
+            key={page}
+            href={`/shoots/${props.id}/${page}`}
+            aria-current={page === props.page ? 'page' : undefined}
+          >
+            {name}
+          </Link>
+        ))}
+      </nav>
+    </header>
+  )
+}
