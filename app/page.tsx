@@ -1,0 +1,52 @@
+import Link from 'next/link'
+import { listShoots } from '@/lib/data/list-shoots'
+import { ImportButton } from './ui/import-button'
+
+export const dynamic = 'force-dynamic'
+
+const day = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
+
+export default async function ShootsPage() {
+  const shoots = await listShoots()
+  return (
+    <main id="main" className="page">
+      <header className="head">
+        <span className="name">Emberslate</span>
+        <span className="small">a cook plan becomes camera calls and a checked recipe card</span>
+      </header>
+      <div className="cols-head">
+        <h1>Shoots</h1>
+        <span className="flex flex-wrap items-center gap-4">
+          <ImportButton />
+          <Link className="btn main" href="/shoots/new">
+            New shoot
+          </Link>
+        </span>
+      </div>
+      {shoots.length === 0 ? (
+        <p className="lead mt-4">Choose the cut and when you want to slice. The fire time follows.</p>
+      ) : (
+        <table className="mt-4">
+          <thead>
+            <tr>
+              <th scope="col">shoot</th>
+              <th scope="col">day</th>
+            </tr>
+          </thead>
+          <tbody>
+            {shoots.map((shoot) => (
+              <tr key={shoot.id}>
+                <td>
+                  <Link className="font-serif text-lg font-semibold" href={`/shoots/${shoot.id}/plan`}>
+                    {shoot.title}
+                  </Link>
+                </td>
+                <td className="win">{day.format(new Date(`${shoot.date}T12:00Z`))}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </main>
+  )
+}

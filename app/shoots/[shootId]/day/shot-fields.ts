@@ -1,0 +1,132 @@
+import { MOMENT_IDS } from '@/lib/model/moment-ids'
+import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import { FOOD_STATES, LIGHTS, type ShootDocument } from '@/lib/plan/shoot'
+import { asText, type DocumentField, optional, plain } from '../../document-fields'
+import { momentName } from '../../words'
+
+/** How a shot stands in the day. One of these, never two. */
+export const FORMS = [
+  ['at', 'at a moment'],
+  ['between', 'between two moments'],
+  ['locked', 'locked off, from one to another'],
+  ['free', 'any time'],
+  ['light', 'in a light'],
+] as const
+export type ShotForm = (typeof FORMS)[number][0]
+
+const FORM_KEYS = ['at', 'between', 'from', 'to', 'locked', 'free', 'light'] as const
+const FRESH: Record<ShotForm, Record<string, unknown>> = {
+  at: { at: { moment: 'pull', before: '1 min', after: '2 min' } },
+  between: { between: ['meat-on', 'pull'] },
+  locked: { from: 'meat-on', to: 'off-heat', locked: true },
+  free: { free: true },
+  light: { light: 'golden-hour' },
+}
+
+export function formOf(shot: Record<string, unknown>): ShotForm {
+  if (shot.at) return 'at'
+  if (shot.between) return 'between'
+  if (shot.from || shot.to) return 'locked'
+  return shot.light ? 'light' : 'free'
+}
+
+const moments = MOMENT_IDS.map((id) => [id, momentName(id)] as const)
+const words = (list: readonly string[]) => list.map((word) => [word, word.replaceAll('-', ' ')] as const)
+const orNone = (list: readonly (readonly [string, string])[], none: string) => [['', none] as const, ...list]
+
+/** A list written as words with commas between. */
+function listed(key: string, label: string, pointer: string, why: string): DocumentField {
+  return optional(key, label, pointer, {
+    why,
+    read: (document) => {
+      const list = valueAt(document, pointer)
+      return Array.isArray(list) ? list.join(', ') : asText(list)
+    },
+    write: (document, text) => {
+      const list = text.split(/,\s*/).filter((word, i, all) => word !== '' || i === all.length - 1)
+      return text.trim() === '' ? removeAt(document, pointer) : setAt(document, pointer, list)
+    },
+  })
+}
+
+function formField(at: string): DocumentField {
+  return {
+    key: `${at}-form`,
+    label: 'When',
+    pointers: [],
+    options: FORMS,
+    read: (document) => formOf((valueAt(document, at) as Record<string, unknown>) ?? {}),
+    write: (document, form) => {
+      const shot = { ...(valueAt(document, at) as Record<string, unknown>) }
+      for (const key of FORM_KEYS) delete shot[key]
+      return setAt(document, at, { ...shot, ...FRESH[form as ShotForm] })
+    },
+  }
+}
+
+function whenFields(at: string, form: ShotForm): readonly DocumentField[] {
+  if (form === 'at')
+    return [
+      plain(`${at}-moment`, 'Moment', `${at}/at/moment`, { options: moments }),
+      optional(`${at}-before`, 'Roll before it', `${at}/at/before`),
+      optional(`${at}-after`, 'Hold after it', `${at}/at/after`),
+    ]
+  const roll = optional(`${at}-roll`, 'Length', `${at}/roll`)
+  if (form === 'between')
+    return [
+      plain(`${at}-b0`, 'Not before', `${at}/between/0`, { options: moments }),
+      plain(`${at}-b1`, 'Not after', `${at}/between/1`, { options: moments }),
+      roll,
+    ]
+  if (form === 'locked')
+    return [
+      plain(`${at}-from`, 'From', `${at}/from`, { options: moments }),
+      plain(`${at}-to`, 'To', `${at}/to`, { options: moments }),
+    ]
+  if (form === 'light') return [plain(`${at}-light`, 'Light', `${at}/light`, { options: words(LIGHTS) }), roll]
+  return [roll]
+}
+
+/** All that a shot says, for shot number `index` of the document. */
+export function shotFields(document: ShootDocument, index: number, cameras: readonly string[]): readonly DocumentField[] {
+  const at = `/shots/${index}`
+  const shot = (valueAt(document, at) as Record<string, unknown>) ?? {}
+  return [
+    plain(`${at}-title`, 'Shot', `${at}/title`),
+    formField(at),
+    ...whenFields(at, formOf(shot)),
+    optional(`${at}-setup`, 'Setup', `${at}/setup`),
+    listed(`${at}-needs`, 'Needs', `${at}/needs`, 'Roles or people, with commas: camera, presenter.'),
+    optional(`${at}-camera`, 'Camera', `${at}/camera`, { options: orNone(words(cameras), 'whichever is free') }),
+    optional(`${at}-place`, 'Place', `${at}/place`),
+    optional(`${at}-lid`, 'Lid', `${at}/lid`, { options: orNone(words(['open', 'shut', 'any']), 'no matter') }),
+    optional(`${at}-state`, 'Food', `${at}/state`, { options: orNone(words(FOOD_STATES), 'no matter') }),
+    plain(`${at}-priority`, 'If something must give', `${at}/priority`, {
+      options: [
+        ['must', 'must be had'],
+        ['should', 'should be had'],
+        ['could', 'could be dropped'],
+      ],
+      read: (d) => asText(valueAt(d, `${at}/priority`)) || 'should',
+    }),
+  ]
+}
+
+/** A shot that asks for nothing yet. */
+export const freshShot = (id: string) => ({
+  id,
+  title: 'New shot',
+  free: true,
+  setup: '5 min',
+  roll: '4 min',
+  needs: ['camera'],
+  priority: 'should',
+})
+
+export function crewFields(document: ShootDocument): readonly DocumentField[] {
+  const people = (valueAt(document, '/people') as { id?: string }[] | undefined) ?? []
+  return people.flatMap((person, i) => [
+    plain(`person-${i}`, `Person ${i + 1}`, `/people/${i}/id`),
+    listed(`roles-${i}`, `Roles of ${asText(person?.id) || `person ${i + 1}`}`, `/people/${i}/roles`, 'With commas: camera, sound.'),
+  ])
+}

@@ -1,0 +1,58 @@
+import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
+
+/** One thing a form asks for: where it stands in the document, how it is read and written. */
+export interface DocumentField {
+  readonly key: string
+  readonly label: string
+  readonly why?: string
+  /** A fault at one of these pointers, or below it, belongs under this field. */
+  readonly pointers: readonly string[]
+  readonly read: (document: ShootDocument) => string
+  readonly write: (document: ShootDocument, text: string) => ShootDocument
+  readonly options?: readonly (readonly [value: string, words: string])[]
+  readonly suggestions?: readonly string[]
+  readonly type?: 'date'
+}
+export interface FieldGroup {
+  readonly title: string
+  readonly fields: readonly DocumentField[]
+}
+
+export const asText = (value: unknown) => (value === undefined || value === null ? '' : String(value))
+
+export function plain(key: string, label: string, pointer: string, more: Partial<DocumentField> = {}): DocumentField {
+  return {
+    key,
+    label,
+    pointers: [pointer],
+    read: (document) => asText(valueAt(document, pointer)),
+    write: (document, text) => setAt(document, pointer, text),
+    ...more,
+  }
+}
+/** Empty means: not said, so the key goes. */
+export function optional(key: string, label: string, pointer: string, more: Partial<DocumentField> = {}): DocumentField {
+  return plain(key, label, pointer, {
+    write: (document, text) =>
+      text.trim() === '' ? removeAt(document, pointer) : setAt(document, pointer, text),
+    ...more,
+  })
+}
+/** Latitude and longitude are bare numbers in the document. */
+export function degrees(key: string, label: string, pointer: string, why: string): DocumentField {
+  return plain(key, label, pointer, {
+    why,
+    write: (document, text) => {
+      const number = Number(text.replace(',', '.').replace('−', '-'))
+      return setAt(document, pointer, text.trim() === '' || Number.isNaN(number) ? text : number)
+    },
+  })
+}
+
+
+const under = (pointer: string, at: string) =>
+  pointer === at || pointer.startsWith(`${at}/`) || at.startsWith(`${pointer}/`)
+/** Does the fault or warning at this pointer stand under this field? */
+export const belongs = (field: DocumentField, pointer: string) =>
+  pointer !== '' && field.pointers.some((at) => under(pointer, at))

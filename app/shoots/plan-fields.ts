@@ -1,0 +1,160 @@
+import { CUTS } from '@/lib/model/cuts'
+import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { asText, degrees, type DocumentField, type FieldGroup, optional, plain } from './document-fields'
+
+type StageDocument = { do?: string; [key: string]: unknown }
+const stagesOf = (document: ShootDocument, cook: number) =>
+  (valueAt(document, `/cooks/${cook}/stages`) as StageDocument[] | undefined) ?? []
+const stageIndex = (document: ShootDocument, cook: number, kind: string) =>
+  stagesOf(document, cook).findIndex((stage) => stage?.do === kind)
+
+const stageAt = (document: ShootDocument, cook: number, kind: string) =>
+  `/cooks/${cook}/stages/${stageIndex(document, cook, kind)}`
+
+const COOKERS = [
+  ['kettle-charcoal', 'kettle, charcoal'],
+  ['ceramic-charcoal', 'ceramic, charcoal'],
+  ['oven', 'oven'],
+  ['convection-oven', 'convection oven'],
+] as const
+
+/** One figure for warming up and roasting: the preheat follows the roast. */
+function cookerTemperature(document: ShootDocument, cook: number): DocumentField {
+  const roast = `${stageAt(document, cook, 'roast')}/at`
+  const preheat = `${stageAt(document, cook, 'preheat')}/at`
+  const warmsUp = stageIndex(document, cook, 'preheat') >= 0
+  return plain(`cooker-at-${cook}`, 'Cooker at', roast, {
+    pointers: [roast, preheat],
+    write: (edited, text) => (warmsUp ? setAt(setAt(edited, roast, text), preheat, text) : setAt(edited, roast, text)),
+  })
+}
+
+function probeField(document: ShootDocument, cook: number): DocumentField {
+  const roast = stageAt(document, cook, 'roast')
+  return {
+    key: `probe-${cook}`,
+    label: 'Probe goes in',
+    pointers: [`${roast}/probe`, `${roast}/turn`],
+    options: [
+      ['start', 'from the start'],
+      ['turn', 'at half time, with the turn'],
+    ],
+    read: (edited) => asText(valueAt(edited, `${roast}/probe/at`)) || 'start',
+    write: (edited, text) => {
+      const lead = valueAt(edited, `${roast}/probe/lead`)
+      const withProbe = setAt(edited, `${roast}/probe`, lead === undefined ? { at: text } : { at: text, lead })
+      return text === 'turn' && valueAt(withProbe, `${roast}/turn`) === undefined
+        ? setAt(withProbe, `${roast}/turn`, { at: 'half' })
+        : withProbe
+    },
+  }
+}
+
+function searField(cook: number): DocumentField {
+  const at = `/cooks/${cook}/stages`
+  return {
+    key: `sear-${cook}`,
+    label: 'Sear at the end',
+    pointers: [],
+    options: [
+      ['yes', 'yes, over open vents'],
+      ['no', 'no'],
+    ],
+    read: (document) => (stageIndex(document, cook, 'sear') < 0 ? 'no' : 'yes'),
+    write: (document, text) => {
+      const stages = stagesOf(document, cook).filter((stage) => stage.do !== 'sear')
+      if (text === 'no') return setAt(document, at, stages)
+      const roast = stages.findLastIndex((stage) => stage.do === 'roast')
+      const pull = asText((stages[roast]?.until as { core?: unknown } | undefined)?.core)
+      const sear = { do: 'sear', at: '320 °C', until: { core: pull }, max: '15 min' }
+      return setAt(document, at, [...stages.slice(0, roast + 1), sear, ...stages.slice(roast + 1)])
+    },
+  }
+}
+
+const sliceField: DocumentField = {
+  key: 'slice',
+  label: 'First slice at',
+  why: 'A time such as 18:30, or "golden hour".',
+  pointers: ['/day/slice'],
+  suggestions: ['golden hour', 'daylight', '18:30'],
+  read: (document) => {
+    const slice = valueAt(document, '/day/slice') as { at?: string; in?: string } | undefined
+    return slice?.in ? slice.in.replaceAll('-', ' ') : asText(slice?.at)
+  },
+  write: (document, text) => {
+    if (text.trim() === '') return removeAt(document, '/day/slice')
+    const light = text.trim().toLowerCase().replaceAll(' ', '-')
+    const known = ['daylight', 'golden-hour', 'golden-hour-morning', 'twilight', 'night'].includes(light)
+    return setAt(document, '/day/slice', known ? { in: light } : { at: text.trim() })
+  },
+}
+
+function roastGroup(cook: number, name: string): FieldGroup {
+  const roast = `/cooks/${cook}/roast`
+  return {
+    title: `The roast${name}`,
+    fields: [
+      plain(`cut-${cook}`, 'Cut', `${roast}/cut`, { options: CUTS.map((cut) => [cut.id, cut.name] as const) }),
+      plain(`mass-${cook}`, 'Weight', `${roast}/mass`),
+      optional(`thickness-${cook}`, 'Thickness at the thickest', `${roast}/thickness`, {
+        why: 'Measure it as it lies: it counts most. Empty means a typical one for the weight.',
+      }),
+      plain(`start-${cook}`, 'Middle, when it goes on', `${roast}/start`, { why: 'About 4 °C straight from the fridge.' }),
+    ],
+  }
+}
+
+function heatGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
+  const stage = (kind: string, path: string, key: string, label: string, why?: string) =>
+    stageIndex(document, cook, kind) < 0
+      ? []
+      : [plain(`${key}-${cook}`, label, `${stageAt(document, cook, kind)}${path}`, { why })]
+  return {
+    title: `The heat${name}`,
+    fields: [
+      plain(`cooker-${cook}`, 'Cooker', `/cooks/${cook}/cooker/kind`, { options: COOKERS }),
+      cookerTemperature(document, cook),
+      probeField(document, cook),
+      ...stage('roast', '/until/core', 'pull', 'Pull at', 'As the probe reads it.'),
+      searField(document, cook),
+      ...stage('sear', '/at', 'sear-at', 'Sear at'),
+      ...stage('sear', '/until/core', 'off', 'Off the heat at', 'As the probe reads it.'),
+      ...stage('rest', '/until/after', 'rest', 'Rest'),
+    ],
+  }
+}
+
+const DAY: FieldGroup = {
+  title: 'The day',
+  fields: [
+    sliceField,
+    plain('date', 'Date', '/date', { type: 'date' }),
+    optional('call', 'Crew call, if it is fixed', '/day/call', { why: 'A time such as 14:00. Empty: as late as fits.' }),
+    optional('wrap', 'Wrap no later than', '/day/wrap'),
+  ],
+}
+const PLACE: FieldGroup = {
+  title: 'The place',
+  fields: [
+    plain('title', 'Title', '/title'),
+    plain('zone', 'Time zone', '/zone', { suggestions: ['Europe/Dublin', 'Europe/Berlin', 'America/New_York'] }),
+    degrees('lat', 'Latitude', '/place/lat', 'Degrees, north positive; for sunset and golden hour.'),
+    degrees('lon', 'Longitude', '/place/lon', 'Degrees, east positive.'),
+    optional('altitude', 'Altitude', '/place/altitude', { why: 'Water boils cooler higher up.' }),
+    optional('air', 'Air', '/weather/air'),
+    optional('wind', 'Wind', '/weather/wind'),
+  ],
+}
+
+/** The form for a document, cook by cook: what is asked depends on the stages that are there. */
+export function fieldGroups(document: ShootDocument): readonly FieldGroup[] {
+  const cooks = (valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []
+  const named = (cook: { id?: string }) => (cooks.length > 1 ? `: ${cook.id}` : '')
+  return [
+    ...cooks.flatMap((cook, i) => [roastGroup(i, named(cook)), heatGroup(document, i, named(cook))]),
+    DAY,
+    PLACE,
+  ]
+}

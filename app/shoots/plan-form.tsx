@@ -1,0 +1,64 @@
+'use client'
+import { Fragment } from 'react'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import type { Problem, Warning } from '@/lib/refusals'
+import { Caution, Field } from '../ui/field'
+import { belongs, type DocumentField, type FieldGroup } from './document-fields'
+import { fieldGroups } from './plan-fields'
+
+/** Faults that no field of the form owns; they are told at the top, with where they are. */
+export function strayProblems(document: ShootDocument, problems: readonly Problem[]): readonly Problem[] {
+  const fields = fieldGroups(document).flatMap((group) => group.fields)
+  return problems.filter((problem) => !fields.some((field) => belongs(field, problem.pointer)))
+}
+
+interface PlanFormProps {
+  document: ShootDocument
+  onChange: (document: ShootDocument, key: string) => void
+  problems: readonly Problem[]
+  warnings: readonly Warning[]
+}
+
+/** The plan, field by field. Everything typed is kept, right or wrong. */
+export function PlanForm({ document, onChange, problems, warnings }: PlanFormProps) {
+  const control = (field: DocumentField) => (
+    <Field
+      key={field.key}
+      label={field.label}
+      why={field.why}
+      type={field.type}
+      options={field.options}
+      suggestions={field.suggestions}
+      value={field.read(document)}
+      fault={problems.find((problem) => belongs(field, problem.pointer))?.sentence}
+      onChange={(text) => onChange(field.write(document, text), field.key)}
+    >
+      {warnings
+        .filter((warning) => belongs(field, warning.path))
+        .map((warning) => (
+          <Caution key={warning.code}>{warning.sentence}</Caution>
+        ))}
+    </Field>
+  )
+  const groups = fieldGroups(document)
+  const folded = (group: FieldGroup) => group.title === 'The place'
+  return (
+    <form aria-label="Cook plan" onSubmit={(event) => event.preventDefault()}>
+      {groups.map((group) => (
+        <Fragment key={group.title}>
+          {folded(group) ? (
+            <details className="mt-4" open={group.fields.some((f) => problems.some((p) => belongs(f, p.pointer)))}>
+              <summary>{group.title}</summary>
+              {group.fields.map(control)}
+            </details>
+          ) : (
+            <fieldset className="mt-4 border-0 p-0">
+              <legend className="small">{group.title}</legend>
+              {group.fields.map(control)}
+            </fieldset>
+          )}
+        </Fragment>
+      ))}
+    </form>
+  )
+}
