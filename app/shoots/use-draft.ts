@@ -30,5 +30,12 @@ export function useDraft(key: string, saved: ShootDocument) {
     localStorage.removeItem(key)
     setRestored(false)
   }, [key])
-  return { document, keep, forget, restored }
+  const reset = useCallback(
+    (next: ShootDocument) => {
+      forget()
+      setDocument(next)
+    },
+    [forget],
+  )
+  return { document, keep, forget, reset, restored }
 }

@@ -1,0 +1,140 @@
+'use client'
+import { Fragment, useState } from 'react'
+import { removeAt, setAt } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { Field } from '../../../ui/field'
+import { newWriteId } from '../../../ui/send'
+import { belongs, type DocumentField } from '../../document-fields'
+import { SaveLine } from '../../save-line'
+import { useSaved } from '../../use-saved'
+import { crewFields, freshShot, shotFields } from './shot-fields'
+
+/** What the layout says of one shot, in words; made on the server. */
+export interface ShotRow {
+  readonly id: string
+  readonly title: string
+  readonly kind: 'moment' | 'free' | 'drop'
+  readonly likely: string
+  readonly camera: string
+  readonly people: string
+  readonly standby: string
+  readonly window: string
+  readonly tentative: boolean
+}
+interface DayDeskProps {
+  shootId: string
+  version: number
+  document: ShootDocument
+  rows: readonly ShotRow[]
+}
+
+const shotsOf = (document: ShootDocument) => (document.shots as { id: string }[] | undefined) ?? []
+
+/** Shots under the heat line, edited where they stand; every change is saved and the day is laid out anew. */
+export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProps) {
+  const { document, change, problems, state } = useSaved(shootId, version, saved)
+  const [open, setOpen] = useState<string | null>(null)
+  const cameras = ((document.cameras as { id: string }[] | undefined) ?? []).map((camera) => camera.id)
+  const shots = shotsOf(document)
+  const control = (field: DocumentField) => (
+    <Field
+      key={field.key}
+      label={field.label}
+      why={field.why}
+      options={field.options}
+      value={field.read(document)}
+      fault={problems.find((problem) => belongs(field, problem.pointer))?.sentence}
+      onChange={(text) => change(field.write(document, text))}
+    />
+  )
+  function addShot() {
+    const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
+    change(setAt(document, '/shots', [...shots, freshShot(id)]))
+    setOpen(id)
+  }
+  const order = [...rows.map((row) => row.id), ...shots.map((shot) => shot.id).filter((id) => !rows.some((row) => row.id === id))]
+  return (
+    <section aria-label="Shots">
+      <div className="cols-head">
+        <h2>Shots</h2>
+        <button type="button" className="btn" onClick={addShot}>
+          Add a shot
+        </button>
+      </div>
+      <SaveLine state={state} problems={problems} />
+      <div className="scroll-x">
+        <table className="mt-2">
+          <thead>
+            <tr>
+              <th scope="col">no.</th>
+              <th scope="col">shot</th>
+              <th scope="col" className="text-right">
+                likely
+              </th>
+              <th scope="col">camera</th>
+              <th scope="col">with</th>
+              <th scope="col">stand by at</th>
+              <th scope="col">early to late</th>
+            </tr>
+          </thead>
+          <tbody>
+            {order.map((id, i) => {
+              const index = shots.findIndex((shot) => shot.id === id)
+              if (index < 0) return null
+              const row = rows.find((r) => r.id === id)
+              const title = String((shots[index] as { title?: unknown }).title ?? '')
+              return (
+                <Fragment key={id}>
+                  <tr className={row?.kind ?? 'free'}>
+                    <td className="time">{i + 1}</td>
+                    <td>
+                      <button
+                        type="button"
+                        className="textlink struck text-left"
+                        aria-expanded={open === id}
+                        onClick={() => setOpen(open === id ? null : id)}
+                      >
+                        {title || 'Untitled shot'}
+                      </button>
+                      {row?.tentative && <span className="small"> (tentative)</span>}
+                      {row?.kind === 'drop' && <span className="small"> dropped</span>}
+                    </td>
+                    <td className="time text-right">{row?.likely}</td>
+                    <td>{row?.camera}</td>
+                    <td>{row?.people}</td>
+                    <td>{row?.standby}</td>
+                    <td className="win">{row?.window}</td>
+                  </tr>
+                  {open === id && (
+                    <tr>
+                      <td colSpan={7}>
+                        <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
+                          {shotFields(document, index, cameras).map(control)}
+                        </div>
+                        <button
+                          type="button"
+                          className="textlink"
+                          onClick={() => {
+                            setOpen(null)
+                            change(removeAt(document, `/shots/${index}`))
+                          }}
+                        >
+                          Take this shot out
+                        </button>
+                      </td>
+                    </tr>
+                  )}
+                </Fragment>
+              )
+            })}
+          </tbody>
+        </table>
+      </div>
+      <p className="small mt-2">A bar at the left edge marks a shot that happens once. Choose a shot to change it.</p>
+      <details className="mt-4">
+        <summary>The crew</summary>
+        <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(control)}</div>
+      </details>
+    </section>
+  )
+}

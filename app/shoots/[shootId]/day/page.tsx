@@ -1,0 +1,132 @@
+import type { Metadata } from 'next'
+import { Suspense } from 'react'
+import type { Layout } from '@/lib/day/layout'
+import type { Shoot } from '@/lib/plan/shoot'
+import { formatShare } from '@/lib/units'
+import { HeatLine } from '../../../ui/heat-line'
+import { ShootHead } from '../../../ui/shoot-head'
+import { factsOf, forecastsOf, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
+import { clockOf, standbyWords, windowWords } from '../../call-words'
+import { heatLineInput } from '../../heat-line-input'
+import { momentName } from '../../words'
+import { NoLayout } from '../no-layout'
+import { DayDesk, type ShotRow } from './day-desk'
+
+export const metadata: Metadata = { title: 'Day' }
+export const dynamic = 'force-dynamic'
+
+export default async function DayPage({ params }: { params: Promise<{ shootId: string }> }) {
+  const { shootId } = await params
+  const open = await openShoot(shootId)
+  const people = open.shoot.people?.length ?? 0
+  return (
+    <main id="main" className="page">
+      <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="day" canUndo={open.canUndo} />
+      <h1 className="sr-only">The day: {open.shoot.title}</h1>
+      <Suspense fallback={<p className="lead">{`Laying out ${open.shoot.shots?.length ?? 0} shots, ${people} people.`}</p>}>
+        <Day open={open} />
+      </Suspense>
+    </main>
+  )
+}
+
+async function Day({ open }: { open: OpenShoot }) {
+  const laid = layoutOf(open.shoot)
+  const layout = laid.ok ? laid.layout : null
+  return (
+    <>
+      {layout && <HeatLine {...heatLineInput(open.shoot, forecastsOf(open.shoot), layout, true)} />}
+      {!laid.ok && <NoLayout problems={laid.problems} />}
+      <div className="cols-day">
+        <DayDesk
+          shootId={open.id}
+          version={open.version}
+          document={open.document}
+          rows={layout ? rowsOf(open.shoot, layout) : []}
+        />
+        {layout && (
+          <div>
+            <DoesNotFit layout={layout} />
+            <Holds shoot={open.shoot} layout={layout} />
+          </div>
+        )}
+      </div>
+    </>
+  )
+}
+
+function rowsOf(shoot: Shoot, layout: Layout): readonly ShotRow[] {
+  const rows = (shoot.shots ?? []).map((shot): ShotRow & { sort: number } => {
+    const placed = layout.shots.find((p) => p.id === shot.id)
+    const call = layout.calls.find((c) => c.for === shot.id)
+    const likely = call?.window.likely ?? placed?.start ?? null
+    return {
+      id: shot.id,
+      title: shot.title,
+      kind: placed ? (call?.moment ? 'moment' : 'free') : 'drop',
+      likely: placed ? clockOf(shoot, likely) : '',
+      camera: placed?.camera.join(' ') ?? '',
+      people: placed?.people.join(', ') ?? '',
+      standby: call ? standbyWords(shoot, call) : '',
+      window: call ? windowWords(shoot, call) : '',
+      tentative: placed?.hold === 'tentative' && !call?.moment,
+      sort: likely ? Date.parse(likely) : Number.POSITIVE_INFINITY,
+    }
+  })
+  return rows.sort((a, b) => a.sort - b.sort).map(({ sort: _, ...row }) => row)
+}
+
+function DoesNotFit({ layout }: { layout: Layout }) {
+  if (layout.dropped.length === 0 && layout.conflicts.length === 0)
+    return (
+      <section aria-label="Does not fit">
+        <h2>Everything fits</h2>
+      </section>
+    )
+  return (
+    <section aria-label="Does not fit">
+      <h2>Does not fit</h2>
+      {layout.dropped.map((drop) => (
+        <div className="conflict" key={drop.id}>
+          <p>{drop.why}</p>
+          <p className="way">{drop.wouldSave}</p>
+        </div>
+      ))}
+      {layout.conflicts.map((conflict) => (
+        <div className="conflict" key={conflict.sentence}>
+          <p>{conflict.sentence}</p>
+        </div>
+      ))}
+    </section>
+  )
+}
+
+function Holds({ shoot, layout }: { shoot: Shoot; layout: Layout }) {
+  const worst = Object.entries(layout.capture.each).sort((a, b) => a[1] - b[1])[0]
+  const worstMoment = worst?.[0].split('/').at(-1)
+  return (
+    <section aria-label="Holds" className="mt-6">
+      <h2>Holds</h2>
+      <dl className="facts-list">
+        {worst && (
+          <>
+            <dt className="time">{formatShare(worst[1])}</dt>
+            <dd>chance that each moment is caught, at worst ({momentName(worstMoment as never)})</dd>
+            <dt className="time">{formatShare(layout.capture.joint)}</dt>
+            <dd>that all {Object.keys(layout.capture.each).length} are</dd>
+          </>
+        )}
+        {layout.meals.map((meal) => (
+          <div key={meal.start + meal.people.join()} className="contents">
+            <dt className="time">{clockOf(shoot, meal.start)}</dt>
+            <dd>
+              meal, to {clockOf(shoot, meal.end)}: {meal.people.join(', ')}
+            </dd>
+          </div>
+        ))}
+        <dt className="time">{clockOf(shoot, layout.wrap)}</dt>
+        <dd>wrap</dd>
+      </dl>
+    </section>
+  )
+}

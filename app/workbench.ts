@@ -1,0 +1,70 @@
+import 'server-only'
+import { notFound } from 'next/navigation'
+import { cache } from 'react'
+import { loadShoot } from '@/lib/data/load-shoot'
+import { layOutDay } from '@/lib/day/lay-out'
+import type { Layout } from '@/lib/day/layout'
+import type { Forecast } from '@/lib/model/forecast'
+import { forecastCook } from '@/lib/model/forecast-cook'
+import { MODEL_VERSION } from '@/lib/model/version'
+import { toCookPlan } from '@/lib/plan/cook-plan'
+import { parseShoot } from '@/lib/plan/parse'
+import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
+import { problemsForLayout } from '@/lib/plan/parse'
+import type { Problem } from '@/lib/refusals'
+
+export const seedOf = (shoot: Shoot) => shoot.seed ?? 1
+export type Forecasts = ReadonlyMap<string, Forecast>
+
+const KEPT = 24
+/** The last few results by what went in; the core is deterministic, so the same document never needs a second run. */
+function remembered<T>(make: (shoot: Shoot) => T) {
+  const results = new Map<string, T>()
+  return (shoot: Shoot): T => {
+    const key = JSON.stringify(shoot)
+    const known = results.get(key)
+    if (known !== undefined) return known
+    const made = make(shoot)
+    results.set(key, made)
+    if (results.size > KEPT) results.delete(results.keys().next().value as string)
+    return made
+  }
+}
+
+const forecastEach = remembered(
+  (shoot): Forecasts =>
+    new Map(shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed: seedOf(shoot) })])),
+)
+/** Only what the fire and the meat depend on: editing a shot never re-runs the physics. */
+export const forecastsOf = (shoot: Shoot): Forecasts =>
+  forecastEach({ ...shoot, title: MODEL_VERSION, shots: undefined, people: undefined, cameras: undefined, tasks: undefined, day: undefined, card: undefined })
+
+export type LaidOut = { ok: true; layout: Layout } | { ok: false; problems: readonly Problem[] }
+const layOut = remembered((shoot): LaidOut => {
+  const problems = problemsForLayout(shoot)
+  if (problems.length > 0) return { ok: false, problems }
+  return { ok: true, layout: layOutDay(shoot, forecastsOf(shoot), { seed: seedOf(shoot) }) }
+})
+export const layoutOf = (shoot: Shoot): LaidOut => layOut({ ...shoot, card: undefined })
+
+export interface OpenShoot {
+  readonly id: string
+  readonly version: number
+  readonly canUndo: boolean
+  readonly document: ShootDocument
+  readonly shoot: Shoot
+}
+
+/** The shoot a page is about; a page that does not exist if there is none. */
+export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
+  const saved = await loadShoot(id)
+  if (!saved) notFound()
+  const parsed = parseShoot(saved.document)
+  if (!parsed.ok) throw new Error(`The saved shoot ${id} no longer reads: ${parsed.problems[0]?.sentence}`)
+  return { id, version: saved.version, canUndo: saved.canUndo, document: saved.document as ShootDocument, shoot: parsed.value }
+})
+
+export function factsOf(shoot: Shoot): string {
+  const date = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
+  return date.format(new Date(`${shoot.date}T12:00Z`))
+}
