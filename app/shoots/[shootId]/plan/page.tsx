@@ -1,0 +1,19 @@
+import type { Metadata } from 'next'
+import { ShootHead } from '../../../ui/shoot-head'
+import { factsOf, openShoot } from '../../../workbench'
+import { previewOf } from '../../preview-of'
+import { PlanDesk } from './plan-desk'
+
+export const metadata: Metadata = { title: 'Plan' }
+export const dynamic = 'force-dynamic'
+
+export default async function PlanPage({ params }: { params: Promise<{ shootId: string }> }) {
+  const { shootId } = await params
+  const open = await openShoot(shootId)
+  return (
+    <main id="main" className="page">
+      <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="plan" canUndo={open.canUndo} />
+      <PlanDesk shootId={shootId} version={open.version} document={open.document} first={previewOf(open.shoot)} />
+    </main>
+  )
+}

@@ -1,0 +1,52 @@
+import { DrawingSvg, Figures } from '../ui/drawing'
+import { Caution } from '../ui/field'
+import type { Preview } from './preview'
+
+/** The heat line, the slice and what the forecast says in words; dimmed words tell while it is worked out anew. */
+export function PlanPicture({ preview, working }: { preview: Preview | null; working: boolean }) {
+  if (!preview)
+    return (
+      <p className="lead" role="status">
+        {working ? 'Working out 256 cooks.' : 'The heat line appears as soon as the fields on the left can be read.'}
+      </p>
+    )
+  return (
+    <div>
+      <h1>
+        {preview.first}
+        <br />
+        {preview.second}
+      </h1>
+      <p className="small min-h-6" role="status">
+        {working ? 'Working out 256 cooks.' : ''}
+      </p>
+      <figure className="hidden min-[701px]:block">
+        <DrawingSvg drawing={preview.lying} />
+      </figure>
+      <figure className="min-[701px]:hidden">
+        <DrawingSvg drawing={preview.standing} />
+      </figure>
+      <Figures drawing={preview.lying} />
+      <div className="cols-2">
+        <section aria-label="The slice">
+          <h2>The slice</h2>
+          <DrawingSvg drawing={preview.cutFace} />
+          <p className="small mt-2">{preview.slice}</p>
+        </section>
+        <section aria-label="What to expect">
+          <h2>What to expect</h2>
+          <ul className="mt-2 list-none p-0">
+            {preview.facts.map((fact) => (
+              <li key={fact} className="border-b border-rule py-2">
+                {fact}
+              </li>
+            ))}
+          </ul>
+          {preview.warnings.map((warning) => (
+            <Caution key={warning.code + warning.path}>{warning.sentence}</Caution>
+          ))}
+        </section>
+      </div>
+    </div>
+  )
+}

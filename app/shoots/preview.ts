@@ -1,0 +1,16 @@
+import type { Drawing } from '@/lib/export/drawing'
+import type { Warning } from '@/lib/refusals'
+
+/** What the plan page shows beside the form: the likely day as pictures and sentences. */
+export interface Preview {
+  /** "Light at 16:07. Meat on at 17:12." */
+  readonly first: string
+  /** "First slice about 20:33, 20:00 to 21:11." */
+  readonly second: string
+  readonly lying: Drawing
+  readonly standing: Drawing
+  readonly cutFace: Drawing
+  readonly slice: string
+  readonly facts: readonly string[]
+  readonly warnings: readonly Warning[]
+}
