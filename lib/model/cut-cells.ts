@@ -24,6 +24,8 @@ export interface CutCells {
 
 /** Sticks per cell side by which volumes, faces and skin are measured. */
 const STICKS = 4
+/** Cells along a half side at most: a long side is cut into longer cells, for heat flows across the short ones. */
+const MOST_CELLS = 20
 /** A cell filled less than this is merged with the neighbour it opens to; clipping it away cost 2.5 to 6 °C in a trial. */
 const LEAST_FILL = 0.5
 
@@ -63,7 +65,7 @@ function normalAt(solid: Solid, axis: Axis, point: readonly number[]): [number, 
 }
 
 function emptyRaw(solid: Solid, cellM: number): Raw {
-  const n = solid.half.map((h) => Math.max(3, Math.round(h / cellM))) as [number, number, number]
+  const n = solid.half.map((h) => Math.max(3, Math.min(MOST_CELLS, Math.round(h / cellM)))) as [number, number, number]
   const size = n[0] * n[1] * n[2]
   const three = () => [new Float64Array(size), new Float64Array(size), new Float64Array(size)] as const
   return {
@@ -194,14 +196,14 @@ function gather(raw: Raw) {
     return out
   }
   const volume = sum(raw.volume)
-  const middle = raw.moment.map((m) => sum(m).map((v, u) => v / (volume[u] as number)))
+  const middle = raw.moment.map((m) => Float64Array.from(sum(m), (v, u) => v / (volume[u] as number)))
   const skin = sum(raw.skin)
   const normal = raw.normal.map(sum)
   const least = 0.1 * Math.min(...raw.step)
-  const depth = sum(raw.reach).map((reach, u) => {
+  const depth = Float64Array.from(sum(raw.reach), (reach, u) => {
     const area = skin[u] as number
     if (area === 0) return 0
-    const inner = AXES.reduce((d, m) => d + (normal[m]?.[u] as number) * (middle[m]?.[u] as number), 0)
+    const inner = AXES.reduce<number>((d, m) => d + (normal[m]?.[u] as number) * (middle[m]?.[u] as number), 0)
     return Math.max(least, (reach - inner) / area)
   })
   return { unknown, count, volume, middle, skin, depth }

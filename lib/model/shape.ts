@@ -9,20 +9,26 @@ export interface Measured {
   readonly width?: Metres
   readonly length?: Metres
 }
+/** The 1-D radial model that warms like the solid: layers of area ~ r^exponent, r from 0 at the core to radiusM at the skin. */
+export interface Radial {
+  readonly radiusM: number
+  readonly exponent: number
+}
 /**
- * The solid and the 1-D radial model that warms like it: layers of area ~ r^shapeExponent, r from 0 to half the thickness.
- * `shapeExponentAt(f)` is the exponent of the same mass at f times the thickness (the width with it, the length giving way):
+ * The solid, and the 1-D model for it. `radiusM` is some 5 to 40 % more than half the thickness (heat comes from six sides):
+ * a depth d of the 1-D model stands for d · (thicknessM / 2) / radiusM in the cut.
+ * `radialAt(f)` is the model of the same mass at f times the thickness (the width with it, the length giving way):
  * an ensemble that varies the thickness must use it, for at fixed mass a compact roast hardly follows its thickness.
  */
 export interface Geometry {
-  readonly halfThicknessM: number
   readonly thicknessM: number
   readonly widthM: number
   readonly lengthM: number
   readonly volumeM3: number
   readonly areaM2: number
+  readonly radiusM: number
   readonly shapeExponent: number
-  readonly shapeExponentAt: (thicknessFactor: number) => number
+  readonly radialAt: (thicknessFactor: number) => Radial
   /** Whether the thickness was measured; then its spread is small. */
   readonly measured: boolean
 }
@@ -73,28 +79,32 @@ export function geometryOf(cut: Cut, mass: Kilograms, measured: Measured = {}): 
   if (!(mass > 0)) throw new RangeError(`mass must be above 0 kg, got ${mass}`)
   const volumeM3 = solidVolumeM3(cut, mass)
   const half = halfSides(cut, volumeM3, mass, measured)
-  const calibrations: Calibration[] = FACTORS.map((f) =>
-    calibrate({ half: thicker(half, f), exponents: cut.exponents }),
-  )
-  const [thin, typical, thick] = calibrations as [Calibration, Calibration, Calibration]
+  const runs = FACTORS.map((f) => calibrate({ half: thicker(half, f), exponents: cut.exponents }))
+  const typical = runs[1] as Calibration
+  const lnRadius = runs.map((r) => Math.log(r.radiusM))
+  const exponents = runs.map((r) => r.exponent)
   return {
-    halfThicknessM: half[0],
     thicknessM: 2 * half[0],
     widthM: 2 * half[1],
     lengthM: 2 * half[2],
     volumeM3,
     areaM2: typical.areaM2,
+    radiusM: typical.radiusM,
     shapeExponent: typical.exponent,
-    shapeExponentAt: (f) => parabola(thin.exponent, typical.exponent, thick.exponent, Math.log(f) / Math.log(STEP)),
+    radialAt: (f) => {
+      const steps = Math.log(f) / Math.log(STEP)
+      return { radiusM: Math.exp(parabola(lnRadius, steps)), exponent: Math.max(0, parabola(exponents, steps)) }
+    },
     measured: measured.thickness !== undefined,
   }
 }
 
-/** Thickness factors that are run in 3-D; between them the exponent is read off a parabola in ln f. */
+/** Thickness factors that are run in 3-D; between them the radial model is read off parabolas in ln f. */
 const STEP = 1.2
 const FACTORS = [1 / STEP, 1, STEP]
-/** Through (-1, low), (0, mid), (1, high). The ends are held beyond ± 1.5 steps. */
-function parabola(low: number, mid: number, high: number, x: number) {
-  const u = Math.max(-1.5, Math.min(1.5, x))
+/** Through the three values at -1, 0 and 1. The ends are held beyond ± 2 steps. */
+function parabola(values: readonly number[], x: number) {
+  const [low, mid, high] = values as [number, number, number]
+  const u = Math.max(-2, Math.min(2, x))
   return mid + (u * (high - low)) / 2 + (u * u * (high + low - 2 * mid)) / 2
 }
