@@ -1,9 +1,8 @@
 import { z } from 'zod'
-import { COOKER_KINDS } from '../model/cook'
-import { MOMENT_IDS } from '../model/moment-ids'
+import { COOKER_KINDS, type ProbeAt, type Turn, type Until } from '../model/cook'
+import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import {
   type Celsius,
-  type Dimension,
   type Frac,
   type Kilograms,
   type Metres,
@@ -11,149 +10,245 @@ import {
   readQuantity,
   type Seconds,
 } from '../units'
+import * as bounds from './bounds'
+import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
+import { quoted } from './nearest'
 
-/** A quantity as a person writes it ("4.1 kg"), parsed to SI. */
-const quantity = <Q extends number>(dimension: Dimension) =>
-  z.unknown().transform((text, ctx): Q => {
-    const read = readQuantity(text, dimension)
-    if (read.ok) return read.si as Q
-    ctx.addIssue({ code: 'custom', message: read.sentence })
+const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
+const stageTime = quantity<Seconds>('duration', bounds.STAGE_TIME)
+const shotTime = quantity<Seconds>('duration', bounds.SHOT_TIME)
+const meatLength = quantity<Metres>('length', bounds.MEAT_LENGTH)
+
+/** Cookers that the shoot file names but the model does not cover yet. */
+const UNMODELLED: readonly unknown[] = ['offset-wood', 'pellet', 'gas-grill', 'water-bath']
+const cookerKind = z.enum(COOKER_KINDS, {
+  error: (issue) =>
+    UNMODELLED.includes(issue.input)
+      ? `The cooker ${quoted(issue.input)} is known by name but has no model yet. Write ${COOKER_KINDS.slice(0, -1).join(', ')} or ${COOKER_KINDS.at(-1)}.`
+      : wrongWord(issue.input, 'a cooker', COOKER_KINDS),
+})
+
+const until = (time = bounds.STAGE_TIME) =>
+  eitherOf<Until>('what ends a stage', {
+    core: quantity<Celsius>('temperature', bounds.CORE_TEMP),
+    after: quantity<Seconds>('duration', time),
+    cooker: cookerTemp,
+  })
+const turn = eitherOf<Turn>('a turn', {
+  after: stageTime,
+  at: word('the time of a turn', ['half']),
+})
+
+const PROBE_WORDS: readonly unknown[] = ['start', 'turn']
+const probeAt = z
+  .unknown()
+  .meta({ type: 'string', description: '"start", "turn" or a time after meat-on ("60 min").' })
+  .transform((written, ctx): ProbeAt => {
+    if (PROBE_WORDS.includes(written)) return written as 'start' | 'turn'
+    const read = readQuantity(written, 'duration')
+    if (read.ok && read.si >= 0 && read.si <= bounds.STAGE_TIME.max) return read.si as Seconds
+    const rule = 'Write "start", "turn" or a time after meat-on, such as "60 min".'
+    ctx.addIssue({
+      code: 'custom',
+      message:
+        written === undefined
+          ? `When the probe goes in is missing here. ${rule}`
+          : `The probe cannot go in at ${quoted(written)}. ${rule}`,
+    })
     return z.NEVER
   })
-const temperature = quantity<Celsius>('temperature')
-const duration = quantity<Seconds>('duration')
-const length = quantity<Metres>('length')
-const mass = quantity<Kilograms>('mass')
 
-const id = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/)
-const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/)
-
-const until = z.union([
-  z.strictObject({ core: temperature }),
-  z.strictObject({ after: duration }),
-  z.strictObject({ cooker: temperature }),
-])
-export const STAGE = z.discriminatedUnion('do', [
-  z.strictObject({ do: z.literal('preheat'), at: temperature, cold: z.boolean().optional() }),
-  z.strictObject({
-    do: z.literal('roast'),
-    at: temperature,
-    until,
-    max: duration.optional(),
-    turn: z.union([z.strictObject({ after: duration }), z.strictObject({ at: z.literal('half') })]).optional(),
-    probe: z
-      .strictObject({ at: z.union([z.enum(['start', 'turn']), duration]), lead: temperature.optional() })
-      .optional(),
-  }),
-  z.strictObject({ do: z.literal('sear'), at: temperature, until, max: duration.optional() }),
-  z.strictObject({ do: z.literal('hold'), at: temperature, until, max: duration.optional() }),
-  z.strictObject({ do: z.literal('rest'), until, max: duration.optional() }),
-])
+const DO = ['preheat', 'roast', 'sear', 'hold', 'rest'] as const
+const stage = <const D extends string, S extends z.core.$ZodLooseShape>(what: D, shape: S) =>
+  record(`a ${what}`, { do: z.literal(what), ...shape })
+export const STAGE = z.discriminatedUnion(
+  'do',
+  [
+    stage('preheat', { at: cookerTemp, cold: yesNo.optional() }),
+    stage('roast', {
+      at: cookerTemp,
+      until: until(),
+      max: stageTime.optional(),
+      turn: turn.optional(),
+      probe: record('a probe', {
+        at: probeAt,
+        lead: quantity<Celsius>('temperature', bounds.PROBE_LEAD).optional(),
+      }).optional(),
+    }),
+    stage('sear', { at: cookerTemp, until: until(), max: stageTime.optional() }),
+    stage('hold', { at: cookerTemp, until: until(), max: stageTime.optional() }),
+    stage('rest', { until: until(bounds.REST_TIME), max: stageTime.optional() }),
+  ],
+  {
+    error: (issue) =>
+      issue.code === 'invalid_union'
+        ? wrongWord((issue.input as { do?: unknown } | undefined)?.do, 'a stage', DO)
+        : `${quoted(issue.input)} is not a stage. Write { "do": "roast", … }.`,
+  },
+)
 
 export const DONENESS = ['rare', 'medium-rare', 'medium', 'medium-well', 'well-done'] as const
 export const LIGHTS = ['daylight', 'golden-hour', 'golden-hour-morning', 'twilight', 'night'] as const
 export const FOOD_STATES = ['raw', 'seasoned', 'cooking', 'hot', 'rested', 'sliced'] as const
 
-const COOK = z.strictObject({
-  id,
-  roast: z.strictObject({
-    cut: z.string(),
-    mass,
-    start: temperature,
-    thickness: length.optional(),
-    width: length.optional(),
-    length: length.optional(),
+const COOK = record('a cook', {
+  id: id('the id of a cook'),
+  roast: record('a roast', {
+    cut: z.string({
+      error: (issue) =>
+        `${issue.input === undefined ? 'The cut is missing here.' : `${quoted(issue.input)} is not a cut.`} Write one such as "lamb-leg-bone-in".`,
+    }),
+    mass: quantity<Kilograms>('mass', bounds.ROAST_MASS),
+    start: quantity<Celsius>('temperature', bounds.START_TEMP),
+    thickness: meatLength.optional(),
+    width: meatLength.optional(),
+    length: meatLength.optional(),
   }),
-  cooker: z.strictObject({ kind: z.enum(COOKER_KINDS) }),
-  stages: z.array(STAGE).min(1),
-  target: z.strictObject({ doneness: z.enum(DONENESS) }).optional(),
+  cooker: record('a cooker', { kind: cookerKind }),
+  stages: list('stages', STAGE, 12, 1),
+  target: record('a target', { doneness: word('a doneness', DONENESS) }).optional(),
 })
 
-const moment = z.enum(MOMENT_IDS)
+const moment = word('a moment', MOMENT_IDS)
 /** A clock time, or a thermal moment of the shot's or task's cook. */
-const edge = z.union([moment, clock])
-const SHOT = z.strictObject({
-  id,
-  title: z.string().min(1).max(120),
-  cook: id.optional(),
-  at: z.strictObject({ moment, before: duration.optional(), after: duration.optional() }).optional(),
-  between: z.tuple([edge, edge]).optional(),
+const EDGES: readonly unknown[] = MOMENT_IDS
+const edge = z
+  .unknown()
+  .meta({ type: 'string', description: `A moment (${MOMENT_IDS.join(', ')}) or a time of day ("18:30").` })
+  .transform((written, ctx): MomentId | string => {
+    if (EDGES.includes(written) || (typeof written === 'string' && CLOCK.test(written))) return written as string
+    const sentence = wrongWord(written, 'a moment or a time of day', MOMENT_IDS)
+    ctx.addIssue({
+      code: 'custom',
+      message: sentence.replace(/ Write .*/, ' Write a moment such as "pull", or a time such as "18:30".'),
+    })
+    return z.NEVER
+  })
+const pair = z.tuple([edge, edge], {
+  error: (issue) =>
+    `${issue.input === undefined ? 'The two moments are missing here.' : 'This holds exactly two moments or times.'} Write ["meat-on", "pull"].`,
+})
+const needs = (least: number) => list('needs', text('a role or person', 40, 1), 20, least)
+
+const SHOT = record('a shot', {
+  id: id('the id of a shot'),
+  title: text('the title', 120, 1),
+  cook: id('the id of a cook').optional(),
+  at: record('a place at a moment', { moment, before: shotTime.optional(), after: shotTime.optional() }).optional(),
+  between: pair.optional(),
   from: edge.optional(),
   to: edge.optional(),
-  locked: z.boolean().optional(),
-  free: z.boolean().optional(),
-  light: z.enum(LIGHTS).optional(),
-  setup: duration.optional(),
-  roll: duration.optional(),
-  needs: z.array(z.string()).optional(),
-  camera: z.string().optional(),
-  place: z.string().optional(),
-  lid: z.enum(['open', 'shut', 'any']).optional(),
-  priority: z.enum(['must', 'should', 'could']).optional(),
-  state: z.enum(FOOD_STATES).optional(),
-  after: z.array(id).optional(),
+  locked: yesNo.optional(),
+  free: yesNo.optional(),
+  light: word('a light', LIGHTS).optional(),
+  setup: shotTime.optional(),
+  roll: shotTime.optional(),
+  needs: needs(0).optional(),
+  camera: text('a camera', 20, 1).optional(),
+  place: text('the place', 60, 1).optional(),
+  lid: word('a state of the lid', ['open', 'shut', 'any']).optional(),
+  priority: word('a priority', ['must', 'should', 'could']).optional(),
+  state: word('a state of the food', FOOD_STATES).optional(),
+  after: list('shots before this one', id('the id of a shot'), 40).optional(),
 })
-const TASK = z.strictObject({
-  id,
-  title: z.string().min(1).max(120),
-  cook: id.optional(),
+const TASK = record('a task', {
+  id: id('the id of a task'),
+  title: text('the title', 120, 1),
+  cook: id('the id of a cook').optional(),
   from: edge,
   to: edge,
-  needs: z.array(z.string()).min(1),
+  needs: needs(1),
 })
-const DAY = z.strictObject({
+const DAY = record('a day', {
   call: clock.optional(),
   wrap: clock.optional(),
-  slice: z.union([z.strictObject({ at: clock }), z.strictObject({ in: z.enum(LIGHTS) })]).optional(),
-  turnaround: duration.optional(),
-  meal: duration.optional(),
+  slice: eitherOf<{ at: string } | { in: (typeof LIGHTS)[number] }>('the wanted slice', {
+    at: clock,
+    in: word('a light', LIGHTS),
+  }).optional(),
+  turnaround: quantity<Seconds>('duration', bounds.DAY_TIME).optional(),
+  meal: quantity<Seconds>('duration', bounds.SHOT_TIME).optional(),
 })
 /** The author's words on the card; what is absent is written from the plan (`lib/card`). */
-const CARD = z.strictObject({
-  title: z.string().max(120).optional(),
-  intro: z.string().max(600).optional(),
-  serves: z.number().int().min(1).max(200).optional(),
-  ingredients: z
-    .array(z.strictObject({ what: z.string().max(120), much: z.string().max(60) }))
-    .max(40)
-    .optional(),
+const CARD = record('a card', {
+  title: text('the title of the card', 120).optional(),
+  intro: text('the introduction', 600).optional(),
+  serves: number('a number of servings', 1, 200, true).optional(),
+  ingredients: list(
+    'ingredients',
+    record('an ingredient', { what: text('the ingredient', 120), much: text('the amount', 60) }),
+    40,
+  ).optional(),
   /** `override` is the author's reason for printing a contradicted sentence as their own statement. */
-  steps: z
-    .array(z.strictObject({ id, text: z.string().max(600), override: z.string().max(300).optional() }))
-    .max(40)
-    .optional(),
+  steps: list(
+    'steps',
+    record('a step', {
+      id: id('the id of a step'),
+      text: text('the step', 600),
+      override: text('the reason', 300).optional(),
+    }),
+    40,
+  ).optional(),
 })
 
-export const SHOOT = z.strictObject({
-  emberslate: z.literal(1),
-  seed: z.number().int().min(0).max(0xffffffff).optional(),
-  title: z.string().min(1).max(120),
-  date: z.iso.date(),
-  zone: z.string(),
-  place: z.strictObject({
-    lat: z.number().min(-90).max(90),
-    lon: z.number().min(-180).max(180),
-    altitude: length.optional(),
-    name: z.string().max(120).optional(),
+export const SHOOT = record('a shoot', {
+  emberslate: z.literal(1, {
+    error: (issue) =>
+      issue.input === undefined
+        ? 'This is not a shoot file: its version is missing. Write "emberslate": 1.'
+        : `Version ${quoted(issue.input)} of the shoot file is not known here. Write "emberslate": 1.`,
   }),
-  authority: z.string().optional(),
-  weather: z
-    .strictObject({
-      air: temperature.optional(),
-      wind: quantity<MetresPerSecond>('speed').optional(),
-      humidity: quantity<Frac>('share').optional(),
-    })
-    .optional(),
-  cooks: z.array(COOK).min(1),
+  seed: number('a seed', 0, 0xffffffff, true).optional(),
+  title: text('the title', 120, 1),
+  date: z
+    .string({ error: (issue) => wrongDate(issue.input) })
+    .check(z.refine((written) => dateExists(written), { error: (issue) => wrongDate(issue.input) }))
+    .meta({ format: 'date' }),
+  zone: z.string({
+    error: (issue) =>
+      `${issue.input === undefined ? 'The time zone is missing here.' : `${quoted(issue.input)} is not a time zone.`} Write one such as "Europe/Dublin".`,
+  }),
+  place: record('a place', {
+    lat: number('a latitude', -90, 90),
+    lon: number('a longitude', -180, 180),
+    altitude: quantity<Metres>('length', bounds.ALTITUDE).optional(),
+    name: text('the name of the place', 120).optional(),
+  }),
+  authority: text('the authority', 40, 1).optional(),
+  weather: record('the weather', {
+    air: quantity<Celsius>('temperature', bounds.AIR_TEMP).optional(),
+    wind: quantity<MetresPerSecond>('speed', bounds.WIND).optional(),
+    humidity: quantity<Frac>('share', bounds.HUMIDITY).optional(),
+  }).optional(),
+  cooks: list('cooks', COOK, 12, 1),
   day: DAY.optional(),
-  people: z
-    .array(z.strictObject({ id, roles: z.array(z.string()).min(1), name: z.string().max(80).optional() }))
-    .optional(),
-  cameras: z.array(z.strictObject({ id: z.string().min(1).max(20) })).optional(),
-  tasks: z.array(TASK).optional(),
-  shots: z.array(SHOT).optional(),
+  people: list(
+    'people',
+    record('a person', {
+      id: id('the id of a person'),
+      roles: list('roles', text('a role', 40, 1), 12, 1),
+      name: text('the name', 80).optional(),
+    }),
+    40,
+  ).optional(),
+  cameras: list('cameras', record('a camera', { id: text('the id of a camera', 20, 1) }), 12).optional(),
+  tasks: list('tasks', TASK, 60).optional(),
+  shots: list('shots', SHOT, 200).optional(),
   card: CARD.optional(),
 })
+
+function dateExists(written: string): boolean {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(written)?.map(Number) ?? []
+  if (year === undefined || month === undefined || day === undefined || year < 1970 || year > 2200) return false
+  return month >= 1 && month <= 12 && day >= 1 && day <= new Date(Date.UTC(year, month, 0)).getUTCDate()
+}
+function wrongDate(written: unknown): string {
+  if (written === undefined) return 'The date is missing here. Write year, month and day, "2027-05-15".'
+  const shaped = typeof written === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(written)
+  return shaped
+    ? `There is no ${written} in the calendar of 1970 to 2200. Write a date that exists, "2027-05-15".`
+    : `${quoted(written)} is not a date. Write year, month and day, "2027-05-15".`
+}
 
 /** The parsed shoot: SI numbers where the document has quantities. */
 export type Shoot = z.output<typeof SHOOT>

@@ -1,0 +1,77 @@
+import { CUTS, type Cut, cutById } from '../model/cuts'
+import { boxShare, typicalThicknessM } from '../model/shape'
+import type { Problem } from '../refusals'
+import { formatDuration, formatLength, formatMass, formatTemp, type Kilograms, metres, seconds } from '../units'
+import { START_LOWEST_C } from './bounds'
+import { listed, nearest, quoted } from './nearest'
+import type { Cook } from './shoot'
+
+/** What is wrong with the meat itself. */
+export function checkRoast(cook: Cook, path: string): Problem[] {
+  const cut = cutById(cook.roast.cut)
+  const problems = frozen(cook, `${path}/roast/start`)
+  if (!cut) return [{ pointer: `${path}/roast/cut`, sentence: unknownCut(cook.roast.cut) }, ...problems]
+  return [...problems, ...thickness(cook, cut, `${path}/roast/thickness`), ...volume(cook, cut, `${path}/roast/length`)]
+}
+
+function unknownCut(written: string): string {
+  const ids = CUTS.map((cut) => cut.id)
+  const meant = nearest(written, [...ids, ...CUTS.map((cut) => cut.name)])
+  const id = CUTS.find((cut) => cut.id === meant || cut.name === meant)?.id
+  if (id) return `${quoted(written)} is not in the catalogue of cuts. Did you mean "${id}"?`
+  const animal = written.toLowerCase().split(/[^a-z]/)[0] ?? ''
+  const same = ids.filter((each) => animal !== '' && each.startsWith(`${animal}-`))
+  return `${quoted(written)} is not in the catalogue of cuts. Write one such as ${listed((same.length > 0 ? same : ids).slice(0, 4).map((each) => `"${each}"`))}.`
+}
+
+/** [USDA FSIS, The Big Thaw] a day in the refrigerator for each 4 to 5 lb, or half an hour in cold water for each lb. */
+const THAW_KG_PER_DAY = 4 * 0.45359237
+const THAW_WATER_S_PER_KG = 1800 / 0.45359237
+
+function frozen(cook: Cook, pointer: string): Problem[] {
+  const { mass, start } = cook.roast
+  if (start >= START_LOWEST_C) return []
+  const days = Math.ceil(mass / THAW_KG_PER_DAY)
+  const water = formatDuration(seconds(Math.ceil((mass * THAW_WATER_S_PER_KG) / 1800) * 1800))
+  const fridge = `${days} ${days === 1 ? 'day' : 'days'} in the refrigerator`
+  const state = start < -5 ? 'Frozen to the middle' : `Part-frozen at ${formatTemp(start)}`
+  return [
+    {
+      pointer,
+      sentence: `${state}. Thaw it first: ${formatMass(mass)} takes ${fridge}, or ${water} in cold water changed every 30 min. Then write a start such as "4 °C".`,
+    },
+  ]
+}
+
+/** A measured thickness this far from the catalogue's is a slip of the unit, not an odd roast. */
+const THICKNESS_RATIO = { least: 0.4, most: 2 }
+
+function thickness(cook: Cook, cut: Cut, pointer: string): Problem[] {
+  const measured = cook.roast.thickness
+  if (measured === undefined) return []
+  const typical = typicalThicknessM(cut, cook.roast.mass)
+  const ratio = measured / typical
+  if (ratio >= THICKNESS_RATIO.least && ratio <= THICKNESS_RATIO.most) return []
+  const about = metres(Math.round(typical * 200) / 200)
+  return [
+    {
+      pointer,
+      sentence: `${formatLength(measured)} is too ${ratio < 1 ? 'thin' : 'thick'} for ${cut.name} of ${formatMass(cook.roast.mass)}, which lies about ${formatLength(about)} (${formatLength(about, 'us')}) thick. Measure the thickest place as it lies.`,
+    },
+  ]
+}
+
+/** All three sides together must hold the mass, to a factor. */
+function volume(cook: Cook, cut: Cut, pointer: string): Problem[] {
+  const { thickness: a, width: b, length: c, mass } = cook.roast
+  if (a === undefined || b === undefined || c === undefined) return []
+  const kg = a * b * c * boxShare(cut.exponents) * 1045
+  if (kg > (mass * cut.massShare) / 2.5 && kg < mass * 2.5) return []
+  const sides = [a, b, c].map((side) => formatLength(side)).join(' × ')
+  return [
+    {
+      pointer,
+      sentence: `${sides} would weigh about ${formatMass(kg as Kilograms)}, not ${formatMass(mass)}. Measure again, or leave the length out.`,
+    },
+  ]
+}
