@@ -1,0 +1,20 @@
+/** The checker's own limits; common practice, no source, but where a line says otherwise. */
+const MINUTE_MS = 60_000
+export const LIMITS = {
+  /** Times are given to the minute. */
+  graceMs: MINUTE_MS,
+  firstMealWithinMs: 6 * 60 * MINUTE_MS,
+  nextMealWithinMs: 6 * 60 * MINUTE_MS,
+  mealMs: 30 * MINUTE_MS,
+  /** Rolled before and after what is wanted. */
+  handleMs: 10_000,
+  /** Longest it takes a called crew to leave what they are doing. */
+  releaseMs: 15 * MINUTE_MS,
+  hotMs: 10 * MINUTE_MS,
+  restedMs: 30 * MINUTE_MS,
+  slicedMs: 20 * MINUTE_MS,
+  /** How far from a wanted slice time the likely one may fall. */
+  sliceMs: 5 * MINUTE_MS,
+  /** Share of members in which a call may leave too little time. */
+  missShare: 0.05,
+} as const

@@ -1,0 +1,80 @@
+/** One broken rule, by name, with who and what is in it. */
+export interface Violation {
+  readonly rule: Rule
+  readonly sentence: string
+  readonly shots: readonly string[]
+  readonly people: readonly string[]
+}
+
+/** Every rule the checker knows. */
+export const RULES = [
+  'time-malformed',
+  'time-offset',
+  'time-order',
+  'unknown-shot',
+  'unknown-person',
+  'unknown-camera',
+  'unknown-task',
+  'shot-unaccounted',
+  'shot-placed-and-dropped',
+  'shot-placed-twice',
+  'drop-unexplained',
+  'must-dropped-silently',
+  'person-in-two-places',
+  'need-unmet',
+  'camera-on-two-shots',
+  'locked-camera-lent',
+  'too-few-cameras',
+  'named-camera-unused',
+  'setup-short',
+  'hold-wrong',
+  'roll-short',
+  'after-order',
+  'between-outside',
+  'locked-gap',
+  'light-missed',
+  'food-state',
+  'lid-conflict',
+  'moment-uncovered',
+  'moments-clash',
+  'must-in-tentative-window',
+  'call-missing',
+  'call-moment',
+  'call-people',
+  'call-window-order',
+  'call-window-forecast',
+  'standby-late',
+  'standby-missing',
+  'trigger-cook',
+  'trigger-without-probe',
+  'trigger-hot',
+  'trigger-late',
+  'follows-late',
+  'before-call',
+  'after-wrap',
+  'crew-call-early',
+  'wrap-late',
+  'meal-missing',
+  'meal-late',
+  'second-meal-late',
+  'meal-short',
+  'meal-interrupted',
+  'task-uncovered',
+  'task-need-unmet',
+  'task-left',
+  'fire-unwatched',
+  'meat-on-missing',
+  'start-mismatch',
+  'slice-missed',
+  'capture-range',
+  'capture-joint',
+  'capture-unknown',
+] as const
+export type Rule = (typeof RULES)[number]
+
+export const violation = (
+  rule: Rule,
+  sentence: string,
+  shots: readonly string[] = [],
+  people: readonly string[] = [],
+): Violation => ({ rule, sentence, shots, people })
