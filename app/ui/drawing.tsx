@@ -1,0 +1,108 @@
+import type { Drawing, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
+
+/** Colours of the slice do not follow day and dusk: they are the meat's own. */
+const OWN_COLOURS: Partial<Record<Role, string>> = {
+  'tone-1': '#8C2F2E',
+  'tone-2': '#AD4C47',
+  'tone-3': '#CC8474',
+  'tone-4': '#DDB59C',
+  'tone-5': '#EADBC6',
+  crust: '#3B281B',
+  bone: '#F7F1E2',
+  marrow: '#D9C4A6',
+}
+const FACES: Record<Face, string> = { condensed: 'var(--cond)', sans: 'var(--sans)', serif: 'var(--serif)' }
+const colour = (role: Role | undefined) => (role ? (OWN_COLOURS[role] ?? `var(--${role})`) : 'none')
+
+/** A drawing as SVG; colours come from the page's own ground (day, dusk, grey). */
+export function DrawingSvg({ drawing }: { drawing: Drawing }) {
+  return (
+    <svg
+      className="block h-auto max-w-full"
+      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+      width={drawing.width}
+      role="img"
+      aria-label={drawing.title}
+    >
+      <title>{drawing.title}</title>
+      {drawing.marks.map((mark, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: marks are drawn in order and never reordered
+        <MarkSvg key={i} mark={mark} />
+      ))}
+    </svg>
+  )
+}
+
+function MarkSvg({ mark }: { mark: Mark }) {
+  if (mark.kind === 'text') return <TextSvg mark={mark} />
+  const stroke = mark.stroke && {
+    stroke: colour(mark.stroke),
+    strokeWidth: mark.width,
+    strokeDasharray: mark.dash?.join(' '),
+    strokeLinecap: mark.round ? ('round' as const) : undefined,
+    strokeLinejoin: mark.kind === 'path' ? ('round' as const) : undefined,
+  }
+  if (mark.kind === 'line') return <line x1={mark.x1} y1={mark.y1} x2={mark.x2} y2={mark.y2} {...stroke} />
+  const fill = colour(mark.fill)
+  if (mark.kind === 'path') return <path d={mark.d} fill={fill} {...stroke} />
+  if (mark.kind === 'rect') return <rect x={mark.x} y={mark.y} width={mark.w} height={mark.h} fill={fill} {...stroke} />
+  return <circle cx={mark.cx} cy={mark.cy} r={mark.r} fill={fill} {...stroke} />
+}
+
+function TextSvg({ mark }: { mark: TextMark }) {
+  const halo = mark.halo && {
+    paintOrder: 'stroke',
+    stroke: 'var(--paper)',
+    strokeWidth: 4,
+    strokeLinejoin: 'round' as const,
+  }
+  return (
+    <text
+      x={mark.x}
+      y={mark.y}
+      textAnchor={mark.anchor === 'start' ? undefined : mark.anchor}
+      fill={colour(mark.role)}
+      fontSize={mark.size}
+      fontWeight={mark.weight}
+      fontFamily={FACES[mark.face]}
+      {...halo}
+    >
+      {mark.text}
+    </text>
+  )
+}
+
+/** The same numbers as a table, for whoever cannot or need not see the picture. */
+export function Figures({ drawing }: { drawing: Drawing }) {
+  return (
+    <details className="mt-2 max-w-xl">
+      <summary>The same in figures</summary>
+      {drawing.tables.map((table) => (
+        <table key={table.caption} className="mb-6">
+          <caption className="pb-1 text-left font-bold">{table.caption}</caption>
+          <thead>
+            <tr>
+              {table.head.map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table.rows.map((row) => (
+              <tr key={row[0]}>
+                {row.map((cell, i) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in the head's order
+                  <td key={i} className={i > 0 ? 'tabular-nums' : undefined}>
+                    {cell}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ))}
+    </details>
+  )
+}

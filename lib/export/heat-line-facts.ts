@@ -1,0 +1,212 @@
+import type { Layout } from '../day/layout'
+import { lightBands, type Place, sunAltitude } from '../day/sun'
+import type { Stage } from '../model/cook'
+import type { Forecast, Trace } from '../model/forecast'
+import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
+import { spreadOf, windowOf } from '../model/quantiles'
+import type { Shoot } from '../plan/shoot'
+import { type Celsius, celsius, formatTemp, type Instant, instant, later, seconds, type UnitSystem } from '../units'
+
+export interface HeatLineCook {
+  readonly forecast: Forecast
+  readonly meatOn: Instant
+  readonly title: string
+}
+export interface HeatLineInput {
+  readonly zone: string
+  readonly place: Place
+  /** One sentence that says what the picture says; read aloud in its stead. */
+  readonly title: string
+  /** Written into the empty upper left, or above the picture where flags stand there. */
+  readonly say?: { readonly main: string; readonly why: readonly string[] }
+  /** The first is drawn in full, the others as one line each. */
+  readonly cooks: readonly HeatLineCook[]
+  readonly shoot?: Shoot
+  readonly layout?: Layout
+  /** The food-safety authority's minimum, drawn dotted right across. */
+  readonly minimum?: { readonly at: Celsius; readonly words: string }
+  readonly from?: Instant
+  readonly to?: Instant
+  readonly now?: Instant
+  readonly width: number
+  readonly units: UnitSystem
+  readonly lanes: boolean
+  /** Time runs down, for a phone. */
+  readonly standing: boolean
+  /** Low panels, for the call sheet, where a table with the windows stands beside. */
+  readonly compact?: boolean
+}
+
+export interface MomentFact {
+  readonly id: MomentId
+  readonly name: string
+  readonly early: Instant | null
+  readonly likely: Instant | null
+  readonly late: Instant | null
+  readonly reached: number
+}
+export interface CurvePoint {
+  readonly at: Instant
+  readonly low: number
+  readonly likely: number
+  readonly high: number
+}
+export type LightPart = {
+  readonly light: 'golden' | 'twilight' | 'dark'
+  readonly name: string
+  readonly start: Instant
+  readonly end: Instant
+}
+export interface HeatFacts {
+  readonly from: Instant
+  readonly to: Instant
+  /** Those that likely come, by time. */
+  readonly moments: readonly MomentFact[]
+  /** Those that do not come in at least half of the cooks. */
+  readonly never: readonly MomentFact[]
+  /** What the probe reads, °C, from meat-on to just after the slice. */
+  readonly meat: readonly CurvePoint[]
+  readonly cooker: readonly CurvePoint[]
+  readonly targets: readonly { readonly at: Celsius; readonly words: string }[]
+  readonly roastAt: Celsius
+  readonly searAt: Celsius | null
+  readonly sliced: { readonly low: number; readonly likely: number; readonly high: number }
+  readonly sun: readonly { readonly at: Instant; readonly deg: number }[]
+  readonly light: readonly LightPart[]
+}
+
+const MINUTE = 60_000
+const CHARCOAL: readonly string[] = ['ceramic-charcoal', 'kettle-charcoal']
+
+/** The crew's word for a moment. */
+export function momentName(id: MomentId, cooker: string): string {
+  const names: Record<MomentId, string> = {
+    'fire-lit': CHARCOAL.includes(cooker) ? 'fire lit' : 'oven on',
+    'cooker-steady': 'cooker steady',
+    'meat-on': CHARCOAL.includes(cooker) ? 'meat on' : 'meat in',
+    turn: 'turn',
+    'probe-in': 'probe in',
+    pull: 'pull temperature',
+    'vents-open': 'vents open',
+    'sear-start': 'sear',
+    'off-heat': 'off the heat',
+    'carryover-peak': 'carryover peak',
+    'first-slice': 'first slice',
+  }
+  return names[id]
+}
+
+export function heatFacts(input: HeatLineInput, cook: HeatLineCook): HeatFacts {
+  const all = momentFacts(cook)
+  const moments = all.filter((m) => m.likely !== null).sort((a, b) => Number(a.likely) - Number(b.likely))
+  const { from, to } = span(input, moments)
+  const stages = cook.forecast.cook.stages
+  return {
+    from,
+    to,
+    moments,
+    never: all.filter((m) => m.likely === null),
+    ...curves(cook, moments),
+    targets: targets(stages, input.units),
+    roastAt: stages.find((s) => s.do === 'roast')?.at ?? celsius(150),
+    searAt: stages.find((s) => s.do === 'sear')?.at ?? null,
+    sliced: spreadOf(cook.forecast.atSlice.probeC),
+    sun: samples(from, to, 10 * MINUTE).map((at) => ({ at, deg: sunAltitude(at, input.place) })),
+    light: lightParts(input.place, from, to),
+  }
+}
+
+export function momentFacts({ forecast, meatOn }: HeatLineCook): MomentFact[] {
+  const at = (s: number | null) => (s === null ? null : later(meatOn, seconds(s)))
+  return MOMENT_IDS.flatMap((id) => {
+    const members = forecast.moments[id]
+    if (!members) return []
+    const { early, likely, late, reached } = windowOf(members)
+    const name = momentName(id, forecast.cook.cooker.kind)
+    return [{ id, name, early: at(early), likely: at(likely), late: at(late), reached }]
+  })
+}
+
+/** From 20 min before the first call to 25 min after wrap; dark is let in where it is near. */
+function span(input: HeatLineInput, moments: readonly MomentFact[]): { from: Instant; to: Instant } {
+  const call = input.layout ? Date.parse(input.layout.crewCall) : Number.POSITIVE_INFINITY
+  const wrap = input.layout ? Date.parse(input.layout.wrap) : 0
+  const first = Math.min(call, ...moments.map((m) => m.early ?? m.likely ?? Number.POSITIVE_INFINITY))
+  const last = Math.max(wrap, ...moments.map((m) => m.late ?? m.likely ?? 0))
+  const dark = lightBands(input.place, instant(last - 60 * MINUTE), instant(last + 90 * MINUTE)).find(
+    (band) => band.light === 'night' && band.start > last - 59 * MINUTE,
+  )
+  const end = Math.max(last, dark?.start ?? 0)
+  return { from: input.from ?? instant(first - 20 * MINUTE), to: input.to ?? instant(end + 25 * MINUTE) }
+}
+
+function samples(from: Instant, to: Instant, every: number): Instant[] {
+  const n = Math.ceil((to - from) / every)
+  return Array.from({ length: n + 1 }, (_, i) => instant(Math.min(from + i * every, to)))
+}
+
+/** Quantiles over the members, at most some 200 instants; both curves end soon after the likely slice. */
+function curves(cook: HeatLineCook, moments: readonly MomentFact[]): Pick<HeatFacts, 'meat' | 'cooker'> {
+  const likely = (id: MomentId) => moments.find((m) => m.id === id)?.likely
+  const { trace } = cook.forecast
+  const traceEnd = later(cook.meatOn, seconds(trace.startS + trace.stepS * (trace.count - 1)))
+  const slice = likely('first-slice')
+  const meatEnd = slice ? Math.min(slice + 12 * MINUTE, traceEnd) : traceEnd
+  const fireEnd = likely('off-heat') ?? traceEnd
+  const fireLit = likely('fire-lit') ?? cook.meatOn
+  return {
+    meat: quantileCurve(cook, trace.probeC, cook.meatOn, meatEnd),
+    cooker: quantileCurve(cook, trace.cookerC, fireLit, fireEnd),
+  }
+}
+
+function quantileCurve({ forecast, meatOn }: HeatLineCook, values: Float32Array, from: number, to: number) {
+  const { trace } = forecast
+  const column = (at: number) => Math.round(((at - meatOn) / 1000 - trace.startS) / trace.stepS)
+  const first = Math.max(0, column(from))
+  const last = Math.min(trace.count - 1, column(to))
+  const stride = Math.max(1, Math.ceil((last - first) / 200))
+  const points: CurvePoint[] = []
+  for (let i = first; i <= last; i += stride)
+    points.push({
+      at: later(meatOn, seconds(trace.startS + i * trace.stepS)),
+      ...columnSpread(trace, values, i),
+    })
+  return points
+}
+
+function columnSpread(trace: Trace, values: Float32Array, i: number) {
+  const members = values.length / trace.count
+  const column = new Float64Array(members)
+  for (let m = 0; m < members; m++) column[m] = values[m * trace.count + i] ?? Number.NaN
+  return spreadOf(column)
+}
+
+function targets(stages: readonly Stage[], units: UnitSystem): HeatFacts['targets'] {
+  const word = { roast: 'pull', sear: 'off the heat' }
+  const seared = stages.some((s) => s.do === 'sear')
+  return stages.flatMap((stage) => {
+    if ((stage.do !== 'roast' && stage.do !== 'sear') || !('core' in stage.until)) return []
+    const name = stage.do === 'roast' && !seared ? 'pull, off the heat' : word[stage.do]
+    return [{ at: stage.until.core, words: `${formatTemp(stage.until.core, units)} ${name}` }]
+  })
+}
+
+/** Golden hour while the sun is under 6°, twilight to −6°, dark. */
+function lightParts(place: Place, from: Instant, to: Instant): LightPart[] {
+  const bands = lightBands(place, from, to)
+  const days = bands.filter((b) => b.light === 'daylight')
+  return bands.flatMap((band): LightPart[] => {
+    const { light, start, end } = band
+    if (light === 'twilight') {
+      const evening = sunAltitude(start, place) > sunAltitude(end, place)
+      return [{ light, name: evening ? 'sunset' : 'first light', start, end }]
+    }
+    if (light === 'night') return [{ light: 'dark', name: 'dark', start, end }]
+    const day = days.find((d) => d.start < end && start < d.end)
+    if (light === 'daylight' || !day) return []
+    const name = light === 'golden-hour' ? 'golden hour' : 'sunrise'
+    const inDay = { start: instant(Math.max(start, day.start)), end: instant(Math.min(end, day.end)) }
+    return [{ light: 'golden', name, ...inDay }]
+  })
+}

@@ -1,0 +1,303 @@
+import type { Layout, Meal, PlacedShot } from '../day/layout'
+import type { MomentId } from '../model/moment-ids'
+import { formatClock, fromIso } from '../plan/clock'
+import type { Shoot, Shot } from '../plan/shoot'
+import { later, seconds } from '../units'
+import { line, rect } from './drawing'
+import type { HeatFacts, HeatLineCook, HeatLineInput } from './heat-line-facts'
+import { momentFacts } from './heat-line-facts'
+import { EDGE, type Frame, HAIR } from './heat-line-frame'
+import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
+import { cameraName, isCalledLive, isOperator, personName, usualOperator } from './lanes'
+import { shotNumbers } from './shot-numbers'
+import { fitWords, textWidth } from './text-width'
+
+const CAMERA_LANE = 37
+const PERSON_LANE = 23
+const BOX = { height: 17, least: 15 }
+
+interface Bar {
+  readonly x1: number
+  readonly x2: number
+  readonly live: boolean
+}
+interface Box extends Bar {
+  readonly id: string
+  readonly number: string
+  /** Only free shots have one beneath: the pole names the others. */
+  readonly name: string | null
+}
+interface Lane {
+  readonly name: string
+  /** Who is fed when this lane's meal box stands over it. */
+  readonly person: string | null
+  readonly top: number
+  readonly height: number
+  readonly boxes: readonly Box[]
+  readonly bars: readonly Bar[]
+}
+interface Twin {
+  readonly name: string
+  readonly y: number
+  readonly on: number
+  readonly off: number
+  readonly end: number
+}
+export interface Lanes {
+  readonly top: number
+  readonly crewBottom: number
+  readonly bottom: number
+  readonly lanes: readonly Lane[]
+  readonly twins: readonly Twin[]
+  readonly tentative: { readonly x1: number; readonly x2: number } | null
+  readonly meals: readonly { x1: number; x2: number; top: number; bottom: number; meal: Meal }[]
+  readonly lids: readonly { readonly x1: number; readonly x2: number }[]
+  readonly lidY: number
+  /** Where a moment's pole ends: the upper edge of the box it calls. */
+  readonly feet: ReadonlyMap<MomentId, number>
+}
+
+export function lanesOf(input: HeatLineInput, facts: HeatFacts, frame: Frame): Lanes | null {
+  const { shoot, layout } = input
+  if (!shoot || !layout) return null
+  const lanes = [...cameraLanes(shoot, layout, frame), ...personLanes(shoot, layout, frame)]
+  const crewBottom = lanes.at(-1) ? bottomOf(lanes.at(-1) as Lane) : frame.lanes
+  const twins = input.cooks.slice(1).map((cook, i) => twinOf(cook, crewBottom + 12 + i * PERSON_LANE, frame))
+  const lidY = crewBottom + twins.length * PERSON_LANE + 24
+  return {
+    top: frame.lanes,
+    crewBottom,
+    bottom: lidY,
+    lanes,
+    twins,
+    tentative: tentativeStretch(layout, frame),
+    meals: layout.meals.flatMap((meal) => mealBoxes(meal, layout.meals, lanes, frame)),
+    lids: lidOpenings(input, facts, frame),
+    lidY,
+    feet: poleFeet(input, lanes),
+  }
+}
+const bottomOf = (lane: Lane) => lane.top + lane.height
+const x = (frame: Frame, iso: string) => Math.min(frame.right, Math.max(frame.left, frame.axis(fromIso(iso))))
+
+function cameraLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
+  const numbers = shotNumbers(shoot)
+  return (shoot.cameras ?? []).map(({ id }, i) => {
+    const shots = layout.shots.filter((shot) => shot.camera.includes(id)).sort((a, b) => (a.start < b.start ? -1 : 1))
+    const boxes = shots.map((placed) => boxOf(placed, layout, numbers, shoot.shots ?? [], frame))
+    return {
+      name: cameraName(shoot, layout, id),
+      person: usualOperator(shoot, layout, id),
+      top: frame.lanes + i * CAMERA_LANE,
+      height: CAMERA_LANE,
+      boxes: spread(boxes),
+      bars: [],
+    }
+  })
+}
+
+function boxOf(
+  placed: PlacedShot,
+  layout: Layout,
+  numbers: ReadonlyMap<string, number>,
+  shots: readonly Shot[],
+  frame: Frame,
+): Box {
+  const shot = shots.find((s) => s.id === placed.id)
+  const x1 = x(frame, placed.start)
+  return {
+    id: placed.id,
+    number: String(numbers.get(placed.id) ?? '?'),
+    name: shot?.at ? null : (shot?.title ?? placed.id),
+    live: isCalledLive(placed, layout.calls),
+    x1,
+    x2: Math.max(x1 + BOX.least, x(frame, placed.end)),
+  }
+}
+
+/** Boxes drawn at their least width may touch: each moves right just so far that it stands clear of the one before. */
+function spread(boxes: readonly Box[]): Box[] {
+  const out: Box[] = []
+  for (const box of boxes) {
+    const free = (out.at(-1)?.x2 ?? 0) + 2
+    const shift = box.x2 - box.x1 <= BOX.least + 4 ? Math.max(0, free - box.x1) : 0
+    out.push({ ...box, x1: box.x1 + shift, x2: Math.max(box.x2, box.x1 + shift + BOX.least) })
+  }
+  return out
+}
+
+function personLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
+  const first = frame.lanes + (shoot.cameras?.length ?? 0) * CAMERA_LANE
+  return (shoot.people ?? [])
+    .filter((person) => !isOperator(person))
+    .map((person, i) => ({
+      name: personName(person),
+      person: person.id,
+      top: first + i * PERSON_LANE,
+      height: PERSON_LANE,
+      boxes: [],
+      bars: layout.shots
+        .filter((shot) => shot.people.includes(person.id))
+        .map((shot) => ({
+          x1: x(frame, shot.setupStart),
+          x2: x(frame, shot.end),
+          live: isCalledLive(shot, layout.calls),
+        })),
+    }))
+}
+
+/** From the earliest possible standby of a call made live to the end of the last such shot. */
+function tentativeStretch(layout: Layout, frame: Frame): Lanes['tentative'] {
+  const live = layout.shots.filter((shot) => isCalledLive(shot, layout.calls))
+  if (live.length === 0) return null
+  const starts = live.map((shot) => {
+    const call = layout.calls.find((c) => c.for === shot.id)
+    const lead = fromIso(shot.start) - fromIso(shot.setupStart)
+    return call?.window.early ? fromIso(call.window.early) - lead : fromIso(shot.setupStart)
+  })
+  const ends = live.map((shot) => {
+    const late = layout.calls.find((call) => call.for === shot.id)?.window.late
+    return Math.max(fromIso(shot.end), late ? fromIso(late) : 0)
+  })
+  const inPlot = (at: number) => Math.min(frame.right, Math.max(frame.left, frame.axis(at)))
+  return { x1: inPlot(Math.min(...starts)), x2: inPlot(Math.max(...ends)) }
+}
+
+/** One open box over each run of neighbouring lanes that eat together. */
+function mealBoxes(meal: Meal, meals: readonly Meal[], lanes: readonly Lane[], frame: Frame): Lanes['meals'] {
+  const together = meals.filter((m) => m.start === meal.start && m.end === meal.end)
+  if (together[0] !== meal) return []
+  const eaters = new Set(together.flatMap((m) => m.people))
+  const runs: Lane[][] = []
+  lanes.forEach((lane, i) => {
+    if (lane.person === null || !eaters.has(lane.person)) return
+    const run = runs.at(-1)
+    if (run && run.at(-1) === lanes[i - 1]) run.push(lane)
+    else runs.push([lane])
+  })
+  const [x1, x2] = [x(frame, meal.start), x(frame, meal.end)]
+  return runs.map((run) => ({
+    x1,
+    x2,
+    top: (run[0] as Lane).top + 3,
+    bottom: bottomOf(run.at(-1) as Lane) - 3,
+    meal,
+  }))
+}
+
+/** The lid is up for turn and probe, and for what the plan opens it for besides. */
+function lidOpenings(input: HeatLineInput, facts: HeatFacts, frame: Frame): Lanes['lids'] {
+  const cook = input.cooks[0]
+  if (!cook) return []
+  const asked = cook.forecast.cook.lidOpenings.map((o) => ({ at: later(cook.meatOn, o.at), open: o.open as number }))
+  const own = facts.moments
+    .filter((m) => m.id === 'turn' || m.id === 'probe-in' || m.id === 'meat-on')
+    .map((m) => ({ at: m.likely ?? cook.meatOn, open: 60 }))
+  return [...asked, ...own].map(({ at, open }) => ({
+    x1: frame.axis(at),
+    x2: Math.max(frame.axis(at) + 3, frame.axis(later(at, seconds(open)))),
+  }))
+}
+
+function twinOf(cook: HeatLineCook, y: number, frame: Frame): Twin {
+  const facts = momentFacts(cook)
+  const at = (id: MomentId) => facts.find((m) => m.id === id)?.likely
+  const inPlot = (when: number) => Math.min(frame.right, Math.max(frame.left, frame.axis(when)))
+  const off = at('off-heat') ?? at('pull') ?? cook.meatOn
+  return {
+    name: cook.title,
+    y,
+    on: inPlot(cook.meatOn),
+    off: inPlot(off),
+    end: inPlot(at('first-slice') ?? off),
+  }
+}
+
+function poleFeet({ layout }: HeatLineInput, lanes: readonly Lane[]): Map<MomentId, number> {
+  const feet = new Map<MomentId, number>()
+  for (const call of layout?.calls ?? []) {
+    const lane = lanes.find((l) => l.boxes.some((box) => box.id === call.for))
+    if (call.moment && lane && !feet.has(call.moment)) feet.set(call.moment, lane.top + 6)
+  }
+  return feet
+}
+
+export function drawLaneGround(sheet: Sheet, { top, crewBottom, tentative }: Lanes, _frame: Frame): void {
+  if (!tentative) return
+  const { x1, x2 } = tentative
+  sheet.draw(rect(x1, top - 14, x2 - x1, crewBottom - top + 14, { fill: 'leaf' }))
+  sheet.draw(line(x1, top - 14, x2, top - 14, { stroke: 'cool', width: 1.25, dash: [2, 3] }))
+}
+
+export function drawLanes(sheet: Sheet, all: Lanes, frame: Frame, zone: string): void {
+  for (const lane of all.lanes) drawLane(sheet, lane, frame)
+  for (const meal of all.meals) drawMeal(sheet, meal, zone)
+  for (const twin of all.twins) drawTwin(sheet, twin)
+  sheet.letter(lettering.start(0, all.lidY - 1, 'lid open', LETTERING.lane))
+  for (const lid of all.lids) sheet.draw(rect(lid.x1, all.lidY - 10, lid.x2 - lid.x1, 10, { fill: 'ink' }))
+  sheet.draw(line(frame.left, all.lidY, frame.right, all.lidY, EDGE))
+  if (all.tentative) {
+    const words = lettering.start(all.tentative.x1 + 6, all.top - 2, 'tentative: called live', LETTERING.call)
+    sheet.letterWhereFree([words])
+  }
+}
+
+function drawLane(sheet: Sheet, lane: Lane, frame: Frame): void {
+  const bottom = bottomOf(lane)
+  const baseline = lane.boxes.length > 0 || lane.height === CAMERA_LANE ? lane.top + 19 : lane.top + 17
+  const name = fitWords(lane.name, frame.left - 8, LETTERING.lane) ?? lane.name
+  sheet.letter(lettering.start(0, baseline, name, LETTERING.lane))
+  sheet.draw(line(frame.left, bottom, frame.right, bottom, HAIR))
+  for (const bar of lane.bars) {
+    const dash = bar.live ? { dash: [6, 4] } : {}
+    sheet.draw(line(bar.x1, lane.top + 12, bar.x2, lane.top + 12, { stroke: 'cool', width: 3, ...dash }))
+  }
+  lane.boxes.forEach((box, i) => drawBox(sheet, box, lane, lane.boxes.slice(i + 1)))
+}
+
+/** Solid is fixed, outline is free, dashed is called live. */
+function drawBox(sheet: Sheet, box: Box, lane: Lane, later: readonly Box[]): void {
+  const solid = !box.live && box.name === null
+  const how = {
+    fill: solid ? ('cool' as const) : ('paper' as const),
+    stroke: 'cool' as const,
+    width: 1.25,
+    ...(box.live ? { dash: [4, 2.5] } : {}),
+  }
+  const wide = box.x2 - box.x1
+  sheet.draw(rect(box.x1, lane.top + 6, wide, BOX.height, how))
+  const number = { ...LETTERING.number, role: solid ? ('paper' as const) : ('cool' as const) }
+  sheet.letter(lettering.middle(box.x1 + wide / 2, lane.top + 19, box.number, number, false))
+  if (box.name === null) return
+  const next = later.find((other) => other.name !== null)
+  const room = next ? Math.min(140, next.x1 - box.x1 - 6) : 140
+  const name = fitWords(box.name, room, { ...LETTERING.small, size: 12 })
+  const small = { ...LETTERING.small, size: 12 }
+  if (name) sheet.letterWhereFree([lettering.start(box.x1, lane.top + 34, name, small)])
+}
+
+function drawMeal(sheet: Sheet, box: Lanes['meals'][number], zone: string): void {
+  const middle = (box.x1 + box.x2) / 2
+  const y = (box.top + box.bottom) / 2
+  sheet.draw(rect(box.x1, box.top, box.x2 - box.x1, box.bottom - box.top, { fill: 'paper', stroke: 'edge', width: 1 }))
+  const time = formatClock(fromIso(box.meal.start), zone)
+  const wide = box.x2 - box.x1 - 4
+  const words = (['meal', 'm.'] as const).find((w) => textWidth(w, LETTERING.name) <= wide)
+  const tall = box.bottom - box.top >= 30
+  if (!words) return
+  if (tall)
+    sheet.letterWhereFree([
+      lettering.middle(middle, y - 2, words, LETTERING.name),
+      lettering.middle(middle, y + 13, time, LETTERING.small),
+    ])
+  else sheet.letterWhereFree([lettering.middle(middle, y + 4, words, LETTERING.name)])
+}
+
+/** A second roast is one line: thick on the heat, thin at rest, a stop where it is sliced. */
+function drawTwin(sheet: Sheet, twin: Twin): void {
+  sheet.letter(lettering.start(0, twin.y + 4, fitWords(twin.name, 96, LETTERING.lane) ?? twin.name, LETTERING.lane))
+  sheet.draw(line(twin.on, twin.y, twin.off, twin.y, { stroke: 'edge', width: 4 }))
+  sheet.draw(line(twin.off, twin.y, twin.end, twin.y, { stroke: 'ink-2', width: 1.25 }))
+  sheet.draw(line(twin.end, twin.y - 5, twin.end, twin.y + 5, { stroke: 'ink-2', width: 1.25 }))
+  sheet.letterWhereFree([lettering.start(twin.off + 6, twin.y + 4, 'rests', LETTERING.small)])
+}

@@ -1,0 +1,74 @@
+import { instant } from '../units'
+import type { Drawing } from './drawing'
+import { type Scale, timeAxis } from './heat-line-axis'
+import { drawCooker, drawMeat, letterCooker, letterMeat } from './heat-line-curves'
+import { drawDaylight, drawHours, drawLightEdges } from './heat-line-daylight'
+import type { HeatFacts, HeatLineInput } from './heat-line-facts'
+import { drawFlags, type Flag, flagsOf, labelWidth, letterNever, staircase } from './heat-line-flags'
+import { frameOf } from './heat-line-frame'
+import { drawLaneGround, drawLanes, lanesOf } from './heat-line-lanes'
+import { LETTERING, lettering, newSheet } from './heat-line-sheet'
+import { heatTables } from './heat-line-table'
+import { textWidth } from './text-width'
+
+/** Under this width the lanes go below as a list. */
+const LANES_FROM = 1000
+const NARROW = 760
+const RIGHT_MARGIN = 8
+
+/** Top to bottom: daylight, hours, flags, meat, cooker, lanes, lid, hours. */
+export function drawLying(input: HeatLineInput, facts: HeatFacts): Drawing {
+  const narrow = input.width < NARROW
+  const left = narrow ? 74 : 104
+  const right = input.width - RIGHT_MARGIN
+  const axis = axisWithRoom(input, facts, left, right)
+  const flags = flagsOf(input, facts, axis)
+  const steps = staircase(flags.map((flag) => flag.reach))
+  const said = headline(input, flags, steps, left)
+  const frame = frameOf(input, facts, { left, right, narrow, axis, steps: Math.max(0, ...steps) + 1 }, said.above)
+  const lanes = input.lanes && input.width >= LANES_FROM ? lanesOf(input, facts, frame) : null
+  const bottom = lanes?.bottom ?? frame.cooker.bottom
+  const sheet = newSheet()
+  drawDaylight(sheet, input, facts, frame)
+  drawHours(sheet, input, frame, lanes?.bottom ?? null)
+  if (lanes) drawLaneGround(sheet, lanes, frame)
+  drawLightEdges(sheet, facts, frame, bottom)
+  drawMeat(sheet, input, facts, frame)
+  drawCooker(sheet, input, facts, frame)
+  drawFlags(sheet, facts, frame, flags, steps, lanes?.feet ?? new Map())
+  if (lanes) drawLanes(sheet, lanes, frame, input.zone)
+  for (const { y, words, how } of said.lines) sheet.letter(lettering.start(left, y, words, how, false))
+  letterMeat(sheet, input, facts, frame)
+  letterCooker(sheet, input, facts, frame)
+  letterNever(sheet, facts, frame)
+  const height = bottom + (lanes ? 30 : 10)
+  return { width: input.width, height, title: input.title, marks: sheet.marks(), tables: heatTables(input) }
+}
+
+/** The axis, made a little longer where the last label would run off the right edge. */
+function axisWithRoom(input: HeatLineInput, facts: HeatFacts, left: number, right: number): Scale {
+  const plot = right - left
+  const needed = facts.moments.map((moment) => {
+    const share = (plot - labelWidth(moment, input)) / plot
+    return share <= 0.2 || moment.likely === null ? 0 : (moment.likely - facts.from) / share
+  })
+  const length = Math.max(facts.to - facts.from, ...needed)
+  return timeAxis(facts.from, instant(facts.from + length), left, right)
+}
+
+/** The sentence stands in the upper left while no flag does; else it pushes the picture down. */
+function headline(input: HeatLineInput, flags: readonly Flag[], steps: readonly number[], left: number) {
+  if (!input.say) return { above: 0, lines: [] }
+  const parts = [
+    { words: input.say.main, how: LETTERING.say },
+    ...input.say.why.map((words) => ({ words, how: LETTERING.why })),
+  ]
+  const wide = Math.max(...parts.map((part) => textWidth(part.words, part.how)))
+  const count = Math.max(0, ...steps) + 1
+  const free = flags.every(
+    (flag, i) => flag.reach.left > left + wide + 16 || count - 1 - (steps[i] ?? 0) >= parts.length,
+  )
+  const above = free ? 0 : parts.length * 24 + 14
+  const first = free ? 112 : 20
+  return { above, lines: parts.map((part, i) => ({ ...part, y: first + i * 25 })) }
+}
