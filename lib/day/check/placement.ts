@@ -85,6 +85,7 @@ function checkLocked(facts: Facts, b: Booked): Violation[] {
 
 /** Whether a span lies within one spell of a light at the shoot's place. */
 export function inLight({ shoot }: Facts, light: string, start: number, end: number): boolean {
+  if (Number.isNaN(start + end)) return true // told as no time at all
   const [from, to] = [instant(start - LIMITS.graceMs), instant(end + LIMITS.graceMs)] as [Instant, Instant]
   return lightBands(shoot.place, from, to).some(
     (band) => band.light === light && band.start <= start + LIMITS.graceMs && band.end >= end - LIMITS.graceMs,
@@ -92,7 +93,7 @@ export function inLight({ shoot }: Facts, light: string, start: number, end: num
 }
 
 function checkLight(facts: Facts, b: Booked): Violation[] {
-  if (!b.shot.light || Number.isNaN(b.start + b.end) || inLight(facts, b.shot.light, b.start, b.end)) return []
+  if (!b.shot.light || inLight(facts, b.shot.light, b.start, b.end)) return []
   return [
     violation('light-missed', `${facts.titleOf(b.id)} at ${facts.clock.show(b.start)} is not in ${b.shot.light}.`, [
       b.id,
