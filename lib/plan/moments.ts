@@ -1,12 +1,21 @@
-import type { CookerKind } from '../model/cook'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
-import type { Cook } from './shoot'
+
+/** As much of a cook as decides which moments it has; a parsed cook is one, and so is a well-formed document's. */
+export interface CookSketch {
+  readonly id: string
+  readonly cooker: { readonly kind: string }
+  readonly stages: readonly {
+    readonly do: string
+    readonly turn?: unknown
+    readonly probe?: { readonly at: unknown }
+  }[]
+}
 
 /** Cookers whose vents are opened for a sear. */
-export const burnsSolidFuel = (kind: CookerKind) => kind === 'ceramic-charcoal' || kind === 'kettle-charcoal'
+export const burnsSolidFuel = (kind: string) => kind === 'ceramic-charcoal' || kind === 'kettle-charcoal'
 
 /** The moments that this cook's plan has, in reading order. */
-export function momentsOf(cook: Cook): MomentId[] {
+export function momentsOf(cook: CookSketch): MomentId[] {
   const sears = cook.stages.some((stage) => stage.do === 'sear')
   const turns = cook.stages.some((stage) => stage.do === 'roast' && stage.turn !== undefined)
   const absent = new Set<MomentId>()

@@ -1,0 +1,118 @@
+import { coverageFor, type Light, STARTING_SHOTS, startingDay } from './coverage'
+import { valueAt } from './edit'
+import { type CookSketch, momentsOf } from './moments'
+import type { ShootDocument } from './shoot'
+
+/** What the form for a new shoot asks; quantities as the person writes them. */
+export interface NewShoot {
+  readonly title: string
+  readonly cut: string
+  readonly mass: string
+  readonly thickness?: string
+  readonly start?: string
+  readonly cooker: string
+  readonly cookerAt: string
+  /** "start", "turn" (at half time, with the turn) or a time after meat-on. */
+  readonly probe: string
+  readonly pull: string
+  /** Without a sear the pull is the end of the heat. */
+  readonly sear?: { readonly at: string; readonly off: string }
+  readonly rest: string
+  readonly slice?: { readonly at: string } | { readonly in: Light }
+  readonly call?: string
+  readonly wrap?: string
+  readonly date: string
+  readonly zone: string
+  readonly place: { readonly lat: number; readonly lon: number; readonly altitude?: string; readonly name?: string }
+}
+
+/** A whole day at once: the cook as asked, a crew of four, two cameras, the fire watched, the starting shots. */
+export function newShootDocument(fields: NewShoot): ShootDocument {
+  const cook = cookDocument(fields)
+  const day = startingDay(cook.id)
+  const light = fields.slice && 'in' in fields.slice ? fields.slice.in : undefined
+  return {
+    emberslate: 1,
+    seed: 1,
+    title: fields.title,
+    date: fields.date,
+    zone: fields.zone,
+    place: fields.place,
+    authority: 'US',
+    cooks: [cook],
+    day: given({ call: fields.call, wrap: fields.wrap, slice: fields.slice, turnaround: '11 h' }),
+    ...day,
+    shots: coverageFor(cook, day.people, day.cameras, light),
+  }
+}
+
+function cookDocument(fields: NewShoot) {
+  const roast = given({
+    cut: fields.cut,
+    mass: fields.mass,
+    start: fields.start ?? '4 °C',
+    thickness: fields.thickness,
+  })
+  const stages = [
+    { do: 'preheat', at: fields.cookerAt },
+    {
+      do: 'roast',
+      at: fields.cookerAt,
+      until: { core: fields.pull },
+      ...(fields.probe === 'turn' ? { turn: { at: 'half' } } : {}),
+      probe: { at: fields.probe, lead: '250 °C' },
+    },
+    ...(fields.sear ? [{ do: 'sear', at: fields.sear.at, until: { core: fields.sear.off }, max: '15 min' }] : []),
+    { do: 'rest', until: { after: fields.rest }, max: '40 min' },
+  ]
+  return { id: 'hero', roast, cooker: { kind: fields.cooker }, stages }
+}
+
+const given = (members: Record<string, unknown>) =>
+  Object.fromEntries(Object.entries(members).filter(([, value]) => value !== undefined))
+
+/**
+ * The document of a form still being filled in, its starting shots matched to the plan: those of moments that the plan
+ * no longer has go, those it has now come. Shots of the person's own stay as they are.
+ */
+export function withCoverage(document: ShootDocument): ShootDocument {
+  const cook = sketchOf(valueAt(document, '/cooks/0'))
+  if (!cook) return document
+  const light = valueAt(document, '/day/slice/in') as Light | undefined
+  const fresh = coverageFor(cook, peopleOf(document), listAt(document, '/cameras'), light)
+  const starting = new Set(STARTING_SHOTS.map(({ id }) => id))
+  const own = listAt<{ id: string }>(document, '/shots').filter(({ id }) => !starting.has(id))
+  return { ...document, shots: [...fresh, ...own] }
+}
+
+/** The document without shots at moments that their cook does not have: after a sear or a turn was taken out of a plan. */
+export function withoutAbsentMoments(document: ShootDocument): ShootDocument {
+  const cooks = listAt<Record<string, unknown>>(document, '/cooks').flatMap((cook) => sketchOf(cook) ?? [])
+  const shots = listAt<Record<string, unknown>>(document, '/shots')
+  const kept = shots.filter((shot) => {
+    const cook = shot.cook === undefined ? cooks[0] : cooks.find(({ id }) => id === shot.cook)
+    const moment = valueAt(shot, '/at/moment')
+    return !cook || typeof moment !== 'string' || momentsOf(cook).some((id) => id === moment)
+  })
+  if (kept.length === shots.length) return document
+  const left = new Set(kept.map((shot) => shot.id))
+  const freed = kept.map((shot) =>
+    Array.isArray(shot.after) ? { ...shot, after: shot.after.filter((id) => left.has(id)) } : shot,
+  )
+  return { ...document, shots: freed }
+}
+
+const peopleOf = (document: ShootDocument) =>
+  listAt<{ id: string; roles: readonly string[] }>(document, '/people').filter(({ roles }) => Array.isArray(roles))
+
+function listAt<T>(document: ShootDocument, pointer: string): readonly T[] {
+  const list = valueAt(document, pointer)
+  return Array.isArray(list) ? list.filter((entry) => typeof entry === 'object' && entry !== null) : []
+}
+
+function sketchOf(cook: unknown): CookSketch | null {
+  const [id, kind, stages] = ['/id', '/cooker/kind', '/stages'].map((pointer) => valueAt(cook, pointer))
+  if (typeof id !== 'string' || typeof kind !== 'string' || !Array.isArray(stages)) return null
+  const whole = stages.every((stage) => typeof valueAt(stage, '/do') === 'string')
+  return whole ? { id, cooker: { kind }, stages } : null
+}
