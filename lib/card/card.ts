@@ -1,0 +1,114 @@
+import type { Animal } from '../model/cuts'
+import { cutById } from '../model/cuts'
+import type { Forecast } from '../model/forecast'
+import type { Shoot } from '../plan/shoot'
+import { cautionsFor } from './cautions'
+import { checkSentence } from './check-sentence'
+import type { Caution, CheckedClaim } from './claim'
+import { topicLeftBy } from './read-claims'
+import { type DayPart, timeLine } from './time-line'
+import { sentencesOf } from './tokens'
+import { writtenIntro, writtenSteps, writtenTitle } from './write-steps'
+
+/** One step as printed: written from the plan, or the author's own. `override` is the reason for printing it all the same. */
+export interface CardStep {
+  readonly id: string
+  readonly text: string
+  readonly by: 'plan' | 'author'
+  readonly override: string | null
+}
+/** The recipe of one cook, every number of it written from the forecast that the day is laid out by. */
+export interface Card {
+  readonly cook: string
+  readonly cut: string
+  readonly animal: Animal
+  readonly boneShare: number
+  readonly doneness: string | null
+  readonly title: CardStep
+  readonly intro: CardStep
+  readonly serves: number | null
+  readonly timeLine: readonly DayPart[]
+  readonly ingredients: readonly { readonly what: string; readonly much: string }[]
+  readonly steps: readonly CardStep[]
+  readonly kit: readonly string[]
+  readonly cautions: readonly Caution[]
+}
+export type Forecasts = ReadonlyMap<string, Forecast>
+
+type Author = NonNullable<Shoot['card']>
+const planStep = (id: string, text: string): CardStep => ({ id, text, by: 'plan', override: null })
+
+/** The author's steps take the place of the written ones of the same id; others stand after the author's step before them; an empty one is left out. */
+export function mergeSteps(written: readonly CardStep[], own: NonNullable<Author['steps']>): CardStep[] {
+  const steps = [...written]
+  let last = -1
+  for (const { id, text, override } of own) {
+    const step: CardStep = { id, text, by: 'author', override: override?.trim() || null }
+    const at = steps.findIndex((s) => s.id === id)
+    if (at >= 0) steps[at] = step
+    else steps.splice(last + 1, 0, step)
+    last = at >= 0 ? at : last + 1
+  }
+  return steps.filter((s) => s.text.trim() !== '')
+}
+
+/** The card of the shoot's first cook. It never simulates: all it knows is the forecast given. */
+export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
+  const cook = shoot.cooks[0]
+  const forecast = cook && forecasts.get(cook.id)
+  const cut = cook && cutById(cook.roast.cut)
+  if (!cook || !forecast || !cut) throw new RangeError(`no forecast or cut for the first cook, ${cook?.id ?? 'none'}`)
+  const own: Author = shoot.card ?? {}
+  const written = writtenSteps(forecast, cut).map((s) => planStep(s.id, s.text))
+  const authored = (id: string, text: string | undefined, fallback: string): CardStep =>
+    text?.trim() ? { id, text: text.trim(), by: 'author', override: null } : planStep(id, fallback)
+  return {
+    cook: cook.id,
+    cut: cut.name,
+    animal: cut.animal,
+    boneShare: cut.boneShare,
+    doneness: cook.target?.doneness ?? null,
+    title: authored('title', own.title, writtenTitle(forecast, cut)),
+    intro: authored('intro', own.intro, writtenIntro(forecast, own.serves ?? null)),
+    serves: own.serves ?? null,
+    timeLine: timeLine(forecast),
+    ingredients: own.ingredients ?? [],
+    steps: mergeSteps(written, own.steps ?? []),
+    kit: kitOf(forecast),
+    cautions: cautionsFor(shoot, forecasts),
+  }
+}
+
+function kitOf(f: Forecast): string[] {
+  const charcoal = f.cook.cooker.kind.endsWith('charcoal')
+  const probe = f.cook.stages.some((s) => s.do === 'roast' && s.probe)
+  return [...(charcoal ? ['charcoal'] : []), ...(probe ? ['a probe thermometer'] : [])]
+}
+
+/** Every text of the card that makes claims, in reading order. */
+export const claimTexts = (card: Card): readonly CardStep[] => [card.title, card.intro, ...card.steps]
+
+/** What the check says of each claim on the card, in reading order, against the card's own cook. */
+export function checkCard(card: Card, forecasts: Forecasts): CheckedClaim[] {
+  const forecast = forecasts.get(card.cook)
+  if (!forecast) throw new RangeError(`no forecast for cook ${card.cook}`)
+  return claimTexts(card).flatMap((step) => {
+    let before: ReturnType<typeof topicLeftBy> = null
+    const found: CheckedClaim[] = []
+    for (const sentence of sentencesOf(step.text)) {
+      found.push(...checkSentence(sentence, { card, forecast, step: step.id, before }))
+      before = topicLeftBy(sentence) ?? before
+    }
+    return distinct(found)
+  })
+}
+/** Claims of one kind in several sentences of a step are numbered on. */
+function distinct(claims: readonly CheckedClaim[]): CheckedClaim[] {
+  const seen = new Map<string, number>()
+  return claims.map((claim) => {
+    const base = `${claim.step}.${claim.kind}`
+    const nth = (seen.get(base) ?? 0) + 1
+    seen.set(base, nth)
+    return { ...claim, id: nth > 1 ? `${base}.${nth}` : base }
+  })
+}

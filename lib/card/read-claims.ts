@@ -1,0 +1,229 @@
+import type { Claim, ClaimKind } from './claim'
+import { cuesIn, type Hit, type Topic, topicOf } from './cues'
+import { type Phrase, phrasesIn, spanOf } from './phrases'
+import { type Quantity, quantitiesIn } from './quantities'
+import { type Token, tokensOf } from './tokens'
+
+/** What the sentence stands in: its cook, its step, and what the sentence before it was about. */
+export interface ClaimContext {
+  readonly cook: string
+  readonly step: string
+  /** Raw mass, for "20 minutes per pound". */
+  readonly massKg: number
+  readonly before?: Topic | null
+}
+
+type Bound = Pick<Claim, 'kind' | 'low' | 'high' | 'unit' | 'says'> & { readonly to?: number }
+const bound = (kind: ClaimKind, unit: Claim['unit'], low: number, high: number, says = ''): Bound => ({
+  kind,
+  unit,
+  low,
+  high,
+  says,
+})
+const unbound = (says: string): Bound => bound('unbound', 'word', 0, 0, says)
+
+const TIME_KIND: Partial<Record<Topic, ClaimKind>> = {
+  warm: 'warm-up-time',
+  roast: 'roast-time',
+  sear: 'sear-time',
+  rest: 'rest-time',
+  total: 'total-time',
+  turn: 'turn-time',
+  probe: 'probe-time',
+}
+/** At and above this a temperature is the cooker's, whatever the sentence; no meat is served boiling. */
+const COOKER_FROM_C = 95
+const MEAT_KIND: Partial<Record<Topic, ClaimKind>> = {
+  roast: 'pull-temperature',
+  pull: 'pull-temperature',
+  sear: 'off-heat-temperature',
+  off: 'off-heat-temperature',
+  rest: 'sliced-temperature',
+  slice: 'sliced-temperature',
+  warm: 'cooker-temperature',
+  start: 'start-temperature',
+}
+
+interface Sentence {
+  readonly tokens: readonly Token[]
+  readonly hits: readonly Hit[]
+  readonly context: ClaimContext
+}
+
+function bindTime(s: Sentence, q: Quantity, topic: Topic | null): Bound {
+  if (followsMinimum(s, q)) return bound('safety', 's', q.low, q.high, 'minimum-rest')
+  if (s.tokens[q.from - 1]?.text === 'every') return unbound('how-often')
+  const rate = perMass(s, q)
+  if (rate) return { ...bound('roast-time', 's', q.low * rate.times, q.high * rate.times), to: rate.to }
+  const kind = topic ? TIME_KIND[topic] : undefined
+  if (kind) return bound(kind, 's', q.low, q.high)
+  return unbound(topic === 'storage' ? 'storage' : topic ? 'aside' : 'time')
+}
+
+/** "63 °C, then 3 minutes": the rest that the authority's minimum asks for. */
+const followsMinimum = (s: Sentence, q: Quantity) =>
+  s.hits.some((h) => h.topic === 'authority' && h.to <= q.from) &&
+  s.tokens.slice(Math.max(0, q.from - 4), q.from).some((t) => t.text === 'c' || t.text === 'f')
+
+/** "20 minutes a pound", "40 min per kg": how many of those this roast weighs, and where the words end; null where it is no rate. */
+function perMass(s: Sentence, q: Quantity): { times: number; to: number } | null {
+  const per = s.tokens[q.to]?.text ?? ''
+  if (!/^(per|a|each|for)$/.test(per)) return null
+  const start = q.to + (/^(a|each|every)$/.test(s.tokens[q.to + 1]?.text ?? '') ? 2 : 1)
+  const counted = /^\d/.test(s.tokens[start]?.text ?? '')
+  const one = { text: '1', start: 0, end: 0 }
+  const words = counted ? s.tokens.slice(start, start + 2) : [one, ...s.tokens.slice(start, start + 1)]
+  const [first] = quantitiesIn(words)
+  if (first?.measure !== 'mass' || first.low <= 0) return null
+  return { times: s.context.massKg / first.low, to: start + (counted ? 2 : 1) }
+}
+
+const RISING =
+  /(?:^| )(?:climb|climbs|rise|rises|rising|gain|gains|go up|goes up|come up|comes up|increase|increases|carryover(?: of)?|carries over|up)(?: by| about| around| roughly| another| some| a further| of| between)*$/
+/** A difference and not a level: "climbs 3 to 5 °C", "by another 5 °C", "5 °C more", but not "climbs to 57 °C". */
+function isRise(s: Sentence, q: Quantity): boolean {
+  const words = (from: number, to: number) =>
+    s.tokens
+      .slice(Math.max(0, from), to)
+      .map((t) => t.text)
+      .join(' ')
+  const after = words(q.to, q.to + 2)
+  return (
+    RISING.test(words(q.from - 5, q.from)) ||
+    /^(?:more|higher|further|of carryover|carryover)/.test(after) ||
+    /(?:^| )(?:by|another|by about|by another)$/.test(words(q.from - 2, q.from))
+  )
+}
+
+function bindTemperature(s: Sentence, q: Quantity, topic: Topic | null): Bound {
+  if (isRise(s, q)) return bound('carryover-rise', 'K', q.lowK, q.highK)
+  if (topic === 'authority') return bound('safety', 'degC', q.low, q.high, 'minimum')
+  if (q.low >= COOKER_FROM_C) {
+    const kind = topic === 'sear' || topic === 'off' ? 'sear-temperature' : 'cooker-temperature'
+    return topic ? bound(kind, 'degC', q.low, q.high) : unbound('level')
+  }
+  const kind = topic ? MEAT_KIND[topic] : undefined
+  return kind ? bound(kind, 'degC', q.low, q.high) : unbound('level')
+}
+
+function bindShare(q: Quantity, topic: Topic | null): Bound {
+  if (topic === 'loss') return bound('yield', '1', q.low, q.high)
+  if (topic === 'kept') return bound('yield', '1', 1 - q.high, 1 - q.low)
+  return topic === 'face' ? bound('edge-to-edge', '1', q.low, q.high, 'share') : unbound('share')
+}
+
+function bindMass(q: Quantity, topic: Topic | null): Bound {
+  if (topic === 'cooked') return bound('yield', 'kg', q.low, q.high)
+  return topic === 'meat' ? bound('mass', 'kg', q.low, q.high) : unbound('amount')
+}
+
+function bindLength(q: Quantity, topic: Topic | null): Bound {
+  if (topic === 'thick') return bound('thickness', 'm', q.low, q.high)
+  return topic === 'band' ? bound('edge-to-edge', 'm', q.low, q.high, 'band') : unbound('length')
+}
+
+function bind(s: Sentence, q: Quantity): Bound {
+  const near = topicOf(s.tokens, s.hits, q.measure, q.from, q.to)
+  const timed = q.measure === 'duration' || q.measure === 'temperature'
+  const topic = near ?? (timed ? (s.context.before ?? null) : null)
+  if (q.measure === 'duration') return bindTime(s, q, topic)
+  if (q.measure === 'temperature') return bindTemperature(s, q, topic)
+  if (q.measure === 'share') return bindShare(q, topic)
+  if (q.measure === 'mass') return bindMass(q, topic)
+  if (q.measure === 'length') return bindLength(q, topic)
+  if (q.measure === 'count' && topic === 'served') return bound('yield', 'people', q.low, q.high)
+  return unbound(q.measure)
+}
+
+/** The temperature that a safety claim names ("safe for everybody at 52 °C") belongs to it. */
+function namedLevel(
+  s: Sentence,
+  quantities: readonly Quantity[],
+  span: { from: number; to: number },
+): Quantity | undefined {
+  return quantities.find(
+    (q) =>
+      q.measure === 'temperature' &&
+      q.low < COOKER_FROM_C &&
+      Math.min(Math.abs(q.from - span.to), Math.abs(span.from - q.to)) <= 4,
+  )
+}
+
+interface Piece extends Omit<Bound, 'to'> {
+  readonly hedge: Claim['hedge']
+  readonly start: number
+  readonly end: number
+}
+const charSpan = (s: Sentence, from: number, to: number) => ({
+  start: s.tokens[from]?.start ?? 0,
+  end: s.tokens[to - 1]?.end ?? 0,
+})
+
+function phrasePiece(phrase: Phrase, level: Quantity | undefined): Piece {
+  const at = level && phrase.kind === 'safety' && phrase.says === 'safe'
+  const kind = at
+    ? bound('safety', 'degC', level.low, level.high, 'safe')
+    : bound(phrase.kind, 'word', 0, 0, phrase.says)
+  return { ...kind, hedge: 'none', start: phrase.start, end: phrase.end }
+}
+
+/** A limit inside a claim about the cut face ("60 % stayed below 65 °C") makes no claim of its own. */
+const isLimitOfFace = (s: Sentence, q: Quantity, all: readonly Quantity[]) =>
+  q.measure === 'temperature' &&
+  /^(below|under)$/.test(s.tokens[q.from - 1]?.text ?? '') &&
+  all.some((o) => o.measure === 'share')
+
+function piecesOf(s: Sentence, sentence: string): Piece[] {
+  const quantities = quantitiesIn(s.tokens)
+  const taken = new Set<Quantity>()
+  const phrases = phrasesIn(sentence).map((phrase) => {
+    const level = phrase.kind === 'safety' ? namedLevel(s, quantities, spanOf(s.tokens, phrase)) : undefined
+    if (level && phrase.says === 'safe') taken.add(level)
+    return phrasePiece(phrase, level)
+  })
+  const numbers = quantities
+    .filter(
+      (q) =>
+        !taken.has(q) &&
+        !isLimitOfFace(s, q, quantities) &&
+        !(q.measure === 'count' && s.tokens[q.from]?.text === 'one'),
+    )
+    .map((q): Piece => {
+      const made = bind(s, q)
+      const open = {
+        low: q.hedge === 'at-most' ? Number.NEGATIVE_INFINITY : made.low,
+        high: q.hedge === 'at-least' ? Number.POSITIVE_INFINITY : made.high,
+      }
+      const { to = q.to, ...rest } = made
+      return { ...rest, ...open, hedge: q.hedge, ...charSpan(s, q.from, to) }
+    })
+  return [...phrases, ...numbers].sort((a, b) => a.start - b.start)
+}
+
+/**
+ * The claims an author's sentence makes, from left to right: each number, word of doneness, evenness, safety or praise
+ * is bound to what it is about by the words around it. What cannot be bound is a claim too, of kind `unbound`.
+ */
+export function readClaims(sentence: string, context: ClaimContext): Claim[] {
+  const tokens = tokensOf(sentence)
+  const s: Sentence = { tokens, hits: cuesIn(tokens), context }
+  const seen = new Map<string, number>()
+  return piecesOf(s, sentence).map(({ start, end, ...piece }) => {
+    const nth = (seen.get(piece.kind) ?? 0) + 1
+    seen.set(piece.kind, nth)
+    const id = `${context.step}.${piece.kind}${nth > 1 ? `.${nth}` : ''}`
+    return { id, ...piece, cook: context.cook, sentence, step: context.step, words: sentence.slice(start, end), start }
+  })
+}
+
+/** What a sentence is about, for the one that follows it in the same step ("… settle at 150 °C. About 50 minutes."). */
+export function topicLeftBy(sentence: string): Topic | null {
+  const lasting: readonly Topic[] = ['warm', 'roast', 'sear', 'rest', 'total']
+  return (
+    cuesIn(tokensOf(sentence))
+      .filter((h) => lasting.includes(h.topic) && h.of.includes('duration'))
+      .sort((a, b) => a.from - b.from)
+      .at(-1)?.topic ?? null
+  )
+}
