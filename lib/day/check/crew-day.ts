@@ -17,7 +17,7 @@ export function checkCrewDay(facts: Facts): Violation[] {
 
 function checkHours({ crewCall, wrap, titleOf, clock }: Facts, b: Booked): Violation[] {
   const found: Violation[] = []
-  if (b.setup < crewCall)
+  if (Math.min(b.setup, b.start) < crewCall)
     found.push(
       violation(
         'before-call',

@@ -60,9 +60,10 @@ export const placeOf = (b: Booked): string => b.shot.place ?? (b.shot.at ? 'cook
 /** Time the people need before the moment, ms: the setup the layout gives them, and what is rolled ahead of it. */
 export const leadMs = (b: Booked): number =>
   Math.min((b.shot.setup ?? 0) * 1000, b.start - b.setup) + (b.shot.at?.before ?? 0) * 1000
+const begins = (b: Booked) => Math.min(b.setup, b.start)
 /** Who is bound, and when: a locked-off camera needs its people only while it is set up. */
-export const peopleSpan = (b: Booked): Span => ({ start: b.setup, end: b.shot.locked ? b.start : b.end })
-export const cameraSpan = (b: Booked): Span => ({ start: b.setup, end: b.end })
+export const peopleSpan = (b: Booked): Span => ({ start: begins(b), end: b.shot.locked ? b.start : b.end })
+export const cameraSpan = (b: Booked): Span => ({ start: begins(b), end: b.end })
 
 export function gatherFacts(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, Forecast>): Facts {
   const clock = wallClock(shoot.zone)
