@@ -12,7 +12,7 @@ const OWN_COLOURS: Partial<Record<Role, string>> = {
   marrow: '#D9C4A6',
 }
 const FACES: Record<Face, string> = { condensed: 'var(--cond)', sans: 'var(--sans)', serif: 'var(--serif)' }
-const colour = (role: Role | undefined) => (role ? (OWN_COLOURS[role] ?? `var(--${role})`) : 'none')
+export const paint = (role: Role | undefined) => (role ? (OWN_COLOURS[role] ?? `var(--${role})`) : 'none')
 
 /** A drawing as SVG; colours come from the page's own ground (day, dusk, grey). */
 export function DrawingSvg({ drawing }: { drawing: Drawing }) {
@@ -36,14 +36,14 @@ export function DrawingSvg({ drawing }: { drawing: Drawing }) {
 function MarkSvg({ mark }: { mark: Mark }) {
   if (mark.kind === 'text') return <TextSvg mark={mark} />
   const stroke = mark.stroke && {
-    stroke: colour(mark.stroke),
+    stroke: paint(mark.stroke),
     strokeWidth: mark.width,
     strokeDasharray: mark.dash?.join(' '),
     strokeLinecap: mark.round ? ('round' as const) : undefined,
     strokeLinejoin: mark.kind === 'path' ? ('round' as const) : undefined,
   }
   if (mark.kind === 'line') return <line x1={mark.x1} y1={mark.y1} x2={mark.x2} y2={mark.y2} {...stroke} />
-  const fill = colour(mark.fill)
+  const fill = paint(mark.fill)
   if (mark.kind === 'path') return <path d={mark.d} fill={fill} {...stroke} />
   if (mark.kind === 'rect') return <rect x={mark.x} y={mark.y} width={mark.w} height={mark.h} fill={fill} {...stroke} />
   return <circle cx={mark.cx} cy={mark.cy} r={mark.r} fill={fill} {...stroke} />
@@ -61,7 +61,7 @@ function TextSvg({ mark }: { mark: TextMark }) {
       x={mark.x}
       y={mark.y}
       textAnchor={mark.anchor === 'start' ? undefined : mark.anchor}
-      fill={colour(mark.role)}
+      fill={paint(mark.role)}
       fontSize={mark.size}
       fontWeight={mark.weight}
       fontFamily={FACES[mark.face]}

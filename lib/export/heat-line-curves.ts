@@ -99,8 +99,10 @@ export function letterCooker(sheet: Sheet, input: HeatLineInput, facts: HeatFact
   const end = facts.cooker.at(-1)
   if (facts.searAt === null || !end || likely('vents-open') === undefined) return
   const words = `vents wide open, ${formatTemp(facts.searAt, input.units)}`
-  const y = cooker.y(end.likely) + 4
-  sheet.letterWhereFree([lettering.start(axis(end.at) + 10, y, words, LETTERING.small)])
+  const y = cooker.y(end.likely)
+  const fits = axis(end.at) + 10 + textWidth(words, LETTERING.small) <= frame.right
+  if (fits) sheet.letterWhereFree([lettering.start(axis(end.at) + 10, y + 4, words, LETTERING.small)])
+  else sheet.letterWhereFree([lettering.end(axis(end.at) - 4, y - 6, words, LETTERING.small)])
 }
 
 function roastLevel(facts: HeatFacts, on: number, pull: number): number {

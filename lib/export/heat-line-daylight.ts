@@ -53,9 +53,11 @@ function drawPart(sheet: Sheet, part: LightPart, { axis, sun, right }: Frame): v
   const isLast = end - part.end < 26 * 60_000 && part.light === 'dark'
   const width = (isLast ? right : Math.min(right, axis(part.end))) - x
   const height = sun.bottom - sun.top
-  if (part.light === 'dark') return sheet.draw(rect(x, sun.top, width, height, { fill: 'ink' }))
-  const { gap, how } = HATCHES[part.light]
-  sheet.draw(path(hatch(x, sun.top, width, height, gap), how))
+  if (part.light === 'dark') sheet.draw(rect(x, sun.top, width, height, { fill: 'ink' }))
+  else {
+    const { gap, how } = HATCHES[part.light]
+    sheet.draw(path(hatch(x, sun.top, width, height, gap), how))
+  }
 }
 
 function letterPart(sheet: Sheet, input: HeatLineInput, part: LightPart, { axis, sun }: Frame): void {

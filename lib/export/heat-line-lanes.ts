@@ -14,7 +14,7 @@ import { fitWords, textWidth } from './text-width'
 
 const CAMERA_LANE = 37
 const PERSON_LANE = 23
-const BOX = { height: 17, least: 15 }
+const BOX = { height: 17, least: 16 }
 
 interface Bar {
   readonly x1: number
@@ -252,7 +252,7 @@ function drawLane(sheet: Sheet, lane: Lane, frame: Frame): void {
     const dash = bar.live ? { dash: [6, 4] } : {}
     sheet.draw(line(bar.x1, lane.top + 12, bar.x2, lane.top + 12, { stroke: 'cool', width: 3, ...dash }))
   }
-  lane.boxes.forEach((box, i) => drawBox(sheet, box, lane, lane.boxes.slice(i + 1)))
+  for (const [i, box] of lane.boxes.entries()) drawBox(sheet, box, lane, lane.boxes.slice(i + 1))
 }
 
 /** Solid is fixed, outline is free, dashed is called live. */

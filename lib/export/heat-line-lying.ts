@@ -45,14 +45,21 @@ export function drawLying(input: HeatLineInput, facts: HeatFacts): Drawing {
   return { width: input.width, height, title: input.title, marks: sheet.marks(), tables: heatTables(input) }
 }
 
+/** Room that "dark" and its time need at the right edge, px. */
+const DARK_ROOM = 44
+
 /** The axis, made a little longer where the last label would run off the right edge. */
 function axisWithRoom(input: HeatLineInput, facts: HeatFacts, left: number, right: number): Scale {
   const plot = right - left
-  const needed = facts.moments.map((moment) => {
-    const share = (plot - labelWidth(moment, input)) / plot
-    return share <= 0.2 || moment.likely === null ? 0 : (moment.likely - facts.from) / share
-  })
-  const length = Math.max(facts.to - facts.from, ...needed)
+  const dark = facts.light.find((part) => part.light === 'dark' && part.end >= facts.to && part.start > facts.from)
+  const wants = [
+    ...facts.moments.map((moment) => ({ at: moment.likely ?? facts.from, room: labelWidth(moment, input) })),
+    ...(dark ? [{ at: dark.start, room: DARK_ROOM }] : []),
+  ]
+  const lengths = wants
+    .filter(({ room }) => room < plot * 0.8)
+    .map(({ at, room }) => ((at - facts.from) * plot) / (plot - room))
+  const length = Math.max(facts.to - facts.from, ...lengths)
   return timeAxis(facts.from, instant(facts.from + length), left, right)
 }
 

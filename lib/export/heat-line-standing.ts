@@ -27,7 +27,7 @@ const MEAT = { left: 62, width: 104 }
 const LABEL = { elbow: 168, left: 178, words: 182 }
 const TOP = 30
 const PX_PER_MINUTE = 2.06
-const ROW = { moment: 38, meal: 32 }
+const ROW = { moment: 38, certain: 24, meal: 32 }
 const BIG = { time: { ...LETTERING.time, size: 17 }, name: { ...LETTERING.name, size: 15 } } as const
 const WINDOW = { ...LETTERING.small, size: 13.5 } as const
 const WHO = { ...LETTERING.call, size: 13.5 } as const
@@ -47,11 +47,14 @@ export function drawStanding(input: HeatLineInput, facts: HeatFacts): Drawing {
   drawGrid(sheet, input, facts, axis)
   drawSun(sheet, facts, axis)
   drawMeatDown(sheet, input, facts, axis, meat)
-  for (const [i, item] of items.entries()) drawItem(sheet, input, facts, item, tops[i] ?? 0, meat.y)
+  for (const [i, item] of items.entries()) {
+    if (item.kind === 'meal') drawMealRow(sheet, input, item.meal, tops[i] ?? 0)
+    else drawMoment(sheet, input, facts, item, tops[i] ?? 0, meat.y)
+  }
   letterLight(sheet, input, facts, axis)
   const end = Math.max(bottom, ...items.map((item, i) => (tops[i] ?? 0) + item.height))
   facts.never.forEach((m, i) => {
-    sheet.letter(lettering.start(LABEL.words, end + 18 + i * 18, `${m.name}: ${neverWords(m.reached)}`, LETTERING.name))
+    sheet.letter(lettering.start(MEAT.left, end + 18 + i * 18, `${m.name}: ${neverWords(m.reached)}`, LETTERING.name))
   })
   const height = end + 14 + facts.never.length * 18
   return {
@@ -65,8 +68,8 @@ export function drawStanding(input: HeatLineInput, facts: HeatFacts): Drawing {
 
 function itemsOf(input: HeatLineInput, facts: HeatFacts, axis: Scale): Item[] {
   const moments = facts.moments.map((moment): Item => {
-    const lines = windowWords(moment, input.zone) || whoCatches(input, moment)
-    return { kind: 'moment', moment, at: axis(moment.likely ?? 0), height: lines ? ROW.moment : 23 }
+    const height = windowWords(moment, input.zone) ? ROW.moment : ROW.certain
+    return { kind: 'moment', moment, at: axis(moment.likely ?? 0), height }
   })
   const meals = mealsOf(input).map((meal): Item => {
     const middle = (fromIso(meal.start) + fromIso(meal.end)) / 2
@@ -127,8 +130,14 @@ function drawMeatDown(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, axis
   sheet.draw(path(paths.band, { fill: 'band' }), path(paths.low, EDGE), path(paths.high, EDGE))
   sheet.draw(path(paths.likely, { stroke: 'ink', width: 1.75 }))
 }
-function drawItem(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, item: Item, top: number, level: Scale): void {
-  if (item.kind === 'meal') return drawMealRow(sheet, input, item.meal, top)
+function drawMoment(
+  sheet: Sheet,
+  input: HeatLineInput,
+  facts: HeatFacts,
+  item: Item & { kind: 'moment' },
+  top: number,
+  level: Scale,
+): void {
   const { moment } = item
   const windowText = windowWords(moment, input.zone)
   const who = whoCatches(input, moment)
@@ -142,7 +151,8 @@ function drawItem(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, item: It
   sheet.letter(lettering.start(LABEL.words, baseline, time, BIG.time))
   sheet.letter(lettering.start(nameX, baseline, moment.name, BIG.name))
   if (windowText) sheet.letter(lettering.start(LABEL.words, baseline + 15, windowText, WINDOW))
-  if (who) sheet.letterWhereFree([lettering.end(input.width, baseline + 15, who, WHO)])
+  const whoY = windowText ? baseline + 15 : baseline
+  if (who) sheet.letterWhereFree([lettering.end(input.width, whoY, who, WHO)])
 }
 
 /** Before the meat is on the knots stand at its first temperature. */
