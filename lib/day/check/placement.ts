@@ -2,6 +2,7 @@ import { type Instant, instant } from '../../units'
 import { lightBands } from '../sun'
 import { type Booked, type Facts, overlap, placeOf } from './facts'
 import { LIMITS } from './limits'
+import { behindCamera } from './needs'
 import { type Violation, violation } from './violation'
 
 /** Every shot stands where and as long as it was asked to. */
@@ -26,14 +27,22 @@ function checkSetup(facts: Facts, b: Booked): Violation[] {
   ]
 }
 
-/** A chain: its cameras have stood at this place, set up as long as this shot asks, since another moment of the same cook. */
+/**
+ * A chain: its cameras and their operators have stood at this place, set up as long as this shot asks, since another
+ * moment of the same cook, and were nowhere else in between.
+ */
 function standsReady(facts: Facts, b: Booked, asked: number): boolean {
   if (!b.shot.at || b.cameras.length === 0) return false
+  const operators = b.people.filter((p) => behindCamera(facts, b, p))
+  const isLink = (o: Booked) => o.shot.at !== undefined && o.cook === b.cook && placeOf(o) === placeOf(b)
   return b.cameras.every((camera) => {
     const before = facts.booked.filter((o) => o !== b && o.cameras.includes(camera) && o.start <= b.start)
-    const chain = before.filter((o) => o.shot.at && o.cook === b.cook && placeOf(o) === placeOf(b))
-    const first = chain.find((o) => o.start - o.setup >= asked - LIMITS.graceMs / 2)
-    return first !== undefined && before.every((o) => o.start < first.start || chain.includes(o))
+    const holdsSince = (first: Booked) =>
+      isLink(first) &&
+      first.start - first.setup >= asked - LIMITS.graceMs / 2 &&
+      operators.every((p) => first.people.includes(p)) &&
+      before.every((o) => o.start < first.start || isLink(o))
+    return before.some(holdsSince)
   })
 }
 
@@ -101,12 +110,16 @@ function checkLight(facts: Facts, b: Booked): Violation[] {
   ]
 }
 
-function checkLid({ booked, titleOf }: Facts): Violation[] {
+/** Two shots at moments that meet are the plan's own; told in a conflict they are no violation. */
+function checkLid(facts: Facts): Violation[] {
+  const { booked, titleOf, layout } = facts
   const open = booked.filter((b) => b.shot.lid === 'open')
   const shut = booked.filter((b) => b.shot.lid === 'shut')
-  return open.flatMap((a) =>
+  const told = (a: Booked, b: Booked) =>
+    a.shot.at && b.shot.at && layout.conflicts.some((c) => c.shots.includes(a.id) && c.shots.includes(b.id))
+  const meetings = open.flatMap((a) =>
     shut
-      .filter((b) => a.cook === b.cook && overlap(a, b))
+      .filter((b) => a.cook === b.cook && overlap(a, b) && !told(a, b))
       .map((b) =>
         violation('lid-conflict', `${titleOf(a.id)} needs the lid open while ${titleOf(b.id)} needs it shut.`, [
           a.id,
@@ -114,4 +127,20 @@ function checkLid({ booked, titleOf }: Facts): Violation[] {
         ]),
       ),
   )
+  return [...meetings, ...shut.flatMap((b) => checkLidOff(facts, b))]
+}
+
+/** The lid comes off for the turn and the probe, filmed or not. */
+function checkLidOff(facts: Facts, b: Booked): Violation[] {
+  if (b.shot.at) return []
+  return (['turn', 'probe-in'] as const)
+    .map((id) => facts.moment(b.cook, id)?.likely ?? null)
+    .filter((at) => at !== null && at > facts.meatOn(b.cook) && at > b.start && at < b.end)
+    .map(() =>
+      violation(
+        'lid-conflict',
+        `${facts.titleOf(b.id)} needs the lid shut while it is off for the turn or the probe.`,
+        [b.id],
+      ),
+    )
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { checkLayout } from '../../../lib/day/check'
-import { type CleanDay, cleanDay } from './clean-day'
+import { at, type CleanDay, cleanDay } from './clean-day'
 
 const ISO = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}\+01:00$/
 /** Every time in the layout moved by so many minutes; Dublin keeps its summer offset for weeks on both sides. */
@@ -88,5 +88,12 @@ describe('the checker', () => {
     expect(checkLayout(day.shoot, day.layout, day.forecasts)).toEqual([])
     day.layout.shots.at(-1)?.people.splice(0, 1, 'cam-1')
     expect(checkLayout(day.shoot, day.layout, day.forecasts).map((v) => v.rule)).toContain('person-in-two-places')
+  })
+  it('finds a shot with the lid shut while it is off for the probe, filmed or not', () => {
+    const { shoot, layout, forecasts } = cleanDay()
+    const smoke = layout.shots.find((s) => s.id === 'smoke')
+    Object.assign(smoke ?? {}, { setupStart: at('18:58'), start: at('19:03'), end: at('19:08'), people: ['cam-2'] })
+    layout.shots = layout.shots.filter((s) => s.id !== 'probe')
+    expect(checkLayout(shoot, layout, forecasts).map((v) => v.rule)).toContain('lid-conflict')
   })
 })
