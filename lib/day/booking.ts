@@ -1,0 +1,43 @@
+import type { Mask, Mode } from './crew'
+
+/** Who is bound in each minute of the day. */
+export class Booking {
+  private readonly grid: Int32Array
+  constructor(
+    readonly length: number,
+    private readonly words: number,
+  ) {
+    this.grid = new Int32Array(length * words)
+  }
+  clear(): void {
+    this.grid.fill(0)
+  }
+  book(mask: Mask, from: number, to: number): void {
+    const last = Math.min(to, this.length)
+    for (let t = Math.max(0, from); t < last; t++)
+      for (let w = 0; w < this.words; w++) this.grid[t * this.words + w] = this.at(t, w) | (mask[w] as number)
+  }
+  /** The last minute in [from, to) in which somebody of the mask is bound, or -1. */
+  lastClash(mask: Mask, from: number, to: number): number {
+    for (let t = Math.min(to, this.length) - 1; t >= Math.max(0, from); t--)
+      for (let w = 0; w < this.words; w++) if ((this.at(t, w) & (mask[w] as number)) !== 0) return t
+    return -1
+  }
+  /** Whether in some minute of [from, to) the bound ones and `more` together leave nobody of the mask. */
+  exhausts(mask: Mask, more: Mask, from: number, to: number): boolean {
+    for (let t = Math.max(0, from); t < Math.min(to, this.length); t++)
+      if (mask.every((word, w) => (word & ~(this.at(t, w) | (more[w] as number))) === 0)) return true
+    return false
+  }
+  /** The same start if setup and roll fit there, else the next that may. */
+  nextStart(mode: Mode, setupStart: number, setup: number, roll: number): number {
+    const rolls = setupStart + setup
+    const inRoll = this.lastClash(mode.rollMask, rolls, rolls + roll)
+    if (inRoll >= 0) return mode.rollMask === mode.setupMask ? inRoll + 1 : inRoll + 1 - setup
+    const inSetup = this.lastClash(mode.setupMask, setupStart, rolls)
+    return inSetup >= 0 ? inSetup + 1 : setupStart
+  }
+  private at(t: number, w: number): number {
+    return this.grid[t * this.words + w] as number
+  }
+}

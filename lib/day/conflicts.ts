@@ -1,0 +1,143 @@
+import { formatClock } from '../plan/clock'
+import { tieOf } from './clash'
+import type { Mode } from './crew'
+import type { Draft, DutyPlace, Place } from './draft'
+import type { Conflict, Dropped } from './layout'
+import { handleMin, type MomentJob } from './moment-job'
+import { type DayProblem, likelyMinute } from './problem'
+import { RULES } from './rules'
+import { shareBelow } from './samples'
+import { comes, cooksOf, listed, momentName, quoted } from './words'
+
+/** What does not fit, in plain words, with how often. */
+export function conflictsOf(
+  problem: DayProblem,
+  draft: Draft,
+  duties: readonly DutyPlace[],
+  dropped: readonly Dropped[],
+): Conflict[] {
+  return [
+    ...clashesOf(problem, draft),
+    ...mustsDropped(problem, dropped),
+    ...sliceConflicts(problem, draft),
+    ...lateConflicts(problem, draft),
+    ...dutyConflicts(problem, duties),
+    ...mealConflicts(problem, draft),
+  ]
+}
+
+type Standing = { readonly job: MomentJob; readonly place: Place; readonly index: number; readonly mode: number }
+const standing = ({ moments }: DayProblem, draft: Draft): Standing[] =>
+  moments.flatMap((job, index) => {
+    const place = draft.moments[index]
+    return place ? [{ job, place, index, mode: job.modes.indexOf(place.mode) }] : []
+  })
+
+function clashesOf(problem: DayProblem, draft: Draft): Conflict[] {
+  const placed = standing(problem, draft).sort((a, b) => a.place.start - b.place.start)
+  return placed.flatMap((a, i) =>
+    placed.slice(i + 1).flatMap((b) => {
+      const share = problem.clashes.share(a.index, a.mode, b.index, b.mode, draft.meatOn)
+      return share > RULES.clashShare ? [clashOf(problem, a, b, share)] : []
+    }),
+  )
+}
+
+/** "In 4 cooks of 100 the vents come while camera A is still at the table." */
+function clashOf({ crew }: DayProblem, first: Standing, next: Standing, share: number): Conflict {
+  const [one, two] = [first.place.mode, next.place.mode]
+  const cameras = one.cameras.filter((c) => two.cameras.includes(c)).map((c) => `camera ${crew.cameras[c]}`)
+  const people = allOf(one)
+    .filter((p) => allOf(two).includes(p))
+    .map((p) => crew.people[p] as string)
+  const who = cameras.length > 0 ? cameras : people
+  const where = first.job.place === next.job.place ? `on ${quoted(first.job.shot.title)}` : `at the ${first.job.place}`
+  const moment = next.job.moment
+  const ready = tieOf(first.job, one, next.job, two) === 'chain' ? '' : ' or setting up'
+  return {
+    sentence: `In ${cooksOf(share)} ${momentName(moment)} ${comes(moment)} while ${listed(who)} ${who.length > 1 ? 'are' : 'is'} still ${where}${ready}.`,
+    shots: [first.job.shot.id, next.job.shot.id],
+    people,
+    rule: 'two-moments-one-crew',
+  }
+}
+const allOf = (mode: Mode) => [...mode.operators, ...mode.hands]
+
+function mustsDropped({ shoot }: DayProblem, dropped: readonly Dropped[]): Conflict[] {
+  return dropped.flatMap((d) => {
+    const shot = shoot.shots?.find((s) => s.id === d.id)
+    if (shot?.priority !== 'must') return []
+    return [
+      {
+        sentence: `${quoted(shot.title)} is a must and does not fit. ${d.why}`,
+        shots: [d.id],
+        people: [],
+        rule: 'must-dropped',
+      },
+    ]
+  })
+}
+
+function sliceConflicts(problem: DayProblem, draft: Draft): Conflict[] {
+  const { shoot, clock, meatOn } = problem
+  const slice = shoot.day?.slice
+  if (!slice) return []
+  const at = likelyMinute(problem, 0, 'first-slice', draft.meatOn)
+  if (!Number.isFinite(at)) return []
+  const likely = formatClock(clock.toInstant(at), shoot.zone)
+  const say = (sentence: string): Conflict[] => [{ sentence, shots: [], people: [], rule: 'slice-wish' }]
+  if (meatOn.sliceTooSoon) {
+    const wish = 'at' in slice ? `at ${slice.at}` : `in the ${slice.in.replaceAll('-', ' ')}`
+    const early = Math.ceil((at - wishedAt(problem, slice, at)) / 5) * 5
+    return say(
+      `The first slice cannot come ${wish}: after a call at ${shoot.day?.call ?? RULES.call} it is likely at ${likely}. Call the crew ${Math.max(5, early)} min sooner, or slice at ${likely}.`,
+    )
+  }
+  if (!('in' in slice)) return []
+  if (meatOn.inLight.length === 0)
+    return say(
+      `No ${slice.in.replaceAll('-', ' ')} comes within reach of this cook; the first slice is likely at ${likely}.`,
+    )
+  const chance = meatOn.inLight[meatOn.choices[0]?.indexOf(draft.meatOn[0] as number) ?? 0] ?? 0
+  if (chance >= 0.95) return []
+  return say(`The first slice falls outside the ${slice.in.replaceAll('-', ' ')} in ${cooksOf(1 - chance)}.`)
+}
+const wishedAt = ({ clock }: DayProblem, slice: { at?: string } | { in: string }, otherwise: number) =>
+  'at' in slice && slice.at ? clock.fromClock(slice.at) : otherwise
+
+/** Moments that may come when the crew should be striking. */
+function lateConflicts(problem: DayProblem, draft: Draft): Conflict[] {
+  const { wrapLimit, shoot } = problem
+  if (wrapLimit === null) return []
+  return standing(problem, draft).flatMap(({ job }) => {
+    const room = wrapLimit - (draft.meatOn[job.cook] as number) - job.after - handleMin
+    const late = 1 - shareBelow(job.sorted, room)
+    if (late <= RULES.clashShare) return []
+    const sentence = `In ${cooksOf(late)} ${momentName(job.moment)} ${comes(job.moment)} after wrap at ${shoot.day?.wrap}.`
+    return [{ sentence, shots: [job.shot.id], people: [], rule: 'moment-after-wrap' }]
+  })
+}
+
+function dutyConflicts({ tasks, shoot, clock }: DayProblem, duties: readonly DutyPlace[]): Conflict[] {
+  return duties
+    .filter((d) => d.short)
+    .map((d) => {
+      const { task } = tasks[d.task] as DayProblem['tasks'][number]
+      const [from, to] = [d.start, d.end].map((m) => formatClock(clock.toInstant(m), shoot.zone))
+      const sentence = `Nobody is free for ${quoted(task.title)} from ${from} to ${to}. Give one more person the role "${task.needs[0]}".`
+      return { sentence, shots: [], people: [], rule: 'task-unstaffed' }
+    })
+}
+
+function mealConflicts({ crew }: DayProblem, { mealsMissing }: Draft): Conflict[] {
+  if (mealsMissing === 0) return []
+  const who = mealsMissing === 1 ? 'One person finds' : `${Math.min(mealsMissing, crew.people.length)} people find`
+  return [
+    {
+      sentence: `${who} no time for a meal within 6 h. Drop a shot or add a person.`,
+      shots: [],
+      people: [],
+      rule: 'meal-missing',
+    },
+  ]
+}

@@ -1,0 +1,92 @@
+import type { Shoot, Shot } from '../plan/shoot'
+
+/** A set of people and cameras, 31 to a word. */
+export type Mask = readonly number[]
+const PER_WORD = 31
+
+/** People first, then cameras, each with its place in the masks. */
+export interface Crew {
+  readonly people: readonly string[]
+  readonly roles: readonly (readonly string[])[]
+  readonly cameras: readonly string[]
+  readonly words: number
+}
+/** One way to staff a shot; indices into the crew. `operators` are those behind a camera, `hands` all others. */
+export interface Mode {
+  readonly operators: readonly number[]
+  readonly hands: readonly number[]
+  readonly cameras: readonly number[]
+  /** Bound while it is set up, and while it rolls. */
+  readonly setupMask: Mask
+  readonly rollMask: Mask
+}
+const MOST_MODES = 48
+
+export function crewOf(shoot: Shoot): Crew {
+  const people = shoot.people ?? []
+  const cameras = (shoot.cameras ?? []).map((c) => c.id)
+  return {
+    people: people.map((p) => p.id),
+    roles: people.map((p) => p.roles),
+    cameras,
+    words: Math.max(1, Math.ceil((people.length + cameras.length) / PER_WORD)),
+  }
+}
+export const peopleMask = (crew: Crew, people: readonly number[]) => maskOf(crew, people, [])
+
+export function maskOf(crew: Crew, people: readonly number[], cameras: readonly number[]): Mask {
+  const mask = new Array<number>(crew.words).fill(0)
+  for (const bit of [...people, ...cameras.map((c) => crew.people.length + c)]) {
+    const word = Math.floor(bit / PER_WORD)
+    mask[word] = (mask[word] as number) | (1 << (bit % PER_WORD))
+  }
+  return mask
+}
+export const meet = (a: Mask, b: Mask) => a.some((word, i) => (word & (b[i] as number)) !== 0)
+
+/** Who can fill a need: a person's id, or everybody with the role. */
+export const candidatesFor = (crew: Crew, need: string): number[] =>
+  crew.people.flatMap((id, i) => (id === need || (crew.roles[i] as readonly string[]).includes(need) ? [i] : []))
+
+/** Every way to staff a shot, up to a bound; none where a need finds nobody. */
+export function modesFor(crew: Crew, shot: Shot): Mode[] {
+  const needs = shot.needs ?? []
+  const wanted = needs.filter((n) => n === 'camera').length
+  const hands = needs.filter((n) => n !== 'camera')
+  const cameraCount = Math.max(wanted, shot.camera !== undefined || shot.locked ? 1 : 0)
+  const operatorCount = shot.locked ? Math.max(wanted, anyOperator(crew) ? 1 : 0) : wanted
+  const modes: Mode[] = []
+  for (const cameras of cameraSets(crew, cameraCount, shot.camera))
+    for (const people of staffings(crew, [...new Array<string>(operatorCount).fill('camera'), ...hands])) {
+      if (modes.length >= MOST_MODES) return modes
+      modes.push(
+        modeOf(crew, people.slice(0, operatorCount), people.slice(operatorCount), cameras, shot.locked === true),
+      )
+    }
+  return modes
+}
+const anyOperator = (crew: Crew) => candidatesFor(crew, 'camera').length > 0
+
+function modeOf(crew: Crew, operators: number[], hands: number[], cameras: number[], locked: boolean): Mode {
+  const all = maskOf(crew, [...operators, ...hands], cameras)
+  return { operators, hands, cameras, setupMask: all, rollMask: locked ? maskOf(crew, [], cameras) : all }
+}
+
+/** Operators are interchangeable: only ascending sets of cameras. */
+function cameraSets(crew: Crew, count: number, named: string | undefined): number[][] {
+  const all = crew.cameras.map((_, i) => i)
+  const sets = subsets(all, count)
+  return named === undefined ? sets : sets.filter((set) => set.some((i) => crew.cameras[i] === named))
+}
+function subsets(from: readonly number[], count: number): number[][] {
+  if (count === 0) return [[]]
+  return from.flatMap((first, i) => subsets(from.slice(i + 1), count - 1).map((rest) => [first, ...rest]))
+}
+/** One person for each need, nobody twice. */
+function staffings(crew: Crew, needs: readonly string[], taken: readonly number[] = []): number[][] {
+  const [need, ...rest] = needs
+  if (need === undefined) return [[...taken]]
+  return candidatesFor(crew, need)
+    .filter((p) => !taken.includes(p))
+    .flatMap((p) => staffings(crew, rest, [...taken, p]))
+}

@@ -1,0 +1,86 @@
+import type { MomentId } from '../model/moment-ids'
+import type { Shoot, Shot } from '../plan/shoot'
+import { type Mode, modesFor } from './crew'
+import { type MomentJob, minutesOf, type Unfit, weightOf } from './moment-job'
+import { RULES } from './rules'
+import { type Anchor, type Edge, edgeOf, type FloatContext, type ShotWindow, shotWindows } from './shot-window'
+
+/** A shot that may be dropped at a price: anything that is not at a moment. Whole minutes. */
+export interface FloatJob {
+  readonly shot: Shot
+  readonly cook: number
+  readonly weight: number
+  readonly setup: number
+  /** With its handles, rounded out. */
+  readonly roll: number
+  /** From one edge to the other, whatever the roll. */
+  readonly span: readonly [Edge, Edge] | null
+  readonly windows: readonly ShotWindow[]
+  readonly anchor: Anchor | null
+  /** Float jobs that must have ended before. */
+  readonly after: readonly number[]
+  readonly modes: readonly Mode[]
+  readonly lid: 'open' | 'shut' | 'any'
+  /** Out of sight of the fire. */
+  readonly away: boolean
+}
+export const inSightOfFire = (place: string | undefined) => place === undefined || place === 'cooker'
+
+export function floatJobs(context: FloatContext): { jobs: FloatJob[]; unfit: Unfit[] } {
+  const shots = (context.shoot.shots ?? []).filter((s) => !s.at)
+  const staffed = shots.map((shot) => ({ shot, modes: modesFor(context.crew, shot) }))
+  const able = staffed.filter((s) => s.modes.length > 0)
+  const unfit = staffed.filter((s) => s.modes.length === 0)
+  const indexOf = new Map(able.map((s, i) => [s.shot.id, i]))
+  return {
+    jobs: able.map(({ shot, modes }) => floatJob(shot, modes, indexOf, context)),
+    unfit: unfit.map(({ shot }) => ({ shot, reason: 'nobody', share: 0 })),
+  }
+}
+
+function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number>, context: FloatContext): FloatJob {
+  const cook = Math.max(
+    0,
+    context.cooks.findIndex((c) => c.id === shot.cook),
+  )
+  const anchor = anchorOf(shot, cook, context)
+  const earlier = [...(shot.after ?? []), ...seasoningShots(shot, context.shoot)]
+  const at = (edge: string) => edgeOf(context, cook, anchor, edge)
+  return {
+    shot,
+    cook,
+    weight: weightOf(shot),
+    setup: Math.ceil(minutesOf(shot.setup, RULES.setupMin)),
+    roll: Math.ceil(minutesOf(shot.roll, RULES.rollMin) + (2 * RULES.handleS) / 60),
+    span: shot.from !== undefined && shot.to !== undefined ? [at(shot.from), at(shot.to)] : null,
+    windows: shotWindows(shot, cook, anchor, earlier, context),
+    anchor,
+    after: earlier.flatMap((id) => indexOf.get(id) ?? []),
+    modes,
+    lid: shot.lid ?? 'any',
+    away: !inSightOfFire(shot.place),
+  }
+}
+
+/** A seasoned roast has been seasoned: the shot whose id begins with "season" comes first. */
+function seasoningShots(shot: Shot, shoot: Shoot): string[] {
+  if (shot.state !== 'seasoned' || shot.id.startsWith('season')) return []
+  const first = shoot.cooks[0]?.id
+  return (shoot.shots ?? [])
+    .filter((s) => s.id.startsWith('season') && (s.cook ?? first) === (shot.cook ?? first))
+    .map((s) => s.id)
+}
+
+const STATE_ANCHOR: Partial<Record<NonNullable<Shot['state']>, MomentId>> = {
+  hot: 'off-heat',
+  rested: 'first-slice',
+  sliced: 'first-slice',
+}
+function anchorOf(shot: Shot, cook: number, { cooks, moments }: FloatContext): Anchor | null {
+  const byState = shot.state && STATE_ANCHOR[shot.state]
+  if (byState && cooks[cook]?.at(byState)) return { cook, moment: byState }
+  if (shot.between || shot.from) return null
+  const before = moments.find((job) => shot.after?.includes(job.shot.id) && spread(job) > 2)
+  return before ? { cook: before.cook, moment: before.moment } : null
+}
+const spread = (job: MomentJob) => (job.sorted.at(-1) as number) - (job.sorted[0] as number)

@@ -1,0 +1,95 @@
+import type { Shoot } from '../plan/shoot'
+import type { CookTimes } from './cook-times'
+import type { DayClock } from './day-clock'
+import type { MomentJob } from './moment-job'
+import { RULES } from './rules'
+import { safeLow, shareBelow } from './samples'
+import { lightSpans } from './shot-window'
+
+export interface MeatOnChoices {
+  /** For each cook the minutes its meat may go on, ascending. */
+  readonly choices: readonly (readonly number[])[]
+  /** Share of members whose first slice falls in the wanted light, beside each choice of the first cook; else empty. */
+  readonly inLight: readonly number[]
+  /** The wanted slice cannot be had: the call is too late for it. */
+  readonly sliceTooSoon: boolean
+}
+interface Context {
+  readonly shoot: Shoot
+  readonly clock: DayClock
+  readonly cooks: readonly CookTimes[]
+  readonly moments: readonly MomentJob[]
+  readonly call: number | null
+}
+const FORWARD_MIN = 240
+/** A slice in the light may give away so much of its chance if the day gains by it. */
+const LIGHT_SLACK = 0.02
+
+export function meatOnChoices(context: Context): MeatOnChoices {
+  const first = firstCook(context)
+  const hero = first.choices[Math.floor(first.choices.length / 2)] ?? 0
+  const others = context.cooks.slice(1).map((_, i) => otherCook(context, i + 1, hero))
+  return { ...first, choices: [first.choices, ...others] }
+}
+
+/** The soonest that the fire is lit and the first shot set up after the call. */
+export function soonestMeatOn({ cooks, moments }: Context, cook: number, call: number): number {
+  const fire = cooks[cook]?.sorted('fire-lit')
+  const leads = moments
+    .filter((job) => job.cook === cook)
+    .map((job) => job.before + job.setup + 1 - safeLow(job.sorted, RULES.missShare))
+  return Math.ceil(call + Math.max(0, fire ? -safeLow(fire, RULES.missShare) : 0, ...leads))
+}
+const ahead = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i)
+
+function firstCook(context: Context): Omit<MeatOnChoices, 'choices'> & { choices: number[] } {
+  const { shoot, clock, call } = context
+  const slice = shoot.day?.slice
+  const soonest = call === null ? Number.NEGATIVE_INFINITY : soonestMeatOn(context, 0, call)
+  const wanted =
+    slice && ('at' in slice ? sliceAt(context, clock.fromClock(slice.at)) : sliceIn(context, slice.in, soonest))
+  if (!wanted || wanted.choices.length === 0)
+    return {
+      choices: ahead(call === null ? clock.fromClock(RULES.call) : soonest, FORWARD_MIN),
+      inLight: [],
+      sliceTooSoon: false,
+    }
+  if ((wanted.choices.at(-1) as number) >= soonest) return { ...wanted, sliceTooSoon: false }
+  return { choices: [soonest], inLight: [], sliceTooSoon: true }
+}
+type Wanted = { readonly choices: number[]; readonly inLight: readonly number[] }
+
+function sliceAt({ cooks }: Context, at: number): Wanted | undefined {
+  const times = cooks[0]?.sorted('first-slice')
+  const likely = times ? likelyOf(times) : Number.POSITIVE_INFINITY
+  return Number.isFinite(likely) ? { choices: [Math.round(at - likely)], inLight: [] } : undefined
+}
+const likelyOf = (times: Float64Array) => times[Math.floor((times.length - 1) / 2)] as number
+
+/** Every minute whose chance is within reach of the best. */
+function sliceIn(context: Context, light: string, soonest: number): Wanted | undefined {
+  const times = context.cooks[0]?.sorted('first-slice')
+  const spans = lightSpans(context, light).filter(
+    (s) => s.end > dayStart(context) && s.start < dayStart(context) + 1440,
+  )
+  if (!times || spans.length === 0) return undefined
+  const from = Math.ceil(Math.max(soonest, 0))
+  const chances = ahead(from, 3 * 1440).map((minute) =>
+    spans.reduce((sum, s) => sum + shareBelow(times, s.end - minute) - shareBelow(times, s.start - minute), 0),
+  )
+  const best = Math.max(...chances)
+  if (best <= 0) return undefined
+  const kept = chances.flatMap((chance, i) => (chance >= best - LIGHT_SLACK ? [i] : []))
+  return { choices: kept.map((i) => from + i), inLight: kept.map((i) => chances[i] as number) }
+}
+/** The light of the shoot's own day: after the call, or after its first minute. */
+const dayStart = ({ call, clock }: Context) => call ?? clock.fromClock('00:00')
+
+/** A further cook goes on when it suits the day: after the call, or about when the first one does. */
+function otherCook(context: Context, cook: number, hero: number): number[] {
+  if (context.call !== null) return ahead(soonestMeatOn(context, cook, context.call), 2 * FORWARD_MIN)
+  const slice = context.cooks[0]?.sorted('first-slice')
+  const own = context.cooks[cook]?.sorted('first-slice')
+  const apart = slice && own ? likelyOf(slice) - likelyOf(own) : 0
+  return ahead(Math.round(hero + (Number.isFinite(apart) ? apart : 0)) - FORWARD_MIN, 2 * FORWARD_MIN)
+}

@@ -1,0 +1,67 @@
+import { DROPPED } from './assign-moments'
+import { type Board, markLid } from './board'
+import { tieOf } from './clash'
+import type { Mode } from './crew'
+import type { Genes, Place } from './draft'
+import { inSightOfFire } from './float-job'
+import { handleMin, type MomentJob } from './moment-job'
+import { RULES } from './rules'
+
+/** Moment shots stand at their likely times; binds their people, cameras and lids. */
+export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
+  const { moments: jobs } = board.problem
+  const places = jobs.map((job, i) => placeOne(board, job, genes.momentMode[i] as number))
+  places.forEach((place, i) => {
+    const mode = place?.mode
+    board.momentMasks[i] = mode ? mode.rollMask : null
+  })
+  const tied = places.map((place, i) => place && afterChain(board, places, i, place))
+  tied.forEach((place, i) => {
+    if (place) bind(board, jobs[i] as MomentJob, place)
+  })
+  openLids(board)
+  return tied
+}
+
+function placeOne(board: Board, job: MomentJob, modeIndex: number): Place | null {
+  const mode = modeIndex === DROPPED ? undefined : job.modes[modeIndex]
+  if (!mode) return null
+  const at = (board.meatOn[job.cook] as number) + job.likely
+  const start = at - job.before - handleMin
+  const end = at + job.after + handleMin
+  if (end > board.lastEnd) return null
+  return { mode, setupStart: start - job.standbySetup, start, end, risk: 0 }
+}
+
+/** In a chain only the first shot sets up; the next ones re-frame where they stand. */
+function afterChain(board: Board, places: readonly (Place | null)[], i: number, place: Place): Place {
+  const jobs = board.problem.moments
+  const job = jobs[i] as MomentJob
+  const follows = jobs.some((other, j) => {
+    const before = places[j]
+    if (!before || j === i || before.start > place.start || (before.start === place.start && j > i)) return false
+    return tieOf(other, before.mode as Mode, job, place.mode) === 'chain'
+  })
+  if (!follows) return place
+  return { ...place, setupStart: place.start - RULES.reframeMin }
+}
+
+function bind(board: Board, job: MomentJob, place: Place): void {
+  const [from, to] = [Math.floor(place.setupStart), Math.ceil(place.end)]
+  board.booking.book(place.mode.rollMask, from, to)
+  if (!inSightOfFire(job.shot.place)) board.away.book(place.mode.rollMask, from, to)
+  markLid(board, job.cook, job.shot.lid ?? 'any', Math.floor(place.start), to)
+}
+
+/** The lid is off for these, filmed or not. */
+const OPENINGS = ['meat-on', 'turn', 'probe-in', 'off-heat'] as const
+function openLids(board: Board): void {
+  const { problem, meatOn } = board
+  problem.cooks.forEach((cook, c) => {
+    for (const moment of OPENINGS) {
+      const times = cook.sorted(moment)
+      const at = times ? (meatOn[c] as number) + (times[(times.length - 1) >> 1] as number) : Number.POSITIVE_INFINITY
+      if (Number.isFinite(at)) markLid(board, c, 'open', Math.floor(at), Math.ceil(at) + RULES.lidOpenMin)
+    }
+  })
+}

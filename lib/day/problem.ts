@@ -1,0 +1,116 @@
+import type { Forecast } from '../model/forecast'
+import type { MomentId } from '../model/moment-ids'
+import { momentsOf } from '../plan/moments'
+import type { Shoot, Task } from '../plan/shoot'
+import { ClashTable } from './clash'
+import { type CookTimes, cookTimes } from './cook-times'
+import { type Crew, candidatesFor, crewOf, type Mask, peopleMask } from './crew'
+import { type DayClock, dayClock } from './day-clock'
+import { type FloatJob, floatJobs } from './float-job'
+import { HoldRisk, tentativeSpan } from './hold-risk'
+import { type MeatOnChoices, meatOnChoices } from './meat-on'
+import { type MomentJob, momentJobs, type Unfit } from './moment-job'
+import { RULES } from './rules'
+import { quantile } from './samples'
+import { type Edge, edgeOf } from './shot-window'
+
+export interface TaskJob {
+  readonly task: Task
+  readonly from: Edge
+  readonly to: Edge
+  /** One entry a need: who can fill it. */
+  readonly candidates: readonly (readonly number[])[]
+  readonly masks: readonly Mask[]
+  /** In sight of a burning fire: leaves the hands free. */
+  readonly watch: boolean
+}
+/** All that the search reads, worked out once from the shoot and the joint samples. Minutes of the day, or after meat-on. */
+export interface DayProblem {
+  readonly shoot: Shoot
+  readonly clock: DayClock
+  readonly crew: Crew
+  readonly everybody: Mask
+  readonly cooks: readonly CookTimes[]
+  readonly moments: readonly MomentJob[]
+  readonly tentative: readonly { readonly from: number; readonly to: number }[]
+  readonly floats: readonly FloatJob[]
+  readonly tasks: readonly TaskJob[]
+  readonly unfit: readonly Unfit[]
+  readonly clashes: ClashTable
+  readonly risk: HoldRisk
+  readonly meatOn: MeatOnChoices
+  /** Null where the day is counted backward and the crew comes when it is needed. */
+  readonly call: number | null
+  readonly wrapLimit: number | null
+  readonly mealMin: number
+}
+
+export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, Forecast>): DayProblem {
+  const clock = dayClock(shoot)
+  const crew = crewOf(shoot)
+  const cooks = shoot.cooks.flatMap((c) => {
+    const forecast = forecasts.get(c.id)
+    return forecast ? [cookTimes(c.id, forecast)] : []
+  })
+  const { jobs: moments, unfit } = momentJobs(shoot, crew, cooks)
+  const floats = floatJobs({ shoot, crew, cooks, clock, moments })
+  const call = callOf(shoot, clock)
+  return {
+    shoot,
+    clock,
+    crew,
+    everybody: peopleMask(
+      crew,
+      crew.people.map((_, i) => i),
+    ),
+    cooks,
+    moments,
+    tentative: moments.map(tentativeSpan),
+    floats: floats.jobs,
+    tasks: (shoot.tasks ?? []).map((task) => taskJob(task, { crew, cooks, clock })),
+    unfit: [...unfit, ...floats.unfit],
+    clashes: new ClashTable(moments),
+    risk: new HoldRisk(moments, cooks),
+    meatOn: meatOnChoices({ shoot, clock, cooks, moments, call }),
+    call,
+    wrapLimit: shoot.day?.wrap === undefined ? null : clock.fromClock(shoot.day.wrap),
+    mealMin: Math.ceil((shoot.day?.meal ?? RULES.mealMin * 60) / 60),
+  }
+}
+
+function callOf(shoot: Shoot, clock: DayClock): number | null {
+  if (shoot.day?.call !== undefined) return clock.fromClock(shoot.day.call)
+  return shoot.day?.slice === undefined ? clock.fromClock(RULES.call) : null
+}
+
+export const isWatch = (task: Task) => task.from === 'fire-lit' || task.id.includes('watch')
+
+function taskJob(task: Task, context: Pick<DayProblem, 'crew' | 'cooks' | 'clock'>): TaskJob {
+  const cook = Math.max(
+    0,
+    context.cooks.findIndex((c) => c.id === task.cook),
+  )
+  const candidates = task.needs.map((need) => candidatesFor(context.crew, need))
+  return {
+    task,
+    from: edgeOf(context, cook, null, task.from),
+    to: edgeOf(context, cook, null, task.to),
+    candidates,
+    masks: candidates.map((c) => peopleMask(context.crew, c)),
+    watch: isWatch(task),
+  }
+}
+
+/** A bound's likely minute of the day. */
+export const minuteOf = (edge: Edge, meatOn: ArrayLike<number>) =>
+  edge.base < 0 ? edge.likely : (meatOn[edge.base] as number) + edge.likely
+
+/** The likely minute of a cook's moment, for sentences; +Infinity where it never comes. */
+export function likelyMinute(problem: DayProblem, cook: number, moment: MomentId, meatOn: ArrayLike<number>): number {
+  const times = problem.cooks[cook]?.sorted(moment)
+  return times ? (meatOn[cook] as number) + quantile(times, 0.5) : Number.POSITIVE_INFINITY
+}
+export const hasMoment = (shoot: Shoot, cook: number, moment: MomentId) => {
+  const found = shoot.cooks[cook]
+  return found !== undefined && momentsOf(found).includes(moment)
+}

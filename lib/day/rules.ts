@@ -1,0 +1,48 @@
+/** The scheduler's defaults; common practice, no source, unless a line says otherwise. Minutes. Nothing else reads them. */
+export const RULES = {
+  /** Longest it takes a called crew to leave what they are doing. */
+  releaseMin: 15,
+  /** Called from nothing in particular: the walk. */
+  walkMin: 2,
+  setupMin: 5,
+  rollMin: 4,
+  beforeMin: 1,
+  afterMin: 2,
+  /** Rolled before and after what is wanted. */
+  handleS: 10,
+  /** Between two shots of a chain: no new setup, another frame. */
+  reframeMin: 1,
+  firstMealWithinMin: 360,
+  nextMealWithinMin: 360,
+  mealMin: 30,
+  /** Nobody wants to eat sooner after the call, or after the meal before. */
+  mealNotBeforeMin: 90,
+  strikeMin: 30,
+  /** Where the plan names neither a call nor a slice. */
+  call: '09:00',
+  hotMin: 10,
+  restedMin: 30,
+  slicedMin: 20,
+  lidOpenMin: 1,
+  /** Share of members that a call may leave short of its lead: half of the 2 % that held-out members allow. */
+  missShare: 0.01,
+  /** Above this share a clash of two moments is told. */
+  clashShare: 0.005,
+  /** A meal may meet a hard hold in so many cooks. */
+  mealRisk: 0.05,
+} as const
+
+/** What the search pays, in points; a dropped shot costs its weight. */
+export const PRICES = {
+  weight: { must: 1000, should: 100, could: 30 },
+  /** Share of its weight that an interrupted shot loses: it can often be taken up again. */
+  interrupted: 0.6,
+  lidOpening: 12,
+  dayPerMin: 0.12,
+  laterMeatOnPerMin: 0.3,
+  laterPerMin: 0.002,
+  mealMissing: 2000,
+  mealRisk: 60,
+  mealApart: 4,
+  sliceOutOfLight: 400,
+} as const
