@@ -118,7 +118,7 @@ function heatGroup(document: ShootDocument, cook: number, name: string): FieldGr
       cookerTemperature(document, cook),
       probeField(document, cook),
       ...stage('roast', '/until/core', 'pull', 'Pull at', 'As the probe reads it.'),
-      searField(document, cook),
+      searField(cook),
       ...stage('sear', '/at', 'sear-at', 'Sear at'),
       ...stage('sear', '/until/core', 'off', 'Off the heat at', 'As the probe reads it.'),
       ...stage('rest', '/until/after', 'rest', 'Rest'),

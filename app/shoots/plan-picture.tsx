@@ -20,10 +20,13 @@ export function PlanPicture({ preview, working }: { preview: Preview | null; wor
       <p className="small min-h-6" role="status">
         {working ? 'Working out 256 cooks.' : ''}
       </p>
-      <figure className="hidden min-[701px]:block">
+      <figure className="hidden min-[1001px]:block">
         <DrawingSvg drawing={preview.lying} />
       </figure>
-      <figure className="min-[701px]:hidden">
+      <figure className="hidden min-[700px]:max-[1000px]:block">
+        <DrawingSvg drawing={preview.narrow} />
+      </figure>
+      <figure className="min-[700px]:hidden">
         <DrawingSvg drawing={preview.standing} />
       </figure>
       <Figures drawing={preview.lying} />

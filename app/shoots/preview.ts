@@ -8,6 +8,8 @@ export interface Preview {
   /** "First slice about 20:33, 20:00 to 21:11." */
   readonly second: string
   readonly lying: Drawing
+  /** Below 1000 px, where the form stands beneath. */
+  readonly narrow: Drawing
   readonly standing: Drawing
   readonly cutFace: Drawing
   readonly slice: string

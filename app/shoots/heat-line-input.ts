@@ -1,0 +1,60 @@
+import type { Layout } from '@/lib/day/layout'
+import { cutById } from '@/lib/model/cuts'
+import { windowOf } from '@/lib/model/quantiles'
+import { minimumFor } from '@/lib/model/safety'
+import { fromIso, formatClock } from '@/lib/plan/clock'
+import type { Shoot } from '@/lib/plan/shoot'
+import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
+import type { HeatLineProps } from '../ui/heat-line'
+import type { Forecasts } from '../workbench'
+import { momentName } from './words'
+
+export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
+
+/** "about 20:33, 20:00 to 21:11", or that it may never come. */
+export function momentWords(shoot: Shoot, forecasts: Forecasts, layout: Layout, id: 'fire-lit' | 'first-slice' | 'pull') {
+  const cook = shoot.cooks[0]?.id ?? ''
+  const samples = forecasts.get(cook)?.moments[id]
+  if (!samples) return null
+  const { early, likely, late } = windowOf(samples)
+  const clock = (s: number) => formatClock(later(meatOnOf(layout, cook), s as never), shoot.zone)
+  return {
+    likely: likely === null ? null : clock(likely),
+    words:
+      likely === null
+        ? `${momentName(id)} may never come`
+        : `about ${clock(likely)}, ${early === null ? '' : clock(early)} to ${late === null ? 'never' : clock(late)}`,
+  }
+}
+
+/** What the heat line of this shoot is drawn from. */
+export function heatLineInput(
+  shoot: Shoot,
+  forecasts: Forecasts,
+  layout: Layout,
+  lanes: boolean,
+  units: UnitSystem = 'metric',
+): HeatLineProps {
+  const slice = momentWords(shoot, forecasts, layout, 'first-slice')
+  const cut = cutById(shoot.cooks[0]?.roast.cut ?? '')
+  const minimum = cut && minimumFor(cut, shoot.authority)
+  return {
+    zone: shoot.zone,
+    place: shoot.place,
+    title: `Heat line of ${shoot.title}: first slice ${slice?.words ?? 'not planned'}`,
+    cooks: shoot.cooks.flatMap((cook) => {
+      const forecast = forecasts.get(cook.id)
+      return forecast ? [{ forecast, meatOn: meatOnOf(layout, cook.id), title: cook.id }] : []
+    }),
+    shoot,
+    layout: lanes ? layout : undefined,
+    minimum: minimum && {
+      at: celsius(minimum.tempC),
+      words: `${formatTemp(celsius(minimum.tempC), units)}${
+        minimum.restMin > 0 ? `, then ${formatDuration(minutes(minimum.restMin))}` : ''
+      }: the food-safety authority’s minimum`,
+    },
+    units,
+    lanes,
+  }
+}

@@ -1,0 +1,67 @@
+import 'server-only'
+import type { Layout } from '@/lib/day/layout'
+import { drawCutFace } from '@/lib/export/cut-face'
+import { drawHeatLine } from '@/lib/export/heat-line'
+import type { Forecast } from '@/lib/model/forecast'
+import { spreadOf } from '@/lib/model/quantiles'
+import { formatClock } from '@/lib/plan/clock'
+import type { Shoot } from '@/lib/plan/shoot'
+import { celsius, formatShare, formatTemp } from '@/lib/units'
+import { forecastsOf, layoutOf } from '../workbench'
+import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
+import type { Preview } from './preview'
+
+/** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
+export function previewOf(shoot: Shoot): Preview {
+  const forecasts = forecastsOf(shoot)
+  const laid = layoutOf({ ...shoot, shots: undefined, tasks: undefined })
+  if (!laid.ok) throw new Error(`A shoot without shots was refused a layout: ${laid.problems[0]?.sentence}`)
+  const { layout } = laid
+  const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
+  const input = heatLineInput(shoot, forecasts, layout, false)
+  const draw = (width: number, standing: boolean) => drawHeatLine({ ...input, width, standing })
+  return {
+    first: firstLine(shoot, forecasts, layout),
+    second: secondLine(shoot, forecasts, layout),
+    lying: draw(892, false),
+    narrow: draw(720, false),
+    standing: draw(362, true),
+    cutFace: drawCutFace(forecast),
+    slice: sliceWords(forecast),
+    facts: factsOf(forecast),
+    warnings: forecast.warnings,
+  }
+}
+
+function firstLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, layout: Layout): string {
+  const fire = momentWords(shoot, forecasts, layout, 'fire-lit')
+  const on = formatClock(meatOnOf(layout, shoot.cooks[0]?.id ?? ''), shoot.zone)
+  const oven = ['oven', 'convection-oven'].includes(shoot.cooks[0]?.cooker.kind ?? '')
+  return `${oven ? 'Oven on' : 'Light'} at ${fire?.likely ?? on}. Meat ${oven ? 'in' : 'on'} at ${on}.`
+}
+function secondLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, layout: Layout): string {
+  const slice = momentWords(shoot, forecasts, layout, 'first-slice')
+  if (slice?.likely) return `First slice ${slice.words}.`
+  return 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
+}
+
+function sliceWords(forecast: Forecast): string {
+  const pink = forecast.cutFace.areaBelow.find((area) => area.limitC === 65)
+  return pink ? `About ${formatShare(pink.share.likely)} of the face stays below 65 °C.` : ''
+}
+
+const range = (low: number, high: number, print: (n: number) => string) =>
+  print(low) === print(high) ? print(low) : `${print(low)} to ${print(high)}`
+const temp = (c: number) => formatTemp(celsius(c))
+
+function factsOf(forecast: Forecast): readonly string[] {
+  const sliced = spreadOf(forecast.atSlice.coreC)
+  const peak = spreadOf(forecast.peakCoreC)
+  const loss = spreadOf(forecast.lossFrac)
+  const share = (n: number) => formatShare(n)
+  return [
+    `When sliced the middle stands at about ${temp(sliced.likely)} (${range(sliced.low, sliced.high, temp)}).`,
+    `Left whole it would climb to about ${temp(peak.likely)}.`,
+    `It loses about ${share(loss.likely)} of its weight (${range(loss.low, loss.high, share)}).`,
+  ]
+}
