@@ -43,18 +43,29 @@ type Scale = { readonly suffixes: readonly string[]; readonly toSi: (n: number) 
 const linear = (factor: number, ...suffixes: string[]): Scale => ({ suffixes, toSi: (n) => n * factor })
 const SCALES: Record<Dimension, readonly Scale[]> = {
   temperature: [linear(1, '°C', 'C', 'degC'), { suffixes: ['°F', 'F', 'degF'], toSi: (f) => fromFahrenheit(f) }],
-  mass: [linear(1, 'kg'), linear(0.001, 'g'), linear(KG_PER_LB, 'lb', 'lbs'), linear(KG_PER_LB / 16, 'oz')],
+  mass: [
+    linear(1, 'kg', 'kilo', 'kilos'),
+    linear(KG_PER_LB, 'lb', 'lbs', 'pound', 'pounds'),
+    linear(KG_PER_LB / 16, 'oz', 'ounce', 'ounces'),
+    linear(0.001, 'g', 'gram', 'grams'),
+  ],
   length: [
+    linear(1, 'm'),
+    linear(12 * M_PER_INCH, 'ft', 'foot', 'feet'),
+    linear(M_PER_INCH, 'in', 'inch', 'inches'),
     linear(0.01, 'cm'),
     linear(0.001, 'mm'),
-    linear(1, 'm'),
-    linear(M_PER_INCH, 'in'),
-    linear(12 * M_PER_INCH, 'ft'),
   ],
-  duration: [linear(60, 'min'), linear(3600, 'h'), linear(1, 's')],
+  duration: [
+    linear(3600, 'h', 'hr', 'hrs', 'hour', 'hours'),
+    linear(60, 'min', 'mins', 'minute', 'minutes'),
+    linear(1, 's', 'sec', 'second', 'seconds'),
+  ],
   speed: [linear(1, 'm/s'), linear(1 / 3.6, 'km/h'), linear(0.44704, 'mph')],
   share: [linear(0.01, '%')],
 }
+/** Dimensions that people write in two steps, the larger unit first: "2 h 30 min", "1 lb 8 oz". */
+const COMPOUND: readonly Dimension[] = ['duration', 'mass', 'length']
 const EXAMPLE: Record<Dimension, readonly [string, string]> = {
   temperature: ['150 °C', '300 °F'],
   mass: ['3.2 kg', '7 lb'],
@@ -65,37 +76,112 @@ const EXAMPLE: Record<Dimension, readonly [string, string]> = {
 }
 
 export type Reading = { ok: true; si: number } | { ok: false; sentence: string }
+const no = (sentence: string): Reading => ({ ok: false, sentence })
+
+/** A number as people write it, with a comma or a point for the decimals; then its unit, if any. */
+const PART = /([-−+]?\d+(?:[.,]\d+)?)\s*([^\d\s.,+−-]*)\s*/gu
+const LARGEST = 1e9
 
 /**
  * Reads a quantity as a person writes it, to SI (°C, kg, m, s, m/s, 0-1).
  * A missing or foreign unit is refused with a sentence that shows two right ways.
  */
-export function readQuantity(text: unknown, dimension: Dimension): Reading {
-  const [a, b] = EXAMPLE[dimension]
-  if (typeof text === 'number') return { ok: false, sentence: `${text} what? Write "${a}" or "${b}".` }
-  if (typeof text !== 'string' || text.trim() === '')
-    return { ok: false, sentence: `A ${dimension} is missing here. Write "${a}" or "${b}".` }
-  const parts = [...text.trim().matchAll(/([-−+]?\d+(?:[.,]\d+)?)\s*([^\d\s.,+−-]*)\s*/gu)]
-  const whole = parts.map((p) => p[0]).join('')
-  if (parts.length === 0 || whole.length !== text.trim().length)
-    return { ok: false, sentence: `"${text}" is not a ${dimension}. Write "${a}" or "${b}".` }
-  if (parts.length > 1 && dimension !== 'duration' && dimension !== 'mass' && dimension !== 'length')
-    return { ok: false, sentence: `"${text}" holds more than one number. Write "${a}" or "${b}".` }
+export function readQuantity(written: unknown, dimension: Dimension): Reading {
+  const right = `Write "${EXAMPLE[dimension].join('" or "')}".`
+  if (typeof written === 'number' && Number.isFinite(written)) return no(withoutUnit(String(written), dimension))
+  if (written === undefined || written === null || (typeof written === 'string' && written.trim() === ''))
+    return no(`A ${dimension} is missing here. ${right}`)
+  if (typeof written !== 'string') return no(`This is not a ${dimension}. ${right}`)
+  const text = tidy(written)
+  const shown = `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}"`
+  const parts = [...text.matchAll(PART)]
+  if (parts.length === 0 || /\de[-+]?\d/i.test(text) || parts.map((part) => part[0]).join('') !== text)
+    return no(`${shown} is not a ${dimension}. ${right}`)
+  const two = ambiguous(text, shown)
+  if (two) return no(two)
+  if (parts.length > 1 && (parts[0]?.[2] === '' || !COMPOUND.includes(dimension)))
+    return no(`${shown} holds more than one number. ${right}`)
+  return summed(parts, dimension, { text, shown, right })
+}
+
+type Words = { readonly text: string; readonly shown: string; readonly right: string }
+function summed(parts: readonly RegExpMatchArray[], dimension: Dimension, { text, shown, right }: Words): Reading {
   let si = 0
-  for (const [, digits, suffix] of parts) {
-    const n = Number((digits ?? '').replace(',', '.').replace('−', '-'))
-    if (!suffix) return { ok: false, sentence: `${text.trim()} what? Write "${a}" or "${b}".` }
-    const scale = SCALES[dimension].find((s) => s.suffixes.some((x) => x.toLowerCase() === suffix.toLowerCase()))
-    if (!scale) return { ok: false, sentence: `"${suffix}" is no unit of ${dimension}. Write "${a}" or "${b}".` }
-    si += scale.toSi(n)
+  let last = -1
+  for (const [i, [, digits = '', suffix = '']] of parts.entries()) {
+    if (suffix === '') return no(withoutUnit(parts.length > 1 ? digits : text, dimension))
+    const rank = SCALES[dimension].findIndex((s) => s.suffixes.some((x) => x.toLowerCase() === suffix.toLowerCase()))
+    const scale = SCALES[dimension][rank]
+    if (!scale) return no(foreignUnit(suffix, dimension, right))
+    const disordered = rank <= last || (i > 0 && /^[-−+]/.test(digits))
+    if (disordered) return no(`${shown} holds two numbers that do not add up. ${right}`)
+    last = rank
+    si += scale.toSi(toNumber(digits))
   }
-  return { ok: true, si }
+  return Math.abs(si) <= LARGEST ? { ok: true, si } : no(`${shown} is too large a ${dimension}. ${right}`)
+}
+
+const toNumber = (digits: string) => Number(digits.replace(',', '.').replace('−', '-'))
+
+/** Signs that look like the degree sign, gaps after it, and the narrow spaces of typeset text. */
+const tidy = (written: string) =>
+  written
+    .trim()
+    .replace(/[º˚]/g, '°')
+    .replace(/°\s+(?=[cf])/i, '°')
+    .replace(/\s+/g, ' ')
+
+/** "1,500 g" is 1.5 g or 1500 g, by the country. */
+function ambiguous(text: string, shown: string): string | null {
+  const comma = /\d+,\d{3}(?!\d)/.exec(text)?.[0]
+  if (comma)
+    return `${shown} can be read two ways. Write "${comma.replace(',', '')}" or "${comma.replace(',', '.')}" with the unit.`
+  const gap = /\d{1,3}(?: \d{3})+(?!\d)/.exec(text)?.[0]
+  return gap ? `${shown} has a gap in its number. Write "${text.replace(gap, gap.replaceAll(' ', ''))}".` : null
+}
+
+function withoutUnit(number: string, dimension: Dimension): string {
+  const n = toNumber(number)
+  const [a, b] = n >= 0.1 && n <= 10_000 ? echoed(n, dimension) : EXAMPLE[dimension]
+  return `${number} what? Write "${a}" or "${b}".`
+}
+/** The same number with each unit it may have been meant in. */
+function echoed(n: number, dimension: Dimension): readonly [string, string] {
+  switch (dimension) {
+    case 'temperature':
+      return [`${n} °C`, `${n} °F`]
+    case 'mass':
+      return [`${n} kg`, `${Math.max(0.5, Math.round((2 * n) / KG_PER_LB) / 2)} lb`]
+    case 'length':
+      return [`${n} cm`, `${Number(((n * 0.01) / M_PER_INCH).toPrecision(2))} in`]
+    case 'duration':
+      return [`${n} min`, n <= 12 ? `${n} h` : EXAMPLE.duration[1]]
+    case 'speed':
+      return [`${n} m/s`, `${Number((n / 0.44704).toPrecision(2))} mph`]
+    default:
+      return n <= 1 ? [`${Number((n * 100).toPrecision(2))} %`, `${n} %`] : [`${n} %`, EXAMPLE.share[1]]
+  }
+}
+
+function foreignUnit(suffix: string, dimension: Dimension, right: string): string {
+  const owner = (Object.keys(SCALES) as Dimension[]).find((each) =>
+    SCALES[each].some((scale) => scale.suffixes.some((x) => x.toLowerCase() === suffix.toLowerCase())),
+  )
+  const unit = `"${suffix.slice(0, 20)}"`
+  return owner
+    ? `${unit} is a unit of ${owner}; here stands a ${dimension}. ${right}`
+    : `${unit} is no unit of ${dimension}. ${right}`
 }
 
 /** What the person chose; remembered by the shell. */
 export type UnitSystem = 'metric' | 'us'
 
-const fixed = (n: number, digits: number) => n.toFixed(digits).replace('-', '−')
+/** With the true minus sign, and no minus before a zero. */
+const fixed = (n: number, digits: number) =>
+  n
+    .toFixed(digits)
+    .replace(/^-(?=[0.]*$)/, '')
+    .replace('-', '−')
 
 /** "150 °C" or "302 °F". */
 export const formatTemp = (level: Celsius, units: UnitSystem = 'metric', digits = 0) =>
@@ -122,7 +208,7 @@ export const formatLength = (length: Metres, units: UnitSystem = 'metric') =>
 export function formatDuration(time: Seconds) {
   const sign = time < 0 ? '−' : ''
   const s = Math.abs(time)
-  if (s < 60) return `${sign}${Math.round(s)} s`
+  if (Math.round(s) < 60) return `${Math.round(s) === 0 ? '' : sign}${Math.round(s)} s`
   const min = Math.round(s / 60)
   if (min < 60) return `${sign}${min} min`
   const h = Math.floor(min / 60)

@@ -15,14 +15,8 @@ export type Bounds = {
   readonly sentence: (written: string, si: number) => string
 }
 
-const PATTERN: Record<Dimension, string> = {
-  temperature: '^\\s*[-−+]?\\d+([.,]\\d+)?\\s*°?\\s*[CcFf]\\s*$',
-  mass: '^\\s*\\d+([.,]\\d+)?\\s*(kg|g|lb|lbs|oz)(\\s+\\d+([.,]\\d+)?\\s*oz)?\\s*$',
-  length: '^\\s*-?\\d+([.,]\\d+)?\\s*(mm|cm|m|in|ft)(\\s+\\d+([.,]\\d+)?\\s*in)?\\s*$',
-  duration: '^\\s*(\\d+([.,]\\d+)?\\s*(h|min|s)\\s*)+$',
-  speed: '^\\s*\\d+([.,]\\d+)?\\s*(m/s|km/h|mph)\\s*$',
-  share: '^\\s*\\d+([.,]\\d+)?\\s*%\\s*$',
-}
+/** Begins with a number and ends with a unit; which units there are `readQuantity` knows. */
+const PATTERN = '^\\s*[-−+]?\\d.*[^\\d\\s]\\s*$'
 const EXAMPLES: Record<Dimension, readonly string[]> = {
   temperature: ['163 °C', '325 °F'],
   mass: ['4.1 kg', '9 lb'],
@@ -38,7 +32,7 @@ export const quantity = <Q extends number>(dimension: Dimension, bounds?: Bounds
     .unknown()
     .meta({
       type: 'string',
-      pattern: PATTERN[dimension],
+      pattern: PATTERN,
       examples: [...EXAMPLES[dimension]],
       description: `A ${dimension}: a number with its unit.`,
     })
@@ -104,6 +98,8 @@ export const word = <const W extends readonly [string, ...string[]]>(what: strin
 export const text = (what: string, longest: number, shortest = 0) =>
   z
     .string({ error: (issue) => wrongText(issue.input, what) })
+    // A letter and its accent typed as two characters print as one.
+    .normalize('NFC')
     .min(shortest, { error: `${sentenceCase(what)} is empty. Write at least one letter.` })
     .max(longest, { error: `${sentenceCase(what)} is too long; at most ${longest} letters are printed.` })
     .superRefine((written, ctx) => {

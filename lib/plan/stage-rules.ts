@@ -1,5 +1,6 @@
 import type { Problem } from '../refusals'
 import { type Celsius, formatDuration, formatTemp, fromFahrenheit } from '../units'
+import { burnsSolidFuel } from './moments'
 import type { Cook } from './shoot'
 
 type Stage = Cook['stages'][number]
@@ -10,6 +11,7 @@ export function checkStages(cook: Cook, path: string): Problem[] {
   const sited = cook.stages.map((stage, i): Sited => ({ stage, pointer: `${path}/stages/${i}` }))
   return [
     ...checkOrder(sited, `${path}/stages`),
+    ...coldStart(cook, sited),
     ...sited.flatMap(({ stage, pointer }) => [...targetAboveCooker(stage, pointer), ...capBelowLength(stage, pointer)]),
     ...checkCores(cook, sited),
     ...checkProbe(sited),
@@ -44,6 +46,20 @@ function checkOrder(sited: readonly Sited[], list: string): Problem[] {
       )
   })
   return problems
+}
+
+function coldStart(cook: Cook, sited: readonly Sited[]): Problem[] {
+  if (!burnsSolidFuel(cook.cooker.kind)) return []
+  return sited.flatMap(({ stage, pointer }) =>
+    stage.do === 'preheat' && stage.cold
+      ? [
+          {
+            pointer: `${pointer}/cold`,
+            sentence: `Only an oven starts cold; over charcoal just lit the meat would take up its smoke. Take "cold" out.`,
+          },
+        ]
+      : [],
+  )
 }
 
 /** The core that was meant where °C stands for °F: 140 °C is 60 °C (140 °F). */
