@@ -26,7 +26,8 @@ export interface Card {
   readonly doneness: string | null
   readonly title: CardStep
   readonly intro: CardStep
-  readonly serves: number | null
+  /** "Serves 8.", empty where the author says nothing of it. */
+  readonly serves: CardStep
   readonly timeLine: readonly DayPart[]
   readonly ingredients: readonly { readonly what: string; readonly much: string }[]
   readonly steps: readonly CardStep[]
@@ -69,8 +70,8 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
     boneShare: cut.boneShare,
     doneness: cook.target?.doneness ?? null,
     title: authored('title', own.title, writtenTitle(forecast, cut)),
-    intro: authored('intro', own.intro, writtenIntro(forecast, own.serves ?? null)),
-    serves: own.serves ?? null,
+    intro: authored('intro', own.intro, writtenIntro(forecast)),
+    serves: planStep('serves', servesText(own)),
     timeLine: timeLine(forecast),
     ingredients: own.ingredients ?? [],
     steps: mergeSteps(written, own.steps ?? []),
@@ -79,6 +80,9 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
   }
 }
 
+const servesText = (own: Author) =>
+  own.serves === undefined || /\bserves\b/i.test(own.intro ?? '') ? '' : `Serves ${own.serves}.`
+
 function kitOf(f: Forecast): string[] {
   const charcoal = f.cook.cooker.kind.endsWith('charcoal')
   const probe = f.cook.stages.some((s) => s.do === 'roast' && s.probe)
@@ -86,7 +90,7 @@ function kitOf(f: Forecast): string[] {
 }
 
 /** Every text of the card that makes claims, in reading order. */
-export const claimTexts = (card: Card): readonly CardStep[] => [card.title, card.intro, ...card.steps]
+export const claimTexts = (card: Card): readonly CardStep[] => [card.title, card.serves, card.intro, ...card.steps]
 
 /** What the check says of each claim on the card, in reading order, against the card's own cook. */
 export function checkCard(card: Card, forecasts: Forecasts): CheckedClaim[] {

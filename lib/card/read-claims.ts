@@ -137,18 +137,13 @@ function bind(s: Sentence, q: Quantity): Bound {
 }
 
 /** The temperature that a safety claim names ("safe for everybody at 52 °C") belongs to it. */
-function namedLevel(
-  s: Sentence,
-  quantities: readonly Quantity[],
-  span: { from: number; to: number },
-): Quantity | undefined {
-  return quantities.find(
+const namedLevel = (quantities: readonly Quantity[], span: { from: number; to: number }): Quantity | undefined =>
+  quantities.find(
     (q) =>
       q.measure === 'temperature' &&
       q.low < COOKER_FROM_C &&
       Math.min(Math.abs(q.from - span.to), Math.abs(span.from - q.to)) <= 4,
   )
-}
 
 interface Piece extends Omit<Bound, 'to'> {
   readonly hedge: Claim['hedge']
@@ -178,7 +173,7 @@ function piecesOf(s: Sentence, sentence: string): Piece[] {
   const quantities = quantitiesIn(s.tokens)
   const taken = new Set<Quantity>()
   const phrases = phrasesIn(sentence).map((phrase) => {
-    const level = phrase.kind === 'safety' ? namedLevel(s, quantities, spanOf(s.tokens, phrase)) : undefined
+    const level = phrase.kind === 'safety' ? namedLevel(quantities, spanOf(s.tokens, phrase)) : undefined
     if (level && phrase.says === 'safe') taken.add(level)
     return phrasePiece(phrase, level)
   })

@@ -17,7 +17,7 @@ export const tokensOf = (sentence: string): Token[] =>
 /** The sentences of a step: cut after . ! ? that end a word, never inside a number or after "min." and the like. */
 export function sentencesOf(text: string): string[] {
   const cut = text.replace(/([\p{L}\d)%°”"])([.!?])\s+(?=[\p{Lu}\d“"])/gu, (whole, before, mark, at: number) =>
-    /\b(?:min|approx|c|ca|no)$/iu.test(text.slice(0, at + 1)) ? whole : `${before}${mark}\u0000`,
+    /\b(?:approx|ca|no)$/iu.test(text.slice(0, at + 1)) ? whole : `${before}${mark}\u0000`,
   )
   return cut
     .split('\u0000')

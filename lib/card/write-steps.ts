@@ -39,7 +39,7 @@ const sentences = (...parts: readonly (string | null | false)[]) => parts.filter
 function fire(t: Telling): WrittenStep {
   const at = stagesOf(t.f, 'preheat').at(-1)?.at ?? stagesOf(t.f, 'roast')[0]?.at ?? celsius(0)
   const cold = stagesOf(t.f, 'preheat').some((s) => s.cold)
-  const light = t.charcoal ? 'Light the fire and let the cooker settle' : 'Heat up the oven and let it settle'
+  const light = t.charcoal ? 'Light the fire and let the cooker settle' : 'Heat the oven and let it settle'
   const long = times(t, 'warm-up-time')
   if (cold) return { id: 'fire', text: `Set the oven to ${settingWords(at)} and put the meat in at once.` }
   return { id: 'fire', text: sentences(`${light} at ${settingWords(at)}.`, long && `Warming up takes ${long}.`) }
@@ -123,11 +123,10 @@ export function writtenTitle(f: Forecast, cut: Cut): string {
   return stagesOf(f, 'sear').length > 0 ? `${name}, roasted slow, seared last` : `${name}, roasted`
 }
 
-/** "Serves 8. About 4 h 15 from lighting the fire to the first slice." */
-export function writtenIntro(f: Forecast, serves: number | null): string {
+/** "About 4 h 15 in all, from lighting the fire to the first slice." */
+export function writtenIntro(f: Forecast): string {
   const total = between(f, 'fire-lit', 'first-slice')
   const likely = total ? medianOf(total) : Number.NaN
   const lit = f.cook.cooker.kind.endsWith('charcoal') ? 'lighting the fire' : 'switching on'
-  const long = Number.isFinite(likely) && `About ${aboutTime(likely)} in all, from ${lit} to the first slice.`
-  return sentences(serves !== null && `Serves ${serves}.`, long)
+  return Number.isFinite(likely) ? `About ${aboutTime(likely)} in all, from ${lit} to the first slice.` : ''
 }

@@ -1,0 +1,205 @@
+import { isPoultry, minimumFor } from '../card/authority'
+import { type Card, claimTexts } from '../card/card'
+import type { CheckedClaim, FindingKind } from '../card/claim'
+import { DONENESS_BANDS, donenessAt } from '../card/doneness-bands'
+import { type CardSentence, printable, printableSteps, printedText } from '../card/printable-steps'
+import type { DayPart } from '../card/time-line'
+import { shareWords } from '../card/wording'
+import type { Forecast } from '../model/forecast'
+import { medianOf, spreadOf } from '../model/quantiles'
+import { celsius, formatLength, formatMass, formatTempBoth, kilograms, metres } from '../units'
+import { bothMasses } from './amounts'
+import { drawCutFace } from './cut-face'
+import type { Drawing, Mark } from './drawing'
+
+/** A stretch of text in one weight. */
+export interface Run {
+  readonly text: string
+  readonly strong: boolean
+}
+export interface CardLine {
+  readonly no: number
+  readonly runs: readonly Run[]
+  /** Printed against the check, as the author's own statement. */
+  readonly own: boolean
+}
+export interface DonenessRow {
+  readonly word: string
+  readonly middle: string
+  readonly offHeat: string
+  readonly authority: string
+  readonly here: boolean
+}
+/** The recipe card as values, for page and paper alike: what is contradicted is not in it. */
+export interface CardModel {
+  readonly title: string
+  readonly intro: string
+  readonly face: Drawing
+  readonly timeLine: readonly DayPart[]
+  readonly ingredients: readonly { readonly what: string; readonly much: string; readonly other: string }[]
+  readonly notes: readonly string[]
+  readonly steps: readonly CardLine[]
+  readonly doneness: readonly DonenessRow[]
+  readonly cautions: readonly string[]
+  readonly foot: string
+  readonly stamp: string
+}
+
+/** What the whole card rests on besides its own text. */
+export interface CardSources {
+  readonly forecast: Forecast
+  /** "15 May 2027". */
+  readonly date: string
+}
+
+/** The slice alone: on the card the leads and their lettering would be too small to read. */
+const isSlice = (mark: Mark) => mark.kind === 'path' && (mark.fill !== undefined || mark.stroke === 'crust')
+export function sliceAlone(forecast: Forecast): Drawing {
+  const whole = drawCutFace(forecast)
+  return { ...whole, width: SLICE_WIDTH, marks: whole.marks.filter(isSlice) }
+}
+/** The slice fills this much of its picture from the left. */
+const SLICE_WIDTH = 360
+
+/** What a step does stands out, and its temperatures: that is what a cook looks for with the tongs in hand. */
+const LEAD =
+  /^(?:Salt|Season|Rub|Light the (?:fire|coals)|Heat (?:up )?the oven|Set the oven|Preheat|Roast|Cook|Turn|Sear|Rest|Slice|Carve|Serve|Take off the legs)\b/
+
+/** A number and its unit stay together: no line ends between "58" and "°C". */
+const tied = (text: string) =>
+  text.replace(/(?<=\d) (?=°|h\b|min\b|kg\b|lb\b|cm\b|mm\b|in\b|%)/g, '\u00a0').replace(/ \/ /g, '\u00a0/ ')
+
+function runsOf(sentence: CardSentence, first: boolean): Run[] {
+  const runs: Run[] = []
+  const push = (text: string, strong: boolean) => text && runs.push({ text: tied(text), strong })
+  let at = first ? (sentence.text.match(LEAD)?.[0].length ?? 0) : 0
+  push(sentence.text.slice(0, at), true)
+  for (const claim of sentence.claims.filter((c) => c.unit === 'degC' && c.start >= at)) {
+    const figure = claim.start + Math.max(0, claim.words.search(/\d/))
+    push(sentence.text.slice(at, figure), false)
+    push(sentence.text.slice(figure, claim.start + claim.words.length), true)
+    at = claim.start + claim.words.length
+  }
+  push(sentence.text.slice(at), false)
+  return runs
+}
+
+function linesOf(card: Card, checked: readonly CheckedClaim[]): CardLine[] {
+  const steps = printableSteps(card, checked).filter((step) => printedText(step) !== '')
+  return steps.map((step, i) => {
+    const own = step.sentences.some((s) => s.prints === 'own')
+    const printed = step.sentences.filter((s) => s.prints !== 'no')
+    const runs = printed.flatMap((s, k) => [
+      ...(k > 0 ? [{ text: ' ', strong: false }] : []),
+      ...(s.prints === 'own' ? [{ text: 'The author’s own statement: ', strong: true }] : []),
+      ...runsOf(s, k === 0 && s.prints === 'yes'),
+    ])
+    return { no: i + 1, runs, own }
+  })
+}
+
+/** The levels a row of doneness stands for, °C in the middle when sliced; [culinary-school-doneness]. */
+const ROW_C: Readonly<Record<string, number>> = {
+  rare: 49,
+  'medium-rare': 54,
+  medium: 60,
+  'medium-well': 66,
+  'well-done': 71,
+}
+
+/** This cook's doneness and its neighbours; what the rest adds is taken from this cook. */
+function donenessRows(card: Card, f: Forecast): DonenessRow[] {
+  const sliced = medianOf(f.atSlice.coreC)
+  const rise = sliced - medianOf(f.offHeat.probeC)
+  const minimum = minimumFor(card.animal)
+  const row = (word: string, level: number, here: boolean): DonenessRow => ({
+    word: word.replace('-', ' '),
+    middle: formatTempBoth(celsius(Math.round(level))),
+    offHeat: formatTempBoth(celsius(Math.round(level - rise))),
+    authority:
+      level >= minimum.level - 0.5 ? (minimum.restMin > 0 ? 'met, with the rest' : 'met') : 'below its minimum',
+    here,
+  })
+  if (isPoultry(card.animal)) return [row('this cook', sliced, true), row('done', minimum.level, false)]
+  const now = donenessAt(sliced)
+  const at = now ? DONENESS_BANDS.indexOf(now) : -1
+  if (at < 0) return [row('this cook', sliced, true)]
+  const from = Math.max(0, Math.min(at - 1, DONENESS_BANDS.length - 3))
+  return DONENESS_BANDS.slice(from, from + 3).map((band) =>
+    band === now ? row(band.word, sliced, true) : row(band.word, ROW_C[band.word] ?? band.from, false),
+  )
+}
+
+const NUMBERS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
+const counted = (n: number) => NUMBERS[n] ?? String(n)
+const ORDER: readonly (readonly [FindingKind, string])[] = [
+  ['borne-out', 'borne out'],
+  ['borne-out-with-care', 'with care'],
+  ['cannot-be-checked', 'that cannot be checked'],
+]
+/** "Every time and temperature here was checked …: 18 borne out, one with care." Counts what is printed. */
+export function footOf(printed: readonly CheckedClaim[], own: number, modelVersion: string): string {
+  const parts = ORDER.map(([finding, words]) => ({ n: printed.filter((c) => c.finding === finding).length, words }))
+  const said = parts.filter((p) => p.n > 0).map((p) => `${counted(p.n)} ${p.words}`)
+  if (own > 0) said.push(`${counted(own)} contradicted and printed as the author’s own`)
+  const counts = said.length > 0 ? `: ${said.join(', ')}` : ''
+  return `Every time and temperature here was checked against the thermal model (version ${modelVersion})${counts}.`
+}
+
+function notesOf(card: Card, f: Forecast): string[] {
+  const loss = spreadOf<number>(f.lossFrac)
+  const cooked = kilograms(f.cook.roast.mass * (1 - loss.likely) * (1 - card.boneShare))
+  const listed = card.ingredients.map((i) => i.what.toLowerCase()).join('\n')
+  const kit = card.kit.filter((item) => !listed.includes(item.split(' ').at(-1) ?? item))
+  const bone = card.boneShare > 0.02 ? ', off the bone' : ''
+  return [
+    meatIsListed(card) ? `The meat is ${thickWords(f)} at its thickest.` : '',
+    kit.length > 0 ? `You also want ${kit.join(' and ')}.` : '',
+    `Gives about ${formatMass(cooked)} / ${formatMass(cooked, 'us')} to slice${bone}: it loses ${shareWords(loss)} of its weight.`,
+  ].filter(Boolean)
+}
+const thickWords = (f: Forecast) => {
+  const thick = metres(f.cook.roast.thickness ?? f.cutFace.thickness)
+  return `${formatLength(thick)} / ${formatLength(thick, 'us')}`
+}
+/** The author's own list names the meat. */
+const meatIsListed = (card: Card) => {
+  const names = [card.cut.split(',')[0] ?? card.cut, card.animal].map((n) => n.toLowerCase())
+  return card.ingredients.some((i) => names.some((name) => i.what.toLowerCase().includes(name)))
+}
+
+function needs(card: Card, f: Forecast): CardModel['ingredients'] {
+  const { mass } = f.cook.roast
+  const own = card.ingredients.map(({ what, much }) => ({ what, ...bothMasses(much) }))
+  if (meatIsListed(card)) return own
+  return [
+    { what: `${card.cut}, ${thickWords(f)} thick`, much: formatMass(mass), other: formatMass(mass, 'us') },
+    ...own,
+  ]
+}
+
+/** A title or intro that the check contradicts does not print. */
+const textOf = (card: Card, checked: readonly CheckedClaim[], which: 'title' | 'serves' | 'intro') =>
+  printedText(printable(card[which], checked))
+
+/** Card, findings and forecast as what is printed. The same for page and PDF. */
+export function cardModel(card: Card, checked: readonly CheckedClaim[], sources: CardSources): CardModel {
+  const { forecast, date } = sources
+  const all = claimTexts(card).map((step) => printable(step, checked))
+  const claimsThat = (prints: CardSentence['prints']) =>
+    all.flatMap((step) => step.sentences.filter((s) => s.prints === prints).flatMap((s) => s.claims))
+  const own = claimsThat('own').filter((c) => c.finding === 'contradicted').length
+  return {
+    title: textOf(card, checked, 'title') || card.cut.charAt(0).toUpperCase() + card.cut.slice(1),
+    intro: [textOf(card, checked, 'serves'), textOf(card, checked, 'intro')].filter(Boolean).join(' '),
+    face: sliceAlone(forecast),
+    timeLine: card.timeLine,
+    ingredients: needs(card, forecast),
+    notes: notesOf(card, forecast),
+    steps: linesOf(card, checked),
+    doneness: donenessRows(card, forecast),
+    cautions: card.cautions.map((c) => c.sentence),
+    foot: footOf([...claimsThat('yes'), ...claimsThat('own')], own, forecast.modelVersion),
+    stamp: date,
+  }
+}

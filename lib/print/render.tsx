@@ -1,0 +1,57 @@
+import { type DocumentProps, renderToBuffer } from '@react-pdf/renderer'
+import type { ReactElement } from 'react'
+import type { CardModel } from '../export/card'
+import { CardSheet } from './card'
+import { registerFonts } from './fonts'
+import type { Paper } from './sheet'
+
+export type PrintedDocument = ReactElement<DocumentProps>
+
+/** Printed bytes depend on what is printed and not on when; the sheet itself carries its day. */
+export const NO_DATE = new Date(0)
+
+/** How many sheets a printed document has. */
+export const sheetsIn = (bytes: Uint8Array): number =>
+  (
+    Buffer.from(bytes)
+      .toString('latin1')
+      .match(/\/Type \/Page\b(?!s)/g) ?? []
+  ).length
+
+export async function printDocument(document: PrintedDocument): Promise<Uint8Array> {
+  registerFonts()
+  return new Uint8Array(await renderToBuffer(document))
+}
+
+/** Sizes tried in turn; the last sets sentences in 8 pt, the least that is read at arm's length. */
+const SCALES = [1, 0.93, 0.86, 0.8, 0.75, 0.7]
+
+/** Printed at the greatest size at which it stands on one sheet; null where none does. */
+export async function printOnOneSheet(make: (scale: number) => PrintedDocument): Promise<Uint8Array | null> {
+  for (const scale of SCALES) {
+    const bytes = await printDocument(make(scale))
+    if (sheetsIn(bytes) === 1) return bytes
+  }
+  return null
+}
+
+/** The card without its last `n` steps, saying so; cautions are never left off. */
+function shortened(model: CardModel, n: number): CardModel {
+  if (n === 0) return model
+  const kept = model.steps.slice(0, model.steps.length - n)
+  const rest = `${n} more ${n === 1 ? 'step does' : 'steps do'} not fit on one sheet: read ${n === 1 ? 'it' : 'them'} on the page of this card.`
+  return { ...model, steps: [...kept, { no: kept.length + 1, runs: [{ text: rest, strong: true }], own: false }] }
+}
+
+/** The recipe card as PDF, one sheet: smaller type first; past the least, the last steps go and a sentence says so. */
+export async function printCard(model: CardModel, paper: Paper): Promise<Uint8Array> {
+  for (let n = 0; n < model.steps.length; n = n === 0 ? 1 : n * 2) {
+    const short = shortened(model, n)
+    const bytes = await printOnOneSheet((scale) => (
+      <CardSheet model={short} paper={paper} scale={scale} date={NO_DATE} />
+    ))
+    if (bytes) return bytes
+  }
+  const bare = { ...shortened(model, model.steps.length), ingredients: model.ingredients.slice(0, 1) }
+  return printDocument(<CardSheet model={bare} paper={paper} scale={SCALES.at(-1) ?? 1} date={NO_DATE} />)
+}
