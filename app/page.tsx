@@ -4,7 +4,13 @@ import { ImportButton } from './ui/import-button'
 
 export const dynamic = 'force-dynamic'
 
-const day = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
+const day = new Intl.DateTimeFormat('en-GB', {
+  weekday: 'long',
+  day: 'numeric',
+  month: 'long',
+  year: 'numeric',
+  timeZone: 'UTC',
+})
 
 export default async function ShootsPage() {
   const shoots = await listShoots()

@@ -8,9 +8,8 @@ import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { MODEL_VERSION } from '@/lib/model/version'
 import { toCookPlan } from '@/lib/plan/cook-plan'
-import { parseShoot } from '@/lib/plan/parse'
+import { parseShoot, problemsForLayout } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
-import { problemsForLayout } from '@/lib/plan/parse'
 import type { Problem } from '@/lib/refusals'
 
 export const seedOf = (shoot: Shoot) => shoot.seed ?? 1
@@ -37,7 +36,16 @@ const forecastEach = remembered(
 )
 /** Only what the fire and the meat depend on: editing a shot never re-runs the physics. */
 export const forecastsOf = (shoot: Shoot): Forecasts =>
-  forecastEach({ ...shoot, title: MODEL_VERSION, shots: undefined, people: undefined, cameras: undefined, tasks: undefined, day: undefined, card: undefined })
+  forecastEach({
+    ...shoot,
+    title: MODEL_VERSION,
+    shots: undefined,
+    people: undefined,
+    cameras: undefined,
+    tasks: undefined,
+    day: undefined,
+    card: undefined,
+  })
 
 export type LaidOut = { ok: true; layout: Layout } | { ok: false; problems: readonly Problem[] }
 const layOut = remembered((shoot): LaidOut => {
@@ -61,10 +69,22 @@ export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
   if (!saved) notFound()
   const parsed = parseShoot(saved.document)
   if (!parsed.ok) throw new Error(`The saved shoot ${id} no longer reads: ${parsed.problems[0]?.sentence}`)
-  return { id, version: saved.version, canUndo: saved.canUndo, document: saved.document as ShootDocument, shoot: parsed.value }
+  return {
+    id,
+    version: saved.version,
+    canUndo: saved.canUndo,
+    document: saved.document as ShootDocument,
+    shoot: parsed.value,
+  }
 })
 
 export function factsOf(shoot: Shoot): string {
-  const date = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
+  const date = new Intl.DateTimeFormat('en-GB', {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    year: 'numeric',
+    timeZone: 'UTC',
+  })
   return date.format(new Date(`${shoot.date}T12:00Z`))
 }

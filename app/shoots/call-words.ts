@@ -1,7 +1,7 @@
 import type { Call, Layout } from '@/lib/day/layout'
 import { formatClock } from '@/lib/plan/clock'
 import type { Shoot } from '@/lib/plan/shoot'
-import { formatDuration, formatTemp, celsius, instant, seconds, type UnitSystem } from '@/lib/units'
+import { celsius, formatDuration, formatTemp, instant, seconds, type UnitSystem } from '@/lib/units'
 import { momentName } from './words'
 
 /** "14:35" of an ISO time, in the shoot's zone. */
@@ -11,13 +11,11 @@ export const clockOf = (shoot: Shoot, iso: string | null) =>
 export const windowWords = (shoot: Shoot, call: Call) => {
   const { early, late } = call.window
   if (early === null) return 'may never come'
-  return late === null
-    ? `${clockOf(shoot, early)}, or never`
-    : `${clockOf(shoot, early)} to ${clockOf(shoot, late)}`
+  return late === null ? `${clockOf(shoot, early)}, or never` : `${clockOf(shoot, early)} to ${clockOf(shoot, late)}`
 }
 
 /** What tells people to come: the probe, an earlier moment, or the clock. */
-export function triggerWords(shoot: Shoot, call: Call, units: UnitSystem = 'metric'): string {
+export function triggerWords(call: Call, units: UnitSystem = 'metric'): string {
   if (call.trigger) return formatTemp(celsius(call.trigger.probe), units, call.trigger.probe % 1 === 0 ? 0 : 1)
   if (!call.follows) return ''
   const after = call.follows.after
@@ -26,7 +24,7 @@ export function triggerWords(shoot: Shoot, call: Call, units: UnitSystem = 'metr
 }
 
 export function standbyWords(shoot: Shoot, call: Call): string {
-  const trigger = triggerWords(shoot, call)
+  const trigger = triggerWords(call)
   if (call.trigger) return `${trigger}, about ${clockOf(shoot, call.standby)}`
   return trigger || clockOf(shoot, call.standby)
 }

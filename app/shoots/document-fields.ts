@@ -32,10 +32,14 @@ export function plain(key: string, label: string, pointer: string, more: Partial
   }
 }
 /** Empty means: not said, so the key goes. */
-export function optional(key: string, label: string, pointer: string, more: Partial<DocumentField> = {}): DocumentField {
+export function optional(
+  key: string,
+  label: string,
+  pointer: string,
+  more: Partial<DocumentField> = {},
+): DocumentField {
   return plain(key, label, pointer, {
-    write: (document, text) =>
-      text.trim() === '' ? removeAt(document, pointer) : setAt(document, pointer, text),
+    write: (document, text) => (text.trim() === '' ? removeAt(document, pointer) : setAt(document, pointer, text)),
     ...more,
   })
 }
@@ -49,7 +53,6 @@ export function degrees(key: string, label: string, pointer: string, why: string
     },
   })
 }
-
 
 const under = (pointer: string, at: string) =>
   pointer === at || pointer.startsWith(`${at}/`) || at.startsWith(`${pointer}/`)

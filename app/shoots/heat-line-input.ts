@@ -2,7 +2,7 @@ import type { Layout } from '@/lib/day/layout'
 import { cutById } from '@/lib/model/cuts'
 import { windowOf } from '@/lib/model/quantiles'
 import { minimumFor } from '@/lib/model/safety'
-import { fromIso, formatClock } from '@/lib/plan/clock'
+import { formatClock, fromIso } from '@/lib/plan/clock'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
 import type { HeatLineProps } from '../ui/heat-line'
@@ -12,7 +12,12 @@ import { momentName } from './words'
 export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
 
 /** "about 20:33, 20:00 to 21:11", or that it may never come. */
-export function momentWords(shoot: Shoot, forecasts: Forecasts, layout: Layout, id: 'fire-lit' | 'first-slice' | 'pull') {
+export function momentWords(
+  shoot: Shoot,
+  forecasts: Forecasts,
+  layout: Layout,
+  id: 'fire-lit' | 'first-slice' | 'pull',
+) {
   const cook = shoot.cooks[0]?.id ?? ''
   const samples = forecasts.get(cook)?.moments[id]
   if (!samples) return null

@@ -1,7 +1,7 @@
 import { CUTS } from '@/lib/model/cuts'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { asText, degrees, type DocumentField, type FieldGroup, optional, plain } from './document-fields'
+import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
 
 type StageDocument = { do?: string; [key: string]: unknown }
 const stagesOf = (document: ShootDocument, cook: number) =>
@@ -101,7 +101,9 @@ function roastGroup(cook: number, name: string): FieldGroup {
       optional(`thickness-${cook}`, 'Thickness at the thickest', `${roast}/thickness`, {
         why: 'Measure it as it lies: it counts most. Empty means a typical one for the weight.',
       }),
-      plain(`start-${cook}`, 'Middle, when it goes on', `${roast}/start`, { why: 'About 4 °C straight from the fridge.' }),
+      plain(`start-${cook}`, 'Middle, when it goes on', `${roast}/start`, {
+        why: 'About 4 °C straight from the fridge.',
+      }),
     ],
   }
 }
@@ -131,7 +133,9 @@ const DAY: FieldGroup = {
   fields: [
     sliceField,
     plain('date', 'Date', '/date', { type: 'date' }),
-    optional('call', 'Crew call, if it is fixed', '/day/call', { why: 'A time such as 14:00. Empty: as late as fits.' }),
+    optional('call', 'Crew call, if it is fixed', '/day/call', {
+      why: 'A time such as 14:00. Empty: as late as fits.',
+    }),
     optional('wrap', 'Wrap no later than', '/day/wrap'),
   ],
 }
@@ -152,9 +156,5 @@ const PLACE: FieldGroup = {
 export function fieldGroups(document: ShootDocument): readonly FieldGroup[] {
   const cooks = (valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []
   const named = (cook: { id?: string }) => (cooks.length > 1 ? `: ${cook.id}` : '')
-  return [
-    ...cooks.flatMap((cook, i) => [roastGroup(i, named(cook)), heatGroup(document, i, named(cook))]),
-    DAY,
-    PLACE,
-  ]
+  return [...cooks.flatMap((cook, i) => [roastGroup(i, named(cook)), heatGroup(document, i, named(cook))]), DAY, PLACE]
 }

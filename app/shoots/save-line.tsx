@@ -7,7 +7,8 @@ const WORDS: Record<SaveState, string> = {
   saving: 'Saving.',
   wrong: 'Not saved yet: put right what is marked. Everything typed is kept in this browser.',
   away: 'The server does not answer. Everything typed is kept in this browser and saved with the next change.',
-  stale: 'Somebody else saved this shoot meanwhile. Yours is kept in this browser: reload to see theirs, then change again.',
+  stale:
+    'Somebody else saved this shoot meanwhile. Yours is kept in this browser: reload to see theirs, then change again.',
 }
 
 /** One line that says whether what was typed is safe. */

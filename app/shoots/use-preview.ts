@@ -21,7 +21,9 @@ export function usePreview(document: ShootDocument, first: Preview | null) {
       try {
         const answer = await send<Preview>('/api/preview', 'POST', { document }, control.signal)
         seen.current = document
-        setProblems(answer.ok ? [] : answer.problems.length > 0 ? answer.problems : [{ pointer: '', sentence: answer.sentence }])
+        setProblems(
+          answer.ok ? [] : answer.problems.length > 0 ? answer.problems : [{ pointer: '', sentence: answer.sentence }],
+        )
         if (answer.ok) setPreview(answer.value)
         setWorking(false)
       } catch {

@@ -14,7 +14,17 @@ interface FieldProps {
 }
 
 /** Label, value with its unit, why it matters; the sentence about a fault stands under the field it is about. */
-export function Field({ label, value, onChange, why, fault, options, suggestions, type = 'text', children }: FieldProps) {
+export function Field({
+  label,
+  value,
+  onChange,
+  why,
+  fault,
+  options,
+  suggestions,
+  type = 'text',
+  children,
+}: FieldProps) {
   const id = useId()
   const described = [why && `${id}-why`, fault && `${id}-fault`].filter(Boolean).join(' ') || undefined
   const shared = {

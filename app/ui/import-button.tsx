@@ -14,17 +14,25 @@ export function ImportButton() {
     event.target.value = ''
     if (!file) return
     if (file.size > MOST_BYTES)
-      return setFaults([`${file.name} is ${(file.size / 1e6).toFixed(1)} MB. A shoot file has at most 1 MB: is it the right file?`])
+      return setFaults([
+        `${file.name} is ${(file.size / 1e6).toFixed(1)} MB. A shoot file has at most 1 MB: is it the right file?`,
+      ])
     let document: unknown
     try {
       document = JSON.parse(await file.text())
     } catch (fault) {
       const where = fault instanceof Error ? ` (${fault.message})` : ''
-      return setFaults([`${file.name} is not whole JSON${where}. Export the shoot again, or mend the file at that place.`])
+      return setFaults([
+        `${file.name} is not whole JSON${where}. Export the shoot again, or mend the file at that place.`,
+      ])
     }
     const answer = await send<{ id: string }>('/api/shoots', 'POST', { document })
     if (answer.ok) return router.push(`/shoots/${answer.value.id}/plan`)
-    setFaults(answer.problems.length > 0 ? answer.problems.map((p) => `${p.pointer || 'The file'}: ${p.sentence}`) : [answer.sentence])
+    setFaults(
+      answer.problems.length > 0
+        ? answer.problems.map((p) => `${p.pointer || 'The file'}: ${p.sentence}`)
+        : [answer.sentence],
+    )
   }
   return (
     <span>

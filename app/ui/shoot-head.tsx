@@ -21,11 +21,7 @@ export function ShootHead(props: { id: string; title: string; facts: string; pag
       <UndoButton id={props.id} canUndo={props.canUndo} />
       <nav aria-label="Shoot">
         {PAGES.map(([page, name]) => (
-          <Link
-            key={page}
-            href={`/shoots/${props.id}/${page}`}
-            aria-current={page === props.page ? 'page' : undefined}
-          >
+          <Link key={page} href={`/shoots/${props.id}/${page}`} aria-current={page === props.page ? 'page' : undefined}>
             {name}
           </Link>
         ))}

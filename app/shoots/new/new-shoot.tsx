@@ -1,6 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { useState } from 'react'
+import { withCoverage } from '@/lib/plan/new-shoot'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { send } from '../../ui/send'
 import { PlanForm, strayProblems } from '../plan-form'
@@ -40,7 +41,12 @@ export function NewShoot({ template, first }: { template: ShootDocument; first: 
             {problem.sentence}
           </p>
         ))}
-        <PlanForm document={document} onChange={keep} problems={problems} warnings={preview?.warnings ?? []} />
+        <PlanForm
+          document={document}
+          onChange={(next) => keep(withCoverage(next))}
+          problems={problems}
+          warnings={preview?.warnings ?? []}
+        />
         <button type="button" className="btn main mt-4" onClick={save} disabled={saving || problems.length > 0}>
           {saving ? 'Saving' : 'Save and lay out the day'}
         </button>

@@ -16,7 +16,13 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
   const laid = layoutOf(open.shoot)
   return (
     <main id="main" className="page">
-      <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="calls" canUndo={open.canUndo} />
+      <ShootHead
+        id={shootId}
+        title={open.shoot.title}
+        facts={factsOf(open.shoot)}
+        page="calls"
+        canUndo={open.canUndo}
+      />
       {laid.ok ? <Calls id={shootId} shoot={open.shoot} layout={laid.layout} /> : <NoLayout problems={laid.problems} />}
     </main>
   )
@@ -62,7 +68,7 @@ function Calls({ id, shoot, layout }: { id: string; shoot: Shoot; layout: Layout
                   <td>{shoot.shots?.find((shot) => shot.id === call.for)?.title}</td>
                   <td className="win">{windowWords(shoot, call)}</td>
                   <td>{call.trigger || call.follows ? 'called live' : clockOf(shoot, call.standby)}</td>
-                  <td>{triggerWords(shoot, call)}</td>
+                  <td>{triggerWords(call)}</td>
                   <td>{call.people.join(', ')}</td>
                 </tr>
               ))}
@@ -96,9 +102,7 @@ function Slip({ shoot, layout, person }: { shoot: Shoot; layout: Layout; person:
             <span className="time">{clockOf(shoot, stop.at)}</span>
             <span>
               {stop.what}
-              <span className="small block">
-                {stop.how || `until ${clockOf(shoot, stop.until)}`}
-              </span>
+              <span className="small block">{stop.how || `until ${clockOf(shoot, stop.until)}`}</span>
             </span>
           </li>
         ))}

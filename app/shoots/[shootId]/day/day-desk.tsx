@@ -52,7 +52,10 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
     change(setAt(document, '/shots', [...shots, freshShot(id)]))
     setOpen(id)
   }
-  const order = [...rows.map((row) => row.id), ...shots.map((shot) => shot.id).filter((id) => !rows.some((row) => row.id === id))]
+  const order = [
+    ...rows.map((row) => row.id),
+    ...shots.map((shot) => shot.id).filter((id) => !rows.some((row) => row.id === id)),
+  ]
   return (
     <section aria-label="Shots">
       <div className="cols-head">

@@ -23,7 +23,9 @@ export default async function DayPage({ params }: { params: Promise<{ shootId: s
     <main id="main" className="page">
       <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="day" canUndo={open.canUndo} />
       <h1 className="sr-only">The day: {open.shoot.title}</h1>
-      <Suspense fallback={<p className="lead">{`Laying out ${open.shoot.shots?.length ?? 0} shots, ${people} people.`}</p>}>
+      <Suspense
+        fallback={<p className="lead">{`Laying out ${open.shoot.shots?.length ?? 0} shots, ${people} people.`}</p>}
+      >
         <Day open={open} />
       </Suspense>
     </main>

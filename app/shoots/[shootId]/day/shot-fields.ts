@@ -88,7 +88,11 @@ function whenFields(at: string, form: ShotForm): readonly DocumentField[] {
 }
 
 /** All that a shot says, for shot number `index` of the document. */
-export function shotFields(document: ShootDocument, index: number, cameras: readonly string[]): readonly DocumentField[] {
+export function shotFields(
+  document: ShootDocument,
+  index: number,
+  cameras: readonly string[],
+): readonly DocumentField[] {
   const at = `/shots/${index}`
   const shot = (valueAt(document, at) as Record<string, unknown>) ?? {}
   return [
@@ -127,6 +131,11 @@ export function crewFields(document: ShootDocument): readonly DocumentField[] {
   const people = (valueAt(document, '/people') as { id?: string }[] | undefined) ?? []
   return people.flatMap((person, i) => [
     plain(`person-${i}`, `Person ${i + 1}`, `/people/${i}/id`),
-    listed(`roles-${i}`, `Roles of ${asText(person?.id) || `person ${i + 1}`}`, `/people/${i}/roles`, 'With commas: camera, sound.'),
+    listed(
+      `roles-${i}`,
+      `Roles of ${asText(person?.id) || `person ${i + 1}`}`,
+      `/people/${i}/roles`,
+      'With commas: camera, sound.',
+    ),
   ])
 }

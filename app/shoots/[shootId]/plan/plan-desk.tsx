@@ -1,4 +1,7 @@
 'use client'
+import { useState } from 'react'
+import { shotsOf } from '@/lib/plan/edit'
+import { withoutAbsentMoments } from '@/lib/plan/new-shoot'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { PlanForm, strayProblems } from '../../plan-form'
 import { PlanPicture } from '../../plan-picture'
@@ -11,12 +14,24 @@ import { useSaved } from '../../use-saved'
 export function PlanDesk(props: { shootId: string; version: number; document: ShootDocument; first: Preview }) {
   const { document, change, problems: unsaved, state } = useSaved(props.shootId, props.version, props.document)
   const { preview, problems, working } = usePreview(document, props.first)
+  const [gone, setGone] = useState(0)
   const shown = problems.length > 0 ? problems : unsaved
+  function take(next: ShootDocument) {
+    const kept = withoutAbsentMoments(next)
+    setGone(shotsOf(next).length - shotsOf(kept).length)
+    change(kept)
+  }
   return (
     <div className="cols-plan">
       <div className="max-[1000px]:order-2">
         <SaveLine state={state} problems={strayProblems(document, shown)} />
-        <PlanForm document={document} onChange={change} problems={shown} warnings={preview?.warnings ?? []} />
+        {gone > 0 && (
+          <p className="says" role="status">
+            {gone === 1 ? 'One shot went' : `${gone} shots went`} with the moment it was to catch. “Undo the last
+            change” brings it back.
+          </p>
+        )}
+        <PlanForm document={document} onChange={take} problems={shown} warnings={preview?.warnings ?? []} />
       </div>
       <PlanPicture preview={preview} working={working} />
     </div>

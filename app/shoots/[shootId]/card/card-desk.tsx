@@ -1,0 +1,230 @@
+'use client'
+import { useState } from 'react'
+import type { CheckedClaim } from '@/lib/card/claim'
+import type { CardSentence, PrintableStep } from '@/lib/card/printable-steps'
+import { setAt, valueAt } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { newWriteId } from '../../../ui/send'
+import { SaveLine } from '../../save-line'
+import { useSaved } from '../../use-saved'
+import { RecipeFields } from './recipe-fields'
+import { VERDICTS, VerdictMark } from './verdict-mark'
+
+type StepDocument = { id: string; text: string; override?: string }
+const stepsOf = (document: ShootDocument) => (valueAt(document, '/card/steps') as StepDocument[] | undefined) ?? []
+
+/** Title and intro are texts of their own; everything else is a step that takes the place of the written one. */
+function withText(document: ShootDocument, id: string, text: string, override?: string): ShootDocument {
+  if (id === 'title' || id === 'intro') return setAt(document, `/card/${id}`, text)
+  const steps = stepsOf(document)
+  const step: StepDocument = override ? { id, text, override } : { id, text }
+  const known = steps.some((s) => s.id === id)
+  return setAt(document, '/card/steps', known ? steps.map((s) => (s.id === id ? step : s)) : [...steps, step])
+}
+
+interface CardDeskProps {
+  shootId: string
+  version: number
+  document: ShootDocument
+  steps: readonly PrintableStep[]
+}
+
+/** Every sentence of the card with what the check says of it; the author changes words, the findings follow. */
+export function CardDesk({ shootId, version, document: saved, steps }: CardDeskProps) {
+  const { document, change, problems, state } = useSaved(shootId, version, saved)
+  const [open, setOpen] = useState<string | null>(null)
+  const write = (id: string, text: string, override?: string) => change(withText(document, id, text, override))
+  const addStep = () => {
+    const id = `own-${newWriteId().slice(-6).toLowerCase()}`
+    write(id, 'A sentence of your own.')
+    setOpen(id)
+  }
+  return (
+    <>
+      <SaveLine state={state} problems={problems} />
+      {steps.map((step) => (
+        <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
+          <div className="flex items-baseline justify-between gap-4">
+            <h3>{nameOf(step.id)}</h3>
+            <button
+              type="button"
+              className="textlink small"
+              aria-expanded={open === step.id}
+              onClick={() => setOpen(open === step.id ? null : step.id)}
+            >
+              {open === step.id ? 'Done' : 'Change the words'}
+            </button>
+          </div>
+          {open === step.id && <Editor step={step} document={document} write={write} />}
+          {step.sentences.map((sentence) => (
+            <Sentence key={sentence.text} sentence={sentence} step={step} document={document} write={write} />
+          ))}
+        </section>
+      ))}
+      <button type="button" className="btn mt-4" onClick={addStep}>
+        Add a sentence
+      </button>
+      <RecipeFields document={document} change={change} problems={problems} />
+    </>
+  )
+}
+
+const NAMES: Record<string, string> = { title: 'Title', intro: 'First line' }
+const nameOf = (id: string) =>
+  NAMES[id] ?? (id.startsWith('own-') ? 'Your own' : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
+
+type Write = (id: string, text: string, override?: string) => void
+interface PartProps {
+  step: PrintableStep
+  document: ShootDocument
+  write: Write
+}
+/** What stands in the document now, else what the check last saw. */
+function currentText(document: ShootDocument, step: PrintableStep): string {
+  if (step.id === 'title' || step.id === 'intro')
+    return (valueAt(document, `/card/${step.id}`) as string | undefined) ?? joined(step)
+  return stepsOf(document).find((s) => s.id === step.id)?.text ?? joined(step)
+}
+const joined = (step: PrintableStep) => step.sentences.map((s) => s.text).join(' ')
+
+function Editor({ step, document, write }: PartProps) {
+  return (
+    <div className="field">
+      <label htmlFor={`words-${step.id}`} className="sr-only">
+        Words of {nameOf(step.id)}
+      </label>
+      <textarea
+        id={`words-${step.id}`}
+        rows={3}
+        value={currentText(document, step)}
+        onChange={(event) => write(step.id, event.target.value, step.override ?? undefined)}
+      />
+      <span className="why">Every number, time, temperature and word such as “safe” is checked as you write.</span>
+    </div>
+  )
+}
+
+function Sentence({ sentence, step, document, write }: PartProps & { sentence: CardSentence }) {
+  const shown = sentence.claims.filter((claim) => claim.finding !== 'borne-out')
+  const fine = sentence.claims.length - shown.length
+  const contradicted = sentence.claims.find((claim) => claim.finding === 'contradicted')
+  const worst = contradicted ?? shown[0] ?? sentence.claims[0]
+  return (
+    <article className="finding border-0">
+      <p className="said">
+        <Marked sentence={sentence} />
+      </p>
+      {worst ? <VerdictMark finding={worst.finding} /> : <span />}
+      <div>
+        {shown.map((claim) => (
+          <Finding key={claim.id + claim.start} claim={claim} own={sentence.prints === 'own'} />
+        ))}
+        {fine > 0 && <BorneOut claims={sentence.claims.filter((claim) => claim.finding === 'borne-out')} />}
+        {contradicted && (
+          <WayOut claim={contradicted} sentence={sentence} step={step} document={document} write={write} />
+        )}
+      </div>
+    </article>
+  )
+}
+
+/** The sentence with the words that claim something marked. */
+function Marked({ sentence }: { sentence: CardSentence }) {
+  const parts = []
+  let at = 0
+  for (const claim of [...sentence.claims].sort((a, b) => a.start - b.start)) {
+    if (claim.start < at) continue
+    parts.push(sentence.text.slice(at, claim.start))
+    parts.push(
+      <mark key={claim.start} className={claim.finding === 'contradicted' ? 'no' : undefined}>
+        {claim.words}
+      </mark>,
+    )
+    at = claim.start + claim.words.length
+  }
+  parts.push(sentence.text.slice(at))
+  return <>{parts}</>
+}
+
+function Finding({ claim, own }: { claim: CheckedClaim; own: boolean }) {
+  return (
+    <div className="mb-2">
+      <p className="verdict">
+        {VERDICTS[claim.finding]}
+        {own && claim.finding === 'contradicted' && ', printed as the author’s own statement'}
+      </p>
+      <p className="font-semibold">{claim.found}</p>
+      <p className="small">{claim.reason}</p>
+      <p className="small">Source: {claim.source}</p>
+    </div>
+  )
+}
+
+function BorneOut({ claims }: { claims: readonly CheckedClaim[] }) {
+  return (
+    <details>
+      <summary className="small">
+        {claims.length === 1 ? `borne out: ${claims[0]?.words}` : `${claims.length} figures borne out`}
+      </summary>
+      {claims.map((claim) => (
+        <Finding key={claim.id + claim.start} claim={claim} own={false} />
+      ))}
+    </details>
+  )
+}
+
+function WayOut({
+  claim,
+  sentence,
+  step,
+  document,
+  write,
+}: PartProps & { claim: CheckedClaim; sentence: CardSentence }) {
+  const [reason, setReason] = useState<string | null>(null)
+  const text = currentText(document, step)
+  const isStep = step.id !== 'title' && step.id !== 'intro'
+  return (
+    <div>
+      {claim.trueSentence && <p className="true">“{claim.trueSentence}”</p>}
+      <p className="flex flex-wrap gap-x-6">
+        {claim.trueSentence && (
+          <button
+            type="button"
+            className="textlink"
+            onClick={() => write(step.id, text.replace(sentence.text, claim.trueSentence ?? ''))}
+          >
+            Use this sentence
+          </button>
+        )}
+        {isStep && !step.override && (
+          <button type="button" className="textlink" onClick={() => setReason('')}>
+            Print mine, as my own statement, with my reason
+          </button>
+        )}
+        {step.override && (
+          <button type="button" className="textlink" onClick={() => write(step.id, text)}>
+            Do not print it after all
+          </button>
+        )}
+      </p>
+      {step.override && <p className="small">The author’s reason: {step.override}</p>}
+      {reason !== null && (
+        <div className="field">
+          <label htmlFor={`reason-${step.id}`}>My reason</label>
+          <input id={`reason-${step.id}`} value={reason} onChange={(event) => setReason(event.target.value)} />
+          <button
+            type="button"
+            className="btn mt-2 justify-self-start"
+            disabled={reason.trim() === ''}
+            onClick={() => {
+              write(step.id, text, reason.trim())
+              setReason(null)
+            }}
+          >
+            Print it as mine
+          </button>
+        </div>
+      )}
+    </div>
+  )
+}

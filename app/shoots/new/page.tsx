@@ -1,0 +1,47 @@
+import type { Metadata } from 'next'
+import Link from 'next/link'
+import { newShootDocument } from '@/lib/plan/new-shoot'
+import { parseShoot } from '@/lib/plan/parse'
+import { previewOf } from '../preview-of'
+import { NewShoot } from './new-shoot'
+
+export const metadata: Metadata = { title: 'New shoot' }
+export const dynamic = 'force-dynamic'
+
+const DAYS_AHEAD = 14
+
+/** A plan to start from; every field of it is there to be changed. */
+const template = (date: string) =>
+  newShootDocument({
+    title: 'New shoot',
+    cut: 'lamb-leg-bone-in',
+    mass: '3.2 kg',
+    cooker: 'kettle-charcoal',
+    cookerAt: '150 °C',
+    probe: 'turn',
+    pull: '46 °C',
+    sear: { at: '320 °C', off: '52 °C' },
+    rest: '15 min',
+    slice: { at: '18:30' },
+    date,
+    zone: 'Europe/Dublin',
+    place: { lat: 53.35, lon: -6.26, altitude: '20 m' },
+  })
+
+export default function NewShootPage() {
+  const date = new Date(Date.now() + DAYS_AHEAD * 86_400_000).toISOString().slice(0, 10)
+  const document = template(date)
+  const parsed = parseShoot(document)
+  if (!parsed.ok) throw new Error(`The starting plan does not read: ${parsed.problems[0]?.sentence}`)
+  return (
+    <main id="main" className="page">
+      <header className="head">
+        <Link href="/" className="small" aria-label="All shoots">
+          Shoots
+        </Link>
+        <span className="name">New shoot</span>
+      </header>
+      <NewShoot template={document} first={previewOf(parsed.value)} />
+    </main>
+  )
+}
