@@ -1,3 +1,4 @@
+import { MOMENT_IDS, type MomentId } from '../../model/moment-ids'
 import { type Booked, type Facts, leadMs, overlap, peopleSpan, placeOf } from './facts'
 import { LIMITS } from './limits'
 import { behindCamera } from './needs'
@@ -35,26 +36,57 @@ function checkHold({ titleOf }: Facts, b: Booked): Violation[] {
   return [violation('hold-wrong', `${titleOf(b.id)} stands at a moment and must be held hard.`, [b.id])]
 }
 
-/** While a moment may come, its people and cameras may only be in shots that can be cut short. */
+/**
+ * While a moment may come, its people and cameras may only be in shots that can be cut short. A shot that by its own
+ * asking comes after the moment, or ends before it, moves with it and is not cut.
+ */
 function checkWindow(facts: Facts, b: Booked): Violation[] {
-  const times = b.shot.at ? facts.moment(b.cook, b.shot.at.moment) : null
-  if (!times || times.early === null) return []
+  const moment = b.shot.at?.moment
+  const times = moment ? facts.moment(b.cook, moment) : null
+  if (!moment || !times || times.early === null) return []
   const window = { start: times.early - leadMs(b), end: (times.late ?? times.likely ?? times.early) + reach(b).after }
   return facts.booked
     .filter((o) => !o.shot.at && o.shot.priority === 'must' && overlap(window, peopleSpan(o)))
+    .filter((o) => !(o.cook === b.cook && movesWith(o, b.id, moment)))
     .flatMap((o) => {
       const people = o.people.filter((p) => b.people.includes(p))
       if (people.length === 0 && !o.cameras.some((c) => b.cameras.includes(c))) return []
-      const from = facts.clock.show(window.start)
+      const [from, to] = [facts.clock.show(window.start), facts.clock.show(window.end)]
       return [
         violation(
           'must-in-tentative-window',
-          `${facts.titleOf(o.id)} is a must, and ${facts.titleOf(b.id)} may call its people away from ${from} to ${facts.clock.show(window.end)}.`,
+          `${facts.titleOf(o.id)} is a must, and ${facts.titleOf(b.id)} may call its people away from ${from} to ${to}.`,
           [o.id, b.id],
           people,
         ),
       ]
     })
+}
+
+const BEGINS = {
+  raw: null,
+  seasoned: null,
+  cooking: 'meat-on',
+  hot: 'pull',
+  rested: 'off-heat',
+  sliced: 'first-slice',
+} as const
+const ENDS = {
+  raw: 'meat-on',
+  seasoned: 'meat-on',
+  cooking: 'off-heat',
+  hot: null,
+  rested: 'first-slice',
+  sliced: null,
+} as const
+
+function movesWith(o: Booked, momentShot: string, moment: MomentId): boolean {
+  if (o.shot.after?.includes(momentShot)) return true
+  const order = (id: string | null | undefined) => (MOMENT_IDS as readonly (string | null | undefined)[]).indexOf(id)
+  const [begin, end] = o.shot.between ?? []
+  const begins = Math.max(order(begin), order(o.shot.state ? BEGINS[o.shot.state] : null))
+  const ends = [order(end), order(o.shot.state ? ENDS[o.shot.state] : null)].filter((i) => i >= 0)
+  return order(moment) <= begins || ends.some((i) => i <= order(moment))
 }
 
 /** Member by member: whether the later of two is still held by the earlier. Told in a conflict, it is no violation. */

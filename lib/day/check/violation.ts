@@ -69,6 +69,7 @@ export const RULES = [
   'capture-range',
   'capture-joint',
   'capture-unknown',
+  'capture-unreached',
 ] as const
 export type Rule = (typeof RULES)[number]
 

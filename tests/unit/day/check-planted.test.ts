@@ -61,7 +61,10 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
   'moment-uncovered': (d) => move(d, 'pull', '19:59', '20:07', '20:11'),
   'moments-clash': (d) =>
     d.forecasts.get('hero')?.moments['sear-start']?.set(d.forecasts.get('hero')?.moments.pull ?? []),
-  'must-in-tentative-window': (d) => Object.assign(askedOf(d, 'beauty'), { priority: 'must' }),
+  'must-in-tentative-window': (d) => {
+    Object.assign(askedOf(d, 'hot'), { priority: 'must' })
+    Object.assign(shotOf(d, 'hot'), { people: ['cam-1', 'stylist'] })
+  },
   'call-missing': (d) => d.layout.calls.pop(),
   'call-moment': (d) => Object.assign(callOf(d, 'pull'), { moment: 'vents-open' }),
   'call-people': (d) => callOf(d, 'first-cut').people.pop(),
@@ -94,6 +97,7 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
   'capture-range': (d) => Object.assign(d.layout.capture.each, { 'hero/pull': 1.2 }),
   'capture-joint': (d) => Object.assign(d.layout.capture, { joint: 0.98 }),
   'capture-unknown': (d) => Object.assign(d.layout.capture.each, { 'hero/turn': 0.99 }),
+  'capture-unreached': (d) => d.forecasts.get('hero')?.moments.pull?.fill(Number.POSITIVE_INFINITY, 90),
 }
 
 const rulesFound = ({ shoot, layout, forecasts }: CleanDay) =>

@@ -96,4 +96,9 @@ describe('the checker', () => {
     layout.shots = layout.shots.filter((s) => s.id !== 'probe')
     expect(checkLayout(shoot, layout, forecasts).map((v) => v.rule)).toContain('lid-conflict')
   })
+  it('lets a must stand in the window of a moment that it comes after by its own asking', () => {
+    const { shoot, layout, forecasts } = cleanDay()
+    Object.assign(shoot.shots?.find((s) => s.id === 'beauty') ?? {}, { priority: 'must' })
+    expect(checkLayout(shoot, layout, forecasts)).toEqual([])
+  })
 })
