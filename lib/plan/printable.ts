@@ -46,7 +46,7 @@ export function unprintable(text: string): string | null {
     const point = character.codePointAt(0) ?? 0
     if (holds(point)) continue
     const code = `U+${point.toString(16).toUpperCase().padStart(4, '0')}`
-    const visible = point > 0x20 && !(point >= 0x7f && point < 0xa0) && !(point >= 0xd800 && point <= 0xdfff)
+    const visible = !/[\p{C}\p{Z}\p{M}]/u.test(character)
     const named = visible ? `"${character}" (${code})` : `The character ${code}`
     return `${named} is not in the printed letters. Write it with Latin letters, digits and common signs.`
   }

@@ -16,6 +16,9 @@ export function checkRoast(cook: Cook, path: string): Problem[] {
 
 function unknownCut(written: string): string {
   const ids = CUTS.map((cut) => cut.id)
+  const kinds = ids.filter((each) => each.startsWith(`${written.toLowerCase()}-`))
+  if (kinds.length > 0)
+    return `${quoted(written)} is not in the catalogue of cuts. Did you mean ${listed(kinds.map((each) => `"${each}"`))}?`
   const meant = nearest(written, [...ids, ...CUTS.map((cut) => cut.name)])
   const id = CUTS.find((cut) => cut.id === meant || cut.name === meant)?.id
   if (id) return `${quoted(written)} is not in the catalogue of cuts. Did you mean "${id}"?`
@@ -56,7 +59,7 @@ function thickness(cook: Cook, cut: Cut, pointer: string): Problem[] {
   return [
     {
       pointer,
-      sentence: `${formatLength(measured)} is too ${ratio < 1 ? 'thin' : 'thick'} for ${cut.name} of ${formatMass(cook.roast.mass)}, which lies about ${formatLength(about)} (${formatLength(about, 'us')}) thick. Measure the thickest place as it lies.`,
+      sentence: `${formatLength(measured)} is too ${ratio < 1 ? 'thin' : 'thick'}: ${cut.name}, of ${formatMass(cook.roast.mass)} lies about ${formatLength(about)} (${formatLength(about, 'us')}) thick. Measure the thickest place as it lies.`,
     },
   ]
 }

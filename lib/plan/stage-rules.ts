@@ -9,11 +9,13 @@ type Sited = { readonly stage: Stage; readonly pointer: string }
 /** What is wrong with the order of the stages and between them. */
 export function checkStages(cook: Cook, path: string): Problem[] {
   const sited = cook.stages.map((stage, i): Sited => ({ stage, pointer: `${path}/stages/${i}` }))
+  const disorder = checkOrder(sited, `${path}/stages`)
   return [
-    ...checkOrder(sited, `${path}/stages`),
+    ...disorder,
     ...coldStart(cook, sited),
     ...sited.flatMap(({ stage, pointer }) => [...targetAboveCooker(stage, pointer), ...capBelowLength(stage, pointer)]),
-    ...checkCores(cook, sited),
+    // Out of order, their temperatures cannot be compared.
+    ...(disorder.length > 0 ? [] : checkCores(cook, sited)),
     ...checkProbe(sited),
   ]
 }
