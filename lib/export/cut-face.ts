@@ -67,7 +67,11 @@ export function drawCutFace(forecast: Forecast, units: UnitSystem = 'metric'): D
   return { ...SIZE, title: titleOf(forecast, units), marks, tables: [tableOf(face, units)] }
 }
 
-type Isotherm = { readonly limit: number; readonly depth: number; readonly points: readonly Point[] }
+type Isotherm = {
+  readonly limit: (typeof TONE_LIMITS)[number]
+  readonly depth: number
+  readonly points: readonly Point[]
+}
 
 const slicePoints = (family: CutFamily, face: CutFace, depth: number, scale: number): Point[] =>
   lineAtDepth(family, (face.width / 2) * scale, (face.thickness / 2) * scale, depth * scale).map(([x, y]) => [
@@ -79,7 +83,7 @@ const slicePoints = (family: CutFamily, face: CutFace, depth: number, scale: num
 function toneMarks(whole: readonly Point[], isotherms: readonly Isotherm[]): Mark[] {
   const outer = path(closedPath(whole), { fill: 'tone-5' })
   const inner = [...isotherms].reverse().map(({ limit, depth, points }) => {
-    const fill = TONE_ROLES[TONE_LIMITS.findIndex((l) => l === limit)] ?? 'tone-1'
+    const fill = TONE_ROLES[TONE_LIMITS.indexOf(limit)] ?? 'tone-1'
     return path(closedPath(points), depth > 0 ? { fill, stroke: 'ink', width: 1 } : { fill })
   })
   return [outer, ...inner]
@@ -98,8 +102,8 @@ function boneMarks(family: CutFamily, cut: string, face: CutFace, scale: number)
     }),
   ]
   if (family === 'leg') return round(-a * 0.14, b * 0.16, b * 0.21, b * 0.18, -18)
-  if (family === 'shoulder') return round(-a * 0.05, b * 0.28, a * 0.32, b * 0.09, -6)
-  if (family === 'rib') return round(-a * 0.18, b * 0.8, a * 0.46, b * 0.1, 3)
+  if (family === 'shoulder') return round(-a * 0.05, b * 0.3, a * 0.2, b * 0.085, -8)
+  if (family === 'rib') return round(-a * 0.3, b * 0.72, a * 0.24, b * 0.085, 4)
   return []
 }
 
@@ -114,7 +118,13 @@ function leadMarks({ limit, depth, points }: Isotherm, i: number, count: number,
     path(`M${tenth(x)} ${tenth(y)}L${LEADS.turn} ${labelY}H${LEADS.end}`, { stroke: 'ink-2', width: 1 }),
     circle(x, y, 2.8, { fill: 'paper', stroke: 'ink', width: 1.25 }),
     lettering.start(LEADS.words, labelY + 1, formatTemp(celsius(limit), units), time, false),
-    lettering.start(LEADS.words, labelY + 16, `${depthWords(depth, units)} in`, LETTERING.small, false),
+    lettering.start(
+      LEADS.words,
+      labelY + 16,
+      units === 'us' ? `${depthWords(depth, units)} deep` : `${depthWords(depth, units)} in`,
+      LETTERING.small,
+      false,
+    ),
   ]
 }
 const off = ([x, y]: Point, angle: number) => {

@@ -193,7 +193,7 @@ function targets(stages: readonly Stage[], units: UnitSystem): HeatFacts['target
 }
 
 /** Golden hour while the sun is under 6°, twilight to −6°, dark. */
-function lightParts(place: Place, from: Instant, to: Instant): LightPart[] {
+export function lightParts(place: Place, from: Instant, to: Instant): LightPart[] {
   const bands = lightBands(place, from, to)
   const days = bands.filter((b) => b.light === 'daylight')
   return bands.flatMap((band): LightPart[] => {

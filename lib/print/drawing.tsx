@@ -1,13 +1,14 @@
-import { Circle, Line, Path, Rect, Svg, Text } from '@react-pdf/renderer'
-import type { Drawing, Face, Mark, Role } from '../export/drawing'
-import { CONDENSED, SANS, SERIF } from './fonts'
+import { Circle, Line, Path, Rect, Svg, Text, View } from '@react-pdf/renderer'
+import type { Drawing, Face, Mark, Role, TextMark } from '../export/drawing'
+import { textBox, textWidth } from '../export/text-width'
+import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
 
-/** Roles as paper shows them: grey, with the cut face in its own tones. */
+/** Roles as a grey printer shows them, with the cut face in its own tones: hue is never the only difference. */
 const INK: Readonly<Record<Role, string>> = {
   paper: '#FFFFFF',
   leaf: '#F2F2F2',
   band: '#DEDEDE',
-  ink: '#1D1814',
+  ink: '#000000',
   'ink-2': '#333333',
   'ink-3': '#555555',
   edge: '#777777',
@@ -23,34 +24,45 @@ const INK: Readonly<Record<Role, string>> = {
   bone: '#F5EEDD',
   marrow: '#D9BFA0',
 }
-const FAMILY: Readonly<Record<Face, readonly string[]>> = { condensed: CONDENSED, sans: SANS, serif: SERIF }
+const FAMILIES: Readonly<Record<Face, string[]>> = { condensed: CONDENSED, sans: SANS, serif: SERIF }
+/** [fontkit] hhea ascent of the printed faces, em: a line's box begins so far above its baseline. */
+const ASCENT_EM: Readonly<Record<Face, number>> = { condensed: 0.9, sans: 0.9, serif: 0.952 }
+
+/**
+ * A picture on paper, `width` points wide. Its lettering is laid over it as page text: the printer's own SVG text drops
+ * font features, and figures must be lining and tabular.
+ */
+export function DrawingOnPaper({ drawing, width }: { drawing: Drawing; width: number }) {
+  const scale = width / drawing.width
+  const height = drawing.height * scale
+  const texts = drawing.marks.filter((mark): mark is TextMark => mark.kind === 'text')
+  const haloed = texts.filter((mark) => mark.halo)
+  return (
+    <View style={{ width, height, position: 'relative' }}>
+      <Svg width={width} height={height} viewBox={`0 0 ${drawing.width} ${drawing.height}`}>
+        {drawing.marks.map((mark, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: marks have no other name and never move
+          <Shape key={i} mark={mark} />
+        ))}
+        {haloed.map((mark) => (
+          <Halo key={`${mark.x} ${mark.y} ${mark.text}`} mark={mark} />
+        ))}
+      </Svg>
+      {texts.map((mark) => (
+        <Lettering key={`${mark.x} ${mark.y} ${mark.text}`} mark={mark} scale={scale} />
+      ))}
+    </View>
+  )
+}
 
 type Outlined = { stroke?: Role; width?: number; dash?: readonly number[]; round?: boolean; fill?: Role }
 const outline = (mark: Outlined) => ({
   fill: mark.fill ? INK[mark.fill] : 'none',
   ...(mark.stroke ? { stroke: INK[mark.stroke], strokeWidth: mark.width ?? 1 } : {}),
   ...(mark.dash ? { strokeDasharray: mark.dash.join(' ') } : {}),
-  ...(mark.round ? { strokeLinecap: 'round' as const, strokeLineJoin: 'round' as const } : {}),
+  ...(mark.round ? { strokeLinecap: 'round' as const } : {}),
 })
-
-function Lettering({ mark }: { mark: Extract<Mark, { kind: 'text' }> }) {
-  const style = { fontFamily: [...FAMILY[mark.face]], fontWeight: mark.weight, fontSize: mark.size }
-  const common = { x: mark.x, y: mark.y, textAnchor: mark.anchor, style }
-  return (
-    <>
-      {mark.halo && (
-        <Text {...common} fill={INK.paper} stroke={INK.paper} strokeWidth={4}>
-          {mark.text}
-        </Text>
-      )}
-      <Text {...common} fill={INK[mark.role]}>
-        {mark.text}
-      </Text>
-    </>
-  )
-}
-
-function Drawn({ mark }: { mark: Mark }) {
+function Shape({ mark }: { mark: Mark }) {
   switch (mark.kind) {
     case 'line':
       return <Line x1={mark.x1} y1={mark.y1} x2={mark.x2} y2={mark.y2} {...outline(mark)} />
@@ -61,22 +73,36 @@ function Drawn({ mark }: { mark: Mark }) {
     case 'circle':
       return <Circle cx={mark.cx} cy={mark.cy} r={mark.r} {...outline(mark)} />
     case 'text':
-      return <Lettering mark={mark} />
+      return null
   }
 }
 
-/** A picture on paper, `width` points wide. */
-export function DrawingOnPaper({ drawing, width }: { drawing: Drawing; width: number }) {
+/** PDF text has no outline of another colour, so the paper edge is a box. */
+function Halo({ mark }: { mark: TextMark }) {
+  const { left, right, top, bottom } = textBox(mark)
+  return <Rect x={left - 1} y={top} width={right - left + 2} height={bottom - top} fill={INK.paper} />
+}
+
+function Lettering({ mark, scale }: { mark: TextMark; scale: number }) {
+  // A little wider than the letters, so that rounding never breaks the line.
+  const room = (textWidth(mark.text, mark) + 14) * scale
+  const shift = { start: 0, middle: room / 2, end: room }[mark.anchor]
   return (
-    <Svg
-      width={width}
-      height={(width * drawing.height) / drawing.width}
-      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+    <Text
+      style={{
+        position: 'absolute',
+        left: mark.x * scale - shift,
+        top: (mark.y - ASCENT_EM[mark.face] * mark.size) * scale,
+        width: room,
+        textAlign: ({ start: 'left', middle: 'center', end: 'right' } as const)[mark.anchor],
+        fontFamily: FAMILIES[mark.face],
+        fontSize: mark.size * scale,
+        fontWeight: mark.weight,
+        fontFeatureSettings: FIGURES,
+        color: INK[mark.role],
+      }}
     >
-      {drawing.marks.map((mark, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: marks have no other name and never move
-        <Drawn key={i} mark={mark} />
-      ))}
-    </Svg>
+      {mark.text}
+    </Text>
   )
 }

@@ -1,0 +1,73 @@
+import type { PlacedShot } from '../day/layout'
+import { callWindow, clockOf, isLive, nameOf, roleWords, type Sheet, triggerWords } from './call-words'
+import { shotNumbers } from './shot-numbers'
+
+export interface SlipRow {
+  readonly time: string
+  readonly title: string
+  readonly detail: string
+  /** It happens once: a moment, not a shot that can be had again. */
+  readonly once: boolean
+}
+/** One person's part of the call sheet. */
+export interface Slip {
+  readonly person: string
+  readonly does: string
+  readonly rows: readonly SlipRow[]
+}
+type Timed = SlipRow & { readonly at: string }
+
+export function slipOf(sheet: Sheet, person: string): Slip {
+  const { layout, shoot } = sheet
+  const { name, does } = roleWords(sheet, person)
+  const has = ({ people }: { readonly people: readonly string[] }) => people.includes(person)
+  const tasks = layout.tasks.filter(has).map((task): Timed => {
+    const title = shoot.tasks?.find((t) => t.id === task.id)?.title ?? task.id
+    return { at: task.start, ...row(sheet, task.start, title, `until ${clockOf(sheet, task.end)}`) }
+  })
+  const meals = layout.meals.filter(has).map((meal): Timed => {
+    return { at: meal.start, ...row(sheet, meal.start, 'meal', `until ${clockOf(sheet, meal.end)}`) }
+  })
+  const shots = layout.shots.filter(has).map((placed) => shotRow(sheet, placed))
+  const between = [...shots, ...tasks, ...meals].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
+  const rows = [
+    row(sheet, layout.crewCall, 'call', shoot.place.name ?? ''),
+    ...between.map(({ at: _, ...rest }) => rest),
+    row(sheet, layout.wrap, 'wrap', ''),
+  ]
+  return { person: name, does, rows }
+}
+
+const row = (sheet: Sheet, iso: string, title: string, detail: string): SlipRow => ({
+  time: clockOf(sheet, iso),
+  title,
+  detail,
+  once: false,
+})
+
+function shotRow(sheet: Sheet, placed: PlacedShot): Timed {
+  const { shoot, layout } = sheet
+  const shot = shoot.shots?.find((s) => s.id === placed.id)
+  const call = layout.calls.find((c) => c.for === placed.id)
+  const cameras = placed.camera.length > 0 ? `camera ${placed.camera.join(', ')}` : ''
+  const where = [cameras, shot?.place ?? ''].filter(Boolean).join(', ')
+  const once = call !== undefined && call.moment !== null
+  const likely = once ? (call.window.likely ?? placed.start) : placed.start
+  const moment = once ? nameOf(sheet, call.moment, call.cook) : ''
+  return {
+    at: placed.setupStart,
+    time: clockOf(sheet, likely),
+    title: `${shotNumbers(shoot).get(placed.id) ?? ''} ${shot?.title ?? placed.id}`.trim(),
+    detail: [where, moment, standby(sheet, placed), call && once ? callWindow(sheet, call) : '']
+      .filter(Boolean)
+      .join('. '),
+    once,
+  }
+}
+
+function standby(sheet: Sheet, placed: PlacedShot): string {
+  const call = sheet.layout.calls.find((c) => c.for === placed.id)
+  if (!call || !isLive(call)) return `Set up from ${clockOf(sheet, call?.standby ?? placed.setupStart)}`
+  const words = triggerWords(sheet, call)
+  return call.trigger ? `Stand by at ${words}` : `Stand by ${words.replace(/^follows/, 'straight after')}`
+}
