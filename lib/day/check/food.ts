@@ -32,9 +32,10 @@ function spellOf(facts: Facts, b: Booked, state: NonNullable<Booked['shot']['sta
     case 'cooking':
       return { from: meatOn, to: offHeat ?? EVER }
     case 'hot':
-      return { from: pull ?? ALWAYS, to: (offHeat ?? EVER) + LIMITS.hotMs }
+      // A shot at pull sees it steaming too; without a moment of its own it waits until the fire is done with it.
+      return { from: (b.shot.at ? pull : offHeat) ?? ALWAYS, to: (offHeat ?? EVER) + LIMITS.hotMs }
     case 'rested':
-      return { from: restedFrom(facts, b, offHeat, slice), to: slice ?? EVER }
+      return { from: restedFrom(facts, b, slice), to: slice ?? EVER }
     case 'sliced':
       return { from: slice ?? ALWAYS, to: (slice ?? EVER) + LIMITS.slicedMs }
   }
@@ -48,8 +49,12 @@ function seasonedFrom({ booked }: Facts, b: Booked): number {
   return Math.max(ALWAYS, ...before.map((o) => o.end))
 }
 
-function restedFrom({ shoot }: Facts, b: Booked, offHeat: number | null, slice: number | null): number {
-  const rest = shoot.cooks.find((c) => c.id === b.cook)?.stages.find((s) => s.do === 'rest')
-  const after = rest && 'after' in rest.until ? rest.until.after * 1000 : 0
-  return Math.max(offHeat === null ? ALWAYS : offHeat + after, slice === null ? ALWAYS : slice - LIMITS.restedMs)
+/** From the end of the rest: what is held after it, and half an hour at most, lies before the first slice. */
+function restedFrom({ shoot }: Facts, b: Booked, slice: number | null): number {
+  if (slice === null) return ALWAYS
+  const stages = shoot.cooks.find((c) => c.id === b.cook)?.stages ?? []
+  const hold = stages.slice(stages.findLastIndex((s) => s.do === 'rest') + 1).find((s) => s.do === 'hold')
+  if (hold && !('after' in hold.until)) return slice - LIMITS.restedMs
+  const held = hold && 'after' in hold.until ? hold.until.after * 1000 : 0
+  return slice - Math.min(held, LIMITS.restedMs)
 }

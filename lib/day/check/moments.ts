@@ -67,7 +67,7 @@ const BEGINS = {
   raw: null,
   seasoned: null,
   cooking: 'meat-on',
-  hot: 'pull',
+  hot: 'off-heat',
   rested: 'off-heat',
   sliced: 'first-slice',
 } as const
