@@ -1,5 +1,6 @@
 import type { Problem } from '../refusals'
 import { type Celsius, formatDuration, formatTemp, fromFahrenheit } from '../units'
+import { HIGHEST_CORE_C } from './bounds'
 import { burnsSolidFuel } from './moments'
 import type { Cook } from './shoot'
 
@@ -10,12 +11,14 @@ type Sited = { readonly stage: Stage; readonly pointer: string }
 export function checkStages(cook: Cook, path: string): Problem[] {
   const sited = cook.stages.map((stage, i): Sited => ({ stage, pointer: `${path}/stages/${i}` }))
   const disorder = checkOrder(sited, `${path}/stages`)
+  const tooHigh = sited.flatMap(({ stage, pointer }) => targetTooHigh(stage, pointer))
   return [
     ...disorder,
+    ...tooHigh,
     ...coldStart(cook, sited),
-    ...sited.flatMap(({ stage, pointer }) => [...targetAboveCooker(stage, pointer), ...capBelowLength(stage, pointer)]),
-    // Out of order, their temperatures cannot be compared.
-    ...(disorder.length > 0 ? [] : checkCores(cook, sited)),
+    ...sited.flatMap(({ stage, pointer }) => capBelowLength(stage, pointer)),
+    // Out of order or out of reach, cores cannot be compared with each other.
+    ...(disorder.length + tooHigh.length > 0 ? [] : checkCores(cook, sited)),
     ...checkProbe(sited),
   ]
 }
@@ -65,22 +68,22 @@ function coldStart(cook: Cook, sited: readonly Sited[]): Problem[] {
 }
 
 /** The core that was meant where °C stands for °F: 140 °C is 60 °C (140 °F). */
-export function meantCore(core: Celsius): string {
+function meantCore(core: Celsius): string {
   const c = fromFahrenheit(core)
   return c >= 40 && c <= 96
     ? ` Did you mean ${formatTemp(c)} (${formatTemp(c, 'us')})?`
-    : ' Write a lower core or a hotter cooker.'
+    : ' Write a core that it can reach, such as 60 °C (140 °F).'
 }
 
-function targetAboveCooker(stage: Stage, pointer: string): Problem[] {
-  if (stage.do === 'preheat' || stage.do === 'rest' || !('core' in stage.until) || stage.until.core < stage.at)
-    return []
-  return [
-    {
-      pointer: `${pointer}/until/core`,
-      sentence: `The cooker stands at ${formatTemp(stage.at)}; the middle cannot reach ${formatTemp(stage.until.core)} in it.${meantCore(stage.until.core)}`,
-    },
-  ]
+function targetTooHigh(stage: Stage, pointer: string): Problem[] {
+  if (stage.do === 'preheat' || !('core' in stage.until)) return []
+  const { core } = stage.until
+  const cooker = stage.do === 'rest' || core < stage.at ? undefined : formatTemp(stage.at)
+  if (cooker === undefined && core <= HIGHEST_CORE_C) return []
+  const why = cooker
+    ? `The cooker stands at ${cooker}; the middle cannot pass it to reach ${formatTemp(core)}.`
+    : `The middle cannot reach ${formatTemp(core)}: its water boils near 100 °C (212 °F).`
+  return [{ pointer: `${pointer}/until/core`, sentence: `${why}${meantCore(core)}` }]
 }
 
 function capBelowLength(stage: Stage, pointer: string): Problem[] {

@@ -60,6 +60,13 @@ describe('parseShoot: quantities', () => {
       '140 °C',
       'The middle cannot reach 140 °C: its water boils near 100 °C (212 °F). Did you mean 60 °C (140 °F)?',
     ],
+    [
+      `${ROAST}/until/core`,
+      '160 °C',
+      'The cooker stands at 150 °C; the middle cannot pass it to reach 160 °C. Did you mean 71 °C (160 °F)?',
+    ],
+    [`${ROAST}/until/core`, '800 °C', /^A core of 800 °C is ash/],
+    [`${ROAST}/until/core`, '10 °C', /^A core of 10 °C is not cooked/],
     [`${ROAST}/max`, '-5 min', /^-5 min is out of range here/],
     [
       `${ROAST}/probe/at`,
@@ -81,7 +88,7 @@ describe('parseShoot: quantities', () => {
     one(
       stages({ ...HEAT, at: '80 °C', until: { core: '90 °C' } }, REST),
       `${COOK}/stages/0/until/core`,
-      'The cooker stands at 80 °C; the middle cannot reach 90 °C in it. Write a lower core or a hotter cooker.',
+      'The cooker stands at 80 °C; the middle cannot pass it to reach 90 °C. Write a core that it can reach, such as 60 °C (140 °F).',
     ))
 })
 
