@@ -11,6 +11,7 @@ import { celsius, formatLength, formatMass, formatTempBoth, kilograms, metres } 
 import { bothMasses } from './amounts'
 import { drawCutFace } from './cut-face'
 import type { Drawing, Mark } from './drawing'
+import { tied } from './tied'
 
 /** A stretch of text in one weight. */
 export interface Run {
@@ -40,7 +41,9 @@ export interface CardModel {
   readonly notes: readonly string[]
   readonly steps: readonly CardLine[]
   readonly doneness: readonly DonenessRow[]
+  /** At the fire and of the minimum; those of keeping and cleaning stand apart. */
   readonly cautions: readonly string[]
+  readonly housekeeping: readonly string[]
   readonly foot: string
   readonly stamp: string
 }
@@ -65,10 +68,6 @@ const SLICE_WIDTH = 360
 const LEAD =
   /^(?:Salt|Season|Rub|Light the (?:fire|coals)|Heat (?:up )?the oven|Set the oven|Preheat|Roast|Cook|Turn|Sear|Rest|Slice|Carve|Serve|Take off the legs)\b/
 
-/** A number and its unit stay together: no line ends between "58" and "°C". */
-const tied = (text: string) =>
-  text.replace(/(?<=\d) (?=°|h\b|min\b|kg\b|lb\b|cm\b|mm\b|in\b|%)/g, '\u00a0').replace(/ \/ /g, '\u00a0/ ')
-
 function runsOf(sentence: CardSentence, first: boolean): Run[] {
   const runs: Run[] = []
   const push = (text: string, strong: boolean) => text && runs.push({ text: tied(text), strong })
@@ -76,9 +75,12 @@ function runsOf(sentence: CardSentence, first: boolean): Run[] {
   push(sentence.text.slice(0, at), true)
   for (const claim of sentence.claims.filter((c) => c.unit === 'degC' && c.start >= at)) {
     const figure = claim.start + Math.max(0, claim.words.search(/\d/))
+    // The stop after it goes with it: the printer breaks a word where its weight changes.
+    const end = claim.start + claim.words.length
+    const stop = sentence.text.slice(end).match(/^\S*/)?.[0].length ?? 0
     push(sentence.text.slice(at, figure), false)
-    push(sentence.text.slice(figure, claim.start + claim.words.length), true)
-    at = claim.start + claim.words.length
+    push(sentence.text.slice(figure, end + stop), true)
+    at = end + stop
   }
   push(sentence.text.slice(at), false)
   return runs
@@ -156,7 +158,9 @@ function notesOf(card: Card, f: Forecast): string[] {
     meatIsListed(card) ? `The meat is ${thickWords(f)} at its thickest.` : '',
     kit.length > 0 ? `You also want ${kit.join(' and ')}.` : '',
     `Gives about ${formatMass(cooked)} / ${formatMass(cooked, 'us')} to slice${bone}: it loses ${shareWords(loss)} of its weight.`,
-  ].filter(Boolean)
+  ]
+    .filter(Boolean)
+    .map(tied)
 }
 const thickWords = (f: Forecast) => {
   const thick = metres(f.cook.roast.thickness ?? f.cutFace.thickness)
@@ -182,6 +186,8 @@ function needs(card: Card, f: Forecast): CardModel['ingredients'] {
 const textOf = (card: Card, checked: readonly CheckedClaim[], which: 'title' | 'serves' | 'intro') =>
   printedText(printable(card[which], checked))
 
+const AFTERWARDS: readonly string[] = ['ash', 'probe-cross-contact', 'cooling', 'defer']
+
 /** Card, findings and forecast as what is printed. The same for page and PDF. */
 export function cardModel(card: Card, checked: readonly CheckedClaim[], sources: CardSources): CardModel {
   const { forecast, date } = sources
@@ -191,14 +197,15 @@ export function cardModel(card: Card, checked: readonly CheckedClaim[], sources:
   const own = claimsThat('own').filter((c) => c.finding === 'contradicted').length
   return {
     title: textOf(card, checked, 'title') || card.cut.charAt(0).toUpperCase() + card.cut.slice(1),
-    intro: [textOf(card, checked, 'serves'), textOf(card, checked, 'intro')].filter(Boolean).join(' '),
+    intro: tied([textOf(card, checked, 'serves'), textOf(card, checked, 'intro')].filter(Boolean).join(' ')),
     face: sliceAlone(forecast),
     timeLine: card.timeLine,
     ingredients: needs(card, forecast),
     notes: notesOf(card, forecast),
     steps: linesOf(card, checked),
     doneness: donenessRows(card, forecast),
-    cautions: card.cautions.map((c) => c.sentence),
+    cautions: card.cautions.filter((c) => !AFTERWARDS.includes(c.code)).map((c) => tied(c.sentence)),
+    housekeeping: card.cautions.filter((c) => AFTERWARDS.includes(c.code)).map((c) => tied(c.sentence)),
     foot: footOf([...claimsThat('yes'), ...claimsThat('own')], own, forecast.modelVersion),
     stamp: date,
   }

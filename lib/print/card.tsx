@@ -98,6 +98,11 @@ function Needs({ model, scale }: { model: CardModel } & Scale) {
           {note}
         </Text>
       ))}
+      <View style={{ marginTop: 6 * scale }}>
+        {model.housekeeping.map((sentence) => (
+          <Caution key={sentence} sentence={sentence} scale={scale} />
+        ))}
+      </View>
     </View>
   )
 }
@@ -105,7 +110,7 @@ function Needs({ model, scale }: { model: CardModel } & Scale) {
 function Step({ line, scale }: { line: CardLine } & Scale) {
   return (
     <View wrap={false} style={{ flexDirection: 'row', marginBottom: 7 * scale }}>
-      <Text style={{ ...serif(14.5 * scale, 600), width: 22 * scale, lineHeight: 1.1 }}>{line.no}</Text>
+      <Text style={{ ...serif(14.5 * scale, 600), width: 22 * scale, lineHeight: 1.12 }}>{line.no}</Text>
       <Text style={{ ...serif(11.4 * scale), flex: 1, lineHeight: 1.38, ...(line.own ? { fontStyle: 'italic' } : {}) }}>
         {line.runs.map((run, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: runs of one line never move

@@ -23,16 +23,26 @@ export async function printDocument(document: PrintedDocument): Promise<Uint8Arr
   return new Uint8Array(await renderToBuffer(document))
 }
 
-/** Sizes tried in turn; the last sets sentences in 8 pt, the least that is read at arm's length. */
-const SCALES = [1, 0.93, 0.86, 0.8, 0.75, 0.7]
+/** Sizes tried, greatest first; the last sets sentences in 8 pt, the least that is read at arm's length. */
+const SCALES = [1, 0.965, 0.93, 0.9, 0.87, 0.84, 0.81, 0.78, 0.75, 0.72, 0.7]
 
-/** Printed at the greatest size at which it stands on one sheet; null where none does. */
+/** Printed at the greatest size at which it stands on one sheet; null where none does. Most fit at once, so that is tried first. */
 export async function printOnOneSheet(make: (scale: number) => PrintedDocument): Promise<Uint8Array | null> {
-  for (const scale of SCALES) {
-    const bytes = await printDocument(make(scale))
-    if (sheetsIn(bytes) === 1) return bytes
+  const fits = async (i: number) => {
+    const bytes = await printDocument(make(SCALES[i] ?? 1))
+    return sheetsIn(bytes) === 1 ? bytes : null
   }
-  return null
+  const full = await fits(0)
+  if (full) return full
+  let best: Uint8Array | null = null
+  for (let low = 1, high = SCALES.length - 1; low <= high; ) {
+    const middle = (low + high) >> 1
+    const bytes = await fits(middle)
+    best = bytes ?? best
+    if (bytes) high = middle - 1
+    else low = middle + 1
+  }
+  return best
 }
 
 /** The card without its last `n` steps, saying so; cautions are never left off. */
