@@ -7,9 +7,14 @@ export const DROPPED = -1
 
 /**
  * A staffing for every moment shot (index of its mode, or DROPPED) at the least expected loss: a clash costs its share of
- * the later shot's weight, a drop the weight itself. Branch and bound in order of time.
+ * the later shot's weight, a drop the weight itself, a staffing its own cost. Branch and bound in order of time.
  */
-export function assignMoments(jobs: readonly MomentJob[], clashes: ClashTable, meatOn: ArrayLike<number>): number[] {
+export function assignMoments(
+  jobs: readonly MomentJob[],
+  clashes: ClashTable,
+  meatOn: ArrayLike<number>,
+  costs: readonly (readonly number[])[],
+): number[] {
   const order = jobs.map((_, i) => i).sort((a, b) => (jobs[a] as MomentJob).likely - (jobs[b] as MomentJob).likely)
   let best: { loss: number; modes: number[] } = { loss: Number.POSITIVE_INFINITY, modes: jobs.map(() => DROPPED) }
   let nodes = 0
@@ -23,7 +28,10 @@ export function assignMoments(jobs: readonly MomentJob[], clashes: ClashTable, m
     }
     const earlier = order.slice(0, depth)
     const options = (jobs[i] as MomentJob).modes
-      .map((_, mode) => ({ mode, more: lossOf(jobs, clashes, meatOn, chosen, earlier, i, mode) }))
+      .map((_, mode) => ({
+        mode,
+        more: lossOf(jobs, clashes, meatOn, chosen, earlier, i, mode) + (costs[i]?.[mode] ?? 0),
+      }))
       .sort((a, b) => a.more - b.more)
     for (const { mode, more } of [...options, { mode: DROPPED, more: (jobs[i] as MomentJob).weight }]) {
       chosen[i] = mode

@@ -45,7 +45,7 @@ function byEarlierMoment(cook: CookTimes, moment: MomentId, lead: Lead): Candida
     .filter((m) => m !== moment && m !== 'carryover-peak')
     .flatMap((m): Candidate[] => {
       const gaps = gapsBetween(cook, m, moment)
-      const afterMin = Math.floor(safeLow(gaps, RULES.missShare) - needed)
+      const afterMin = Math.floor(safeLow(gaps, RULES.missShare) - needed + 1e-6)
       if (!(afterMin >= 0) || !Number.isFinite(afterMin)) return []
       return [{ rule: { by: 'follows', moment: m, afterMin }, wait: meanFinite(gaps) - needed - afterMin, grace: 1 }]
     })

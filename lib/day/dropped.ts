@@ -1,13 +1,13 @@
 import type { Forecast } from '../model/forecast'
 import { formatClock } from '../plan/clock'
 import type { Draft } from './draft'
-import type { FloatJob } from './float-job'
 import type { Dropped } from './layout'
 import type { MomentJob, Unfit } from './moment-job'
-import { type DayProblem, minuteOf } from './problem'
+import type { DayProblem } from './problem'
 import { whatWouldSave } from './relaxations'
 import { RULES } from './rules'
 import type { Found } from './search'
+import { whyFloat } from './why-float'
 import { capital, comes, cooksOf, listed, momentName, quoted } from './words'
 
 /** Every shot that found no place, with the reason and the one change that would save it. */
@@ -90,52 +90,4 @@ function whyMoment(problem: DayProblem, draft: Draft, job: MomentJob, i: number)
   const worst = rivals.sort((a, b) => b.share - a.share)[0]
   if (!worst || worst.share === 0) return 'However it is staffed, another moment takes one of its people or its camera.'
   return `In ${cooksOf(worst.share)} it comes while ${quoted(worst.other.shot.title)} still holds whoever could do it.`
-}
-
-/** What fills the only time in which it could stand. */
-function whyFloat(problem: DayProblem, draft: Draft, job: FloatJob): string {
-  const { clock, shoot } = problem
-  const time = (minute: number) => formatClock(clock.toInstant(minute), shoot.zone)
-  if (job.windows.length === 0) return `There is no ${job.shot.light?.replaceAll('-', ' ')} on this day at this place.`
-  const [lo, hi] = spanOf(problem, draft, job)
-  const length = job.setup + job.roll
-  if (!Number.isFinite(hi)) return 'The moment it waits for never comes in this cook.'
-  if (hi - lo < job.roll)
-    return hi <= lo
-      ? `There is no time in which ${describe(job)}.`
-      : `Only ${Math.max(0, Math.floor(hi - lo))} min remain from ${time(lo)} to ${time(hi)}, and it rolls ${job.roll} min with its handles.`
-  const rivals = rivalsOf(problem, draft, job, lo, hi)
-  const busy =
-    rivals.length > 0 ? `: ${listed(rivals.slice(0, 3).map(quoted))} ${rivals.length > 1 ? 'hold' : 'holds'} them` : ''
-  return `From ${time(lo)} to ${time(hi)} nobody it needs has ${length} min free${busy}.`
-}
-const describe = (job: FloatJob) =>
-  job.shot.state ? `the roast is ${job.shot.state} as this shot asks` : 'this shot could stand'
-
-function spanOf(problem: DayProblem, draft: Draft, job: FloatJob): [number, number] {
-  const at = (edges: readonly { base: number; likely: number; sample: Float64Array }[]) =>
-    edges.map((e) => minuteOf(e, draft.meatOn))
-  if (job.span) return at(job.span) as [number, number]
-  const limit = problem.wrapLimit === null ? draft.wrap - RULES.strikeMin : problem.wrapLimit - RULES.strikeMin
-  const before = job.after.flatMap((i) => draft.floats[i]?.end ?? [])
-  const windows = job.windows.map((w): [number, number] => [
-    Math.max(draft.crewCall + job.setup, ...at(w.lo), ...before),
-    Math.min(limit, ...at(w.hi)),
-  ])
-  return windows.sort((a, b) => b[1] - b[0] - (a[1] - a[0]))[0] ?? [0, 0]
-}
-
-function rivalsOf(problem: DayProblem, draft: Draft, job: FloatJob, lo: number, hi: number): string[] {
-  const wanted = new Set(job.modes.flatMap((m) => [...m.operators, ...m.hands]))
-  const cameras = new Set(job.modes.flatMap((m) => m.cameras))
-  const placed = [
-    ...problem.moments.map((j, i) => ({ shot: j.shot, place: draft.moments[i] })),
-    ...problem.floats.map((j, i) => ({ shot: j.shot, place: draft.floats[i] })),
-  ]
-  return placed.flatMap(({ shot, place }) => {
-    if (!place || place.end <= lo || place.setupStart >= hi) return []
-    const { operators, hands, cameras: used } = place.mode
-    const meets = [...operators, ...hands].some((p) => wanted.has(p)) || used.some((c) => cameras.has(c))
-    return meets ? [shot.title] : []
-  })
 }

@@ -21,6 +21,8 @@ export interface FloatJob {
   readonly after: readonly number[]
   readonly modes: readonly Mode[]
   readonly lid: 'open' | 'shut' | 'any'
+  /** Of the roast before it goes on. */
+  readonly raw: boolean
   /** Out of sight of the fire. */
   readonly away: boolean
 }
@@ -58,16 +60,19 @@ function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number
     after: earlier.flatMap((id) => indexOf.get(id) ?? []),
     modes,
     lid: shot.lid ?? 'any',
+    raw: shot.state === 'raw' || shot.state === 'seasoned' || isSeasoning(shot),
     away: !inSightOfFire(shot.place),
   }
 }
 
+const isSeasoning = (shot: Shot) => shot.id.startsWith('season')
+
 /** A seasoned roast has been seasoned: the shot whose id begins with "season" comes first. */
 function seasoningShots(shot: Shot, shoot: Shoot): string[] {
-  if (shot.state !== 'seasoned' || shot.id.startsWith('season')) return []
+  if (shot.state !== 'seasoned' || isSeasoning(shot)) return []
   const first = shoot.cooks[0]?.id
   return (shoot.shots ?? [])
-    .filter((s) => s.id.startsWith('season') && (s.cook ?? first) === (shot.cook ?? first))
+    .filter((s) => isSeasoning(s) && (s.cook ?? first) === (shot.cook ?? first))
     .map((s) => s.id)
 }
 

@@ -27,7 +27,7 @@ const LIGHT_SLACK = 0.02
 
 export function meatOnChoices(context: Context): MeatOnChoices {
   const first = firstCook(context)
-  const hero = first.choices[Math.floor(first.choices.length / 2)] ?? 0
+  const hero = first.choices[first.inLight.length > 0 ? first.inLight.length >> 1 : 0] ?? 0
   const others = context.cooks.slice(1).map((_, i) => otherCook(context, i + 1, hero))
   return { ...first, choices: [first.choices, ...others] }
 }
@@ -55,7 +55,7 @@ function firstCook(context: Context): Omit<MeatOnChoices, 'choices'> & { choices
       sliceTooSoon: false,
     }
   if ((wanted.choices.at(-1) as number) >= soonest) return { ...wanted, sliceTooSoon: false }
-  return { choices: [soonest], inLight: [], sliceTooSoon: true }
+  return { choices: ahead(soonest, FORWARD_MIN), inLight: [], sliceTooSoon: true }
 }
 type Wanted = { readonly choices: number[]; readonly inLight: readonly number[] }
 

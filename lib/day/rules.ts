@@ -17,6 +17,7 @@ export const RULES = {
   mealMin: 30,
   /** Nobody wants to eat sooner after the call, or after the meal before. */
   mealNotBeforeMin: 90,
+  mealWantedMin: 240,
   strikeMin: 30,
   /** Where the plan names neither a call nor a slice. */
   call: '09:00',
@@ -41,8 +42,12 @@ export const PRICES = {
   dayPerMin: 0.12,
   laterMeatOnPerMin: 0.3,
   laterPerMin: 0.002,
+  /** Raw meat waits for its fire. */
+  rawWaitPerMin: 0.02,
   mealMissing: 2000,
   mealRisk: 60,
   mealApart: 4,
+  /** Away from the middle of the time between meals. */
+  mealShiftPerMin: 0.01,
   sliceOutOfLight: 400,
 } as const

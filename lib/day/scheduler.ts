@@ -1,7 +1,8 @@
 import { DROPPED, lossOf } from './assign-moments'
 import type { Board } from './board'
 import type { Mode } from './crew'
-import type { Draft, DutyPlace, Genes, MealPlace, Place } from './draft'
+import type { Draft, DutyPlace, Genes, Place } from './draft'
+import type { FloatJob } from './float-job'
 import { placeFloat } from './place-float'
 import { placeMeals } from './place-meals'
 import { placeMoments } from './place-moments'
@@ -100,26 +101,31 @@ const momentStart = (problem: DayProblem, meatOn: readonly number[], i: number) 
   return (meatOn[job.cook] as number) + job.likely
 }
 
-function floatCost(problem: DayProblem, { floats, crewCall }: Uncosted): number {
+function floatCost(problem: DayProblem, { floats, crewCall, meatOn }: Uncosted): number {
   let cost = 0
   floats.forEach((place, i) => {
-    const { weight } = problem.floats[i] as DayProblem['floats'][number]
-    if (!place) cost += weight
-    else cost += Math.min(1, place.risk) * weight * PRICES.interrupted + (place.start - crewCall) * PRICES.laterPerMin
+    const job = problem.floats[i] as DayProblem['floats'][number]
+    if (!place) cost += job.weight
+    else cost += Math.min(1, place.risk) * job.weight * PRICES.interrupted + waitCost(job, place, crewCall, meatOn)
   })
   return cost
 }
+/** Soon rather than late, but what is shot of the raw roast just before it goes on. */
+function waitCost(job: FloatJob, place: Place, crewCall: number, meatOn: readonly number[]): number {
+  if (!job.raw) return (place.start - crewCall) * PRICES.laterPerMin
+  return Math.max(0, (meatOn[job.cook] as number) - place.end) * PRICES.rawWaitPerMin
+}
 
-function mealCost(board: Board, { meals, mealsMissing, meatOn }: Uncosted): number {
+function mealCost(board: Board, { meals, mealsMissing, meatOn, crewCall }: Uncosted): number {
   const { problem, momentMasks } = board
-  const risk = (meal: MealPlace) =>
-    problem.risk.of(problem.everybody, momentMasks, null, meal.start, meal.end, meatOn) * PRICES.mealRisk
-  const apart = meals.filter((m) => m.people.length < problem.crew.people.length).length
-  return (
-    mealsMissing * PRICES.mealMissing +
-    apart * PRICES.mealApart +
-    meals.reduce((sum, meal) => sum + (meal.people.length === problem.crew.people.length ? risk(meal) : 0), 0)
-  )
+  let cost = mealsMissing * PRICES.mealMissing
+  for (const { start, end, people } of meals) {
+    const before = Math.max(crewCall, ...meals.filter((m) => m.end <= start).map((m) => m.end))
+    cost += Math.abs(start - before - RULES.mealWantedMin) * PRICES.mealShiftPerMin
+    if (people.length < problem.crew.people.length) cost += PRICES.mealApart
+    else cost += problem.risk.of(problem.everybody, momentMasks, null, start, end, meatOn) * PRICES.mealRisk
+  }
+  return cost
 }
 
 function dayCost(board: Board, genes: Genes, { wrap, crewCall, meatOn }: Uncosted): number {

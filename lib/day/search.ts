@@ -1,6 +1,7 @@
 import { chanceOf } from '../model/random'
 import { assignMoments, DROPPED } from './assign-moments'
 import { newBoard } from './board'
+import type { Mode } from './crew'
 import { copyGenes, type Draft, type Genes } from './draft'
 import type { DayProblem } from './problem'
 import { layDraft } from './scheduler'
@@ -57,7 +58,7 @@ export function firstGenes(problem: DayProblem): Genes {
   return {
     meatOn,
     callLead: problem.call === null ? needBefore(problem) : 0,
-    momentMode: assignMoments(moments, problem.clashes, minutes),
+    momentMode: assignMoments(moments, problem.clashes, minutes, lockedCosts(problem)),
     order: floats
       .map((_, i) => i)
       .sort((a, b) => (floats[b]?.weight ?? 0) - (floats[a]?.weight ?? 0) || room(a) - room(b)),
@@ -67,6 +68,17 @@ export function firstGenes(problem: DayProblem): Genes {
   }
 }
 
+/** A camera that a locked-off shot names is better left to it: what using it costs a moment shot, by job and mode. */
+function lockedCosts({ floats, moments }: DayProblem): number[][] {
+  const locked = floats.filter((f) => f.span && f.modes.every((m) => m.cameras.join() === f.modes[0]?.cameras.join()))
+  return moments.map((job) =>
+    job.modes.map((mode) => {
+      const taken = locked.filter((f) => mode.cameras.some((c) => f.modes[0]?.cameras.includes(c)))
+      return taken.reduce((sum, f) => sum + f.weight * 0.02, 0)
+    }),
+  )
+}
+
 /** Where the wanted light has the highest chance; else the soonest. */
 function bestStart({ meatOn }: DayProblem, cook: number): number {
   if (cook > 0 || meatOn.inLight.length === 0) return 0
@@ -74,10 +86,8 @@ function bestStart({ meatOn }: DayProblem, cook: number): number {
 }
 /** A first guess at what has to be shot before the meat goes on. */
 function needBefore({ floats }: DayProblem): number {
-  const raw = floats.filter(
-    (f) => f.shot.state === 'raw' || f.shot.state === 'seasoned' || f.shot.id.startsWith('season'),
-  )
-  return raw.reduce((sum, f) => sum + f.setup + f.roll, 0)
+  const raw = floats.filter((f) => f.raw)
+  return Math.ceil(raw.reduce((sum, f) => sum + f.setup + f.roll, 0) / 5) * 5
 }
 
 type Move = (genes: Genes, random: () => number) => void
@@ -87,7 +97,7 @@ function movesFor(problem: DayProblem): Move[] {
   const moves: Move[] = [mealMove]
   if (problem.floats.length > 0)
     moves.push(earlierMove, earlierMove, swapMove, offsetMove(problem), offsetMove(problem), modeMove(problem))
-  if (problem.moments.length > 0) moves.push(momentModeMove(problem))
+  if (problem.moments.length > 0) moves.push(momentModeMove(problem), exchangeMove(problem))
   if (problem.call === null) moves.push(callMove)
   if (problem.meatOn.choices.some((c) => c.length > 1)) moves.push(meatOnMove(problem))
   return moves
@@ -132,6 +142,26 @@ const momentModeMove =
     const i = pick(random, genes.momentMode.length)
     const modes = problem.moments[i]?.modes.length ?? 0
     genes.momentMode[i] = random() < 0.03 ? DROPPED : pick(random, modes)
+  }
+/** One camera or one operator takes all moment shots of another, and the other way round. */
+const exchangeMove =
+  (problem: DayProblem): Move =>
+  (genes, random) => {
+    const { cameras, people } = problem.crew
+    const swapCameras = random() < 0.5
+    const count = swapCameras ? cameras.length : people.length
+    const [a, b] = [pick(random, count), pick(random, count)]
+    const swapped = (x: number) => (x === a ? b : x === b ? a : x)
+    const key = (mode: Mode, through: (x: number) => number) =>
+      swapCameras
+        ? `${mode.operators}/${mode.hands}/${mode.cameras.map(through).sort()}`
+        : `${mode.operators.map(through)}/${mode.hands.map(through)}/${mode.cameras}`
+    problem.moments.forEach((job, i) => {
+      const now = job.modes[genes.momentMode[i] as number]
+      const wanted = now && key(now, swapped)
+      const other = job.modes.findIndex((mode) => key(mode, (x) => x) === wanted)
+      if (other >= 0) genes.momentMode[i] = other
+    })
   }
 const callMove: Move = (genes, random) => {
   genes.callLead = Math.max(0, Math.min(360, genes.callLead + 5 * (pick(random, 9) - 4)))
