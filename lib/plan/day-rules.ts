@@ -9,7 +9,7 @@ export function checkDay(shoot: Shoot): Problem[] {
   const zone = knownZone(shoot.zone)
   if (zone === null) return [{ pointer: '/zone', sentence: unknownZone(shoot.zone) }]
   const skipped = clockFields(shoot).flatMap(({ pointer, clock }) => checkSkipped(shoot, pointer, clock))
-  return skipped.length > 0 ? skipped : checkSlice(shoot)
+  return skipped.length > 0 ? skipped : [...checkSlice(shoot), ...checkSpans(shoot)]
 }
 
 function unknownZone(written: string): string {
@@ -102,4 +102,27 @@ function sliceFault({ call, wrap, slice, clock, callClock, wrapClock, leastS }: 
       : `The first slice at ${clock} comes after the wrap at ${wrapClock}. Write an earlier slice or a later wrap.`
   if (slice - call >= leastS * 1000 && slice > call) return null
   return `The first slice at ${clock} would come before the meat is on: from the call at ${callClock} the timed stages alone take ${formatDuration(seconds(leastS))}. Write a later slice or an earlier call.`
+}
+
+/** Spans of two clock times run forward, and every clock time of a shot or task lies within a day that says its ends. */
+function checkSpans(shoot: Shoot): Problem[] {
+  const call = shoot.day?.call === undefined ? undefined : toInstant(shoot, shoot.day.call)
+  const wrap = shoot.day?.wrap === undefined ? undefined : toInstant(shoot, shoot.day.wrap)
+  const inShots = clockFields(shoot).filter(({ pointer }) => !pointer.startsWith('/day'))
+  const outside = inShots.filter(
+    ({ clock }) => call !== undefined && wrap !== undefined && toInstant(shoot, clock) > wrap,
+  )
+  const problems = outside.map(({ pointer, clock }) => ({
+    pointer,
+    sentence: `${clock} is outside the day, which is from ${shoot.day?.call} to ${shoot.day?.wrap}. Write a time within it.`,
+  }))
+  const end = (pointer: string) => pointer.replace(/\/from$/, '/to').replace(/\/between\/0$/, '/between/1')
+  const backwards = inShots.flatMap(({ pointer, clock }) => {
+    const to = inShots.find((other) => other.pointer !== pointer && other.pointer === end(pointer))
+    if (!to || to.clock === clock || toInstant(shoot, to.clock) > toInstant(shoot, clock)) return []
+    return [
+      { pointer: to.pointer, sentence: `This ends at ${to.clock}, before it begins at ${clock}. Write a later end.` },
+    ]
+  })
+  return problems.length > 0 ? problems : backwards
 }

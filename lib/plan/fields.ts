@@ -145,7 +145,7 @@ export const list = <T extends z.ZodType>(what: string, of: T, longest: number, 
           : `${sentenceCase(quoted(issue.input))} is not a list of ${what}. Write [ … ].`,
     })
     .min(shortest, { error: `The list of ${what} is empty. Write at least ${shortest}.` })
-    .max(longest, { error: `That are too many ${what}; at most ${longest} fit into one shoot.` })
+    .max(longest, { error: `There are too many ${what}; at most ${longest} fit into one shoot.` })
 
 /** A plain number between two limits; `unit` is said, not written ("degrees north"). */
 export const number = (what: string, min: number, max: number, whole = false) => {

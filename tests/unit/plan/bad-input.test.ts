@@ -382,6 +382,30 @@ describe('parseShoot: the day', () => {
     ['wrap at the call', { call: '14:00', wrap: '14:00' }, '/wrap', /^The day wraps at 14:00 as it is called/],
   ])('%s', (_, day, below, sentence) => one(lambWith({ '/day': day }), `/day${below}`, sentence))
 
+  test('clock times of shots and tasks lie in the day and run forward', () => {
+    const times = (from: string, to: string) =>
+      lambWith({ '/shots': [{ id: 'one', title: 'One', between: [from, to] }], '/tasks': [] })
+    one(
+      times('12:00', 'pull'),
+      '/shots/0/between/0',
+      '12:00 is outside the day, which is from 14:00 to 22:30. Write a time within it.',
+    )
+    one(
+      times('20:00', '19:00'),
+      '/shots/0/between/1',
+      'This ends at 19:00, before it begins at 20:00. Write a later end.',
+    )
+    expect(faults(times('19:00', '20:00'))).toEqual([])
+    one(
+      lambWith({
+        '/day/wrap': '01:30',
+        '/tasks/0': { id: 't', title: 'T', from: '00:30', to: '23:00', needs: ['cook'] },
+      }),
+      '/tasks/0/to',
+      /^This ends at 23:00/,
+    )
+  })
+
   test('a time that the clock change skips is refused, one that occurs twice is not', () => {
     const night = (date: string, wrap: string) => lambWith({ '/date': date, '/day': { call: '20:00', wrap } })
     one(
@@ -441,6 +465,6 @@ describe('parseShootText: files that are no shoot', () => {
     expect(told(`${'[['.repeat(20)}${']]'.repeat(20)}`)[0]).toMatch(/nested more than 12 deep/)
     expect(
       faults(lambWith({ '/shots': Array.from({ length: 201 }, (_, i) => ({ id: `s${i}`, title: 'S', free: true })) })),
-    ).toEqual(['/shots: That are too many shots; at most 200 fit into one shoot.'])
+    ).toEqual(['/shots: There are too many shots; at most 200 fit into one shoot.'])
   })
 })
