@@ -9,6 +9,7 @@ import { checkFire } from './check/fire'
 import { checkFood } from './check/food'
 import { checkMoments } from './check/moments'
 import { checkPlacement } from './check/placement'
+import { checkPromises } from './check/replay'
 import { checkRoster } from './check/roster'
 import { checkTimes } from './check/times'
 import type { Violation } from './check/violation'
@@ -38,5 +39,6 @@ export function checkLayout(
     checkCrewDay,
     checkFire,
     checkCapture,
+    checkPromises,
   ].flatMap((family) => family(facts))
 }

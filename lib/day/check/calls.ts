@@ -211,7 +211,7 @@ function readingAt({ trace }: Forecast, member: number, atS: number): number {
 }
 
 /** Seconds after meat-on at which a member's probe first reads a level, between probe-in and pull; else Infinity. */
-function firstReading(forecast: Forecast, member: number, level: number): number {
+export function firstReading(forecast: Forecast, member: number, level: number): number {
   const { trace, moments } = forecast
   const from = moments['probe-in']?.[member] ?? Number.POSITIVE_INFINITY
   const to = moments.pull?.[member] ?? Number.POSITIVE_INFINITY

@@ -73,11 +73,9 @@ function checkWatched(facts: Facts, cook: string): Violation[] {
   const kind = facts.shoot.cooks.find((c) => c.id === cook)?.cooker.kind ?? ''
   const [lit, off] = [facts.edge(cook, 'fire-lit'), facts.edge(cook, 'off-heat')]
   if (!BURNING.includes(kind) || lit === null || off === null || (facts.shoot.people ?? []).length === 0) return []
-  const first = facts.shoot.cooks[0]?.id
-  const watches = facts.duties.filter((d) => isWatch(d.task) && (d.task.cook ?? first) === cook && d.people.length > 0)
-  const atFire = facts.booked
-    .filter((b) => b.cook === cook && b.shot.place === 'cooker' && b.people.length > 0)
-    .map(peopleSpan)
+  // The fires of a shoot stand together: who watches one has the other in sight.
+  const watches = facts.duties.filter((d) => isWatch(d.task) && d.people.length > 0)
+  const atFire = facts.booked.filter((b) => b.shot.place === 'cooker' && b.people.length > 0).map(peopleSpan)
   const [gap] = gapsIn({ start: lit, end: off }, [...watches, ...atFire])
   if (!gap) return []
   return [

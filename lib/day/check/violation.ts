@@ -70,6 +70,7 @@ export const RULES = [
   'capture-joint',
   'capture-unknown',
   'capture-unreached',
+  'capture-untrue',
 ] as const
 export type Rule = (typeof RULES)[number]
 

@@ -97,6 +97,7 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
   'capture-range': (d) => Object.assign(d.layout.capture.each, { 'hero/pull': 1.2 }),
   'capture-joint': (d) => Object.assign(d.layout.capture, { joint: 0.98 }),
   'capture-unknown': (d) => Object.assign(d.layout.capture.each, { 'hero/turn': 0.99 }),
+  'capture-untrue': (d) => Object.assign(d.layout.capture.openLoop.each, { 'hero/pull': 0.9 }),
   'capture-unreached': (d) => d.forecasts.get('hero')?.moments.pull?.fill(Number.POSITIVE_INFINITY, 90),
 }
 

@@ -218,8 +218,8 @@ const LAYOUT: Layout = {
     each: { 'hero/probe-in': 0.99, 'hero/pull': 0.98, 'hero/sear-start': 0.97, 'hero/first-slice': 0.98 },
     joint: 0.95,
     openLoop: {
-      each: { 'hero/probe-in': 0.99, 'hero/pull': 0.4, 'hero/sear-start': 0.4, 'hero/first-slice': 0.5 },
-      joint: 0.3,
+      each: { 'hero/probe-in': 0.99, 'hero/pull': 0.1, 'hero/sear-start': 0.1, 'hero/first-slice': 0.1 },
+      joint: 0.1,
     },
   },
 }
