@@ -1,6 +1,6 @@
 import type { Call, Layout, PlacedTask } from '../day/layout'
 import type { Forecast } from '../model/forecast'
-import { formatClock, formatDate, formatDay, fromIso, toInstant } from '../plan/clock'
+import { formatClock, formatDate, formatDay, fromIso } from '../plan/clock'
 import { burnsSolidFuel } from '../plan/moments'
 import type { Shoot } from '../plan/shoot'
 import { formatTemp, type Instant, later, seconds, type UnitSystem } from '../units'
@@ -104,11 +104,11 @@ function placeWords({ place }: Shoot): string {
 }
 
 /** "sunset 21:18, golden hour from 20:26, dark 22:03. 14 °C, wind 3 m/s, humidity 65 %." */
-function lightWords({ shoot, units }: CallSheetInput): string {
-  const midnight = toInstant({ date: shoot.date, zone: shoot.zone }, '00:00')
-  const parts = lightParts(shoot.place, midnight, later(midnight, seconds(28 * 3600)))
+function lightWords({ shoot, layout, units }: CallSheetInput): string {
+  const call = fromIso(layout.crewCall)
+  const parts = lightParts(shoot.place, call, later(call, seconds(20 * 3600)))
   const times = parts
-    .filter((part) => part.start > midnight + 60_000 && part.name !== 'first light')
+    .filter((part) => part.start > call + 60_000 && part.name !== 'first light')
     .map(
       (part) =>
         `${part.name === 'golden hour' ? 'golden hour from' : part.name} ${formatClock(part.start, shoot.zone)}`,
@@ -124,7 +124,7 @@ function lightWords({ shoot, units }: CallSheetInput): string {
     humidity === undefined ? '' : `humidity ${Math.round(humidity * 100)} %`,
   ].filter(Boolean)
   const sentence = (words: readonly string[]) => (words.length > 0 ? `${capital(words.join(', '))}.` : '')
-  return [sentence([...new Set(times)].slice(0, 5)), sentence(weather)].filter(Boolean).join(' ')
+  return [sentence([...new Set(times)].slice(0, 3)), sentence(weather)].filter(Boolean).join(' ')
 }
 const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
 

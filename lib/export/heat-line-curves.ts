@@ -51,10 +51,10 @@ const meets = (points: readonly CurvePoint[], level: number) => points.find((p) 
 export function letterMeat(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
   const { left, meat, axis } = frame
   const onLine = (words: string, at: number) => {
-    const places = [4, 90, 180, 270, 360].map((x) => [
-      lettering.start(left + x, meat.y(at) - 3, words, LETTERING.small),
-    ])
-    sheet.letterWhereFree(...places)
+    const across = [4, 100, 200, 300, 400].map((x) => left + x)
+    const above = across.map((x) => [lettering.start(x, meat.y(at) - 3, words, LETTERING.small)])
+    const below = across.map((x) => [lettering.start(x, meat.y(at) + 11, words, LETTERING.small)])
+    sheet.letterWhereFree(...above, ...below)
   }
   if (input.minimum) onLine(input.minimum.words, input.minimum.at)
   for (const target of [...facts.targets].sort((a, b) => b.at - a.at)) onLine(target.words, target.at)

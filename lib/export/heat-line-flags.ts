@@ -89,6 +89,8 @@ export function drawFlags(
   for (const flag of placed) {
     drawWindow(sheet, frame, flag, flag.y)
     sheet.draw(circle(flag.reach.pole, flag.knot, 4.2, { fill: 'paper', stroke: 'ember', width: 2.25 }))
+    const [x, y] = [flag.reach.pole, flag.knot]
+    sheet.take({ left: x - 3, right: x + 3, top: y - 3, bottom: y + 3 })
     letterFlag(sheet, flag, flag.y)
   }
 }

@@ -41,7 +41,7 @@ export function newSheet(): Sheet {
     draw: (...marks) => drawn.push(...marks),
     letter,
     letterWhereFree: (...choices) => {
-      const free = choices.find((label) => label.every((mark) => taken.every((box) => !overlap(textBox(mark), box, 2))))
+      const free = choices.find((label) => label.every((mark) => taken.every((box) => !overlap(textBox(mark), box, 1))))
       if (free) letter(...free)
       return free !== undefined
     },

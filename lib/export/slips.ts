@@ -1,5 +1,5 @@
-import type { PlacedShot } from '../day/layout'
-import { callWindow, clockOf, isLive, nameOf, roleWords, type Sheet, triggerWords } from './call-words'
+import type { Call, PlacedShot } from '../day/layout'
+import { callWindow, clockOf, isLive, roleWords, type Sheet, triggerWords } from './call-words'
 import { shotNumbers } from './shot-numbers'
 
 export interface SlipRow {
@@ -48,26 +48,23 @@ const row = (sheet: Sheet, iso: string, title: string, detail: string): SlipRow 
 function shotRow(sheet: Sheet, placed: PlacedShot): Timed {
   const { shoot, layout } = sheet
   const shot = shoot.shots?.find((s) => s.id === placed.id)
-  const call = layout.calls.find((c) => c.for === placed.id)
+  const call = layout.calls.find((c) => c.for === placed.id && c.moment !== null)
   const cameras = placed.camera.length > 0 ? `camera ${placed.camera.join(', ')}` : ''
   const where = [cameras, shot?.place ?? ''].filter(Boolean).join(', ')
-  const once = call !== undefined && call.moment !== null
-  const likely = once ? (call.window.likely ?? placed.start) : placed.start
-  const moment = once ? nameOf(sheet, call.moment, call.cook) : ''
+  const window = call ? callWindow(sheet, call).replaceAll(' ', NO_BREAK) : ''
   return {
     at: placed.setupStart,
-    time: clockOf(sheet, likely),
+    time: clockOf(sheet, call?.window.likely ?? placed.start),
     title: `${shotNumbers(shoot).get(placed.id) ?? ''} ${shot?.title ?? placed.id}`.trim(),
-    detail: [where, moment, standby(sheet, placed), call && once ? callWindow(sheet, call) : '']
-      .filter(Boolean)
-      .join('. '),
-    once,
+    detail: [where, standby(sheet, placed, call), window].filter(Boolean).join('. '),
+    once: call !== undefined,
   }
 }
+const NO_BREAK = '\u00a0'
 
-function standby(sheet: Sheet, placed: PlacedShot): string {
-  const call = sheet.layout.calls.find((c) => c.for === placed.id)
-  if (!call || !isLive(call)) return `Set up from ${clockOf(sheet, call?.standby ?? placed.setupStart)}`
+function standby(sheet: Sheet, placed: PlacedShot, call: Call | undefined): string {
+  if (!call) return `Set up from ${clockOf(sheet, placed.setupStart)}`
+  if (!isLive(call)) return `Stand by ${clockOf(sheet, call.standby ?? placed.setupStart)}`
   const words = triggerWords(sheet, call)
   return call.trigger ? `Stand by at ${words}` : `Stand by ${words.replace(/^follows/, 'straight after')}`
 }

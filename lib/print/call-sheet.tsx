@@ -1,77 +1,55 @@
-import { Document, Page, StyleSheet, Text, View } from '@react-pdf/renderer'
+import { Document, Page, Text, View } from '@react-pdf/renderer'
 import type { ReactNode } from 'react'
 import type { CallRow, CallSheetModel } from '../export/call-sheet'
-import { SlipPages } from './call-slips'
+import { LEAST, MARGIN, type Styles, stylesOf } from './call-sheet-styles'
+import { SlipPages, slipPagesOf } from './call-slips'
 import { DrawingOnPaper } from './drawing'
-import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
-import { NO_DATE, printDocument } from './render'
+import { NO_DATE, type PrintedDocument, printDocument, sheetsIn } from './render'
 import { type Paper, SIZES } from './sheet'
-
-/** Points. */
-const MARGIN = { side: 33, top: 26, bottom: 40 }
-
-const s = StyleSheet.create({
-  page: {
-    paddingTop: MARGIN.top,
-    paddingBottom: MARGIN.bottom,
-    paddingHorizontal: MARGIN.side,
-    fontFamily: SANS,
-    fontSize: 9.6,
-    lineHeight: 1.32,
-    color: '#000000',
-    fontFeatureSettings: FIGURES,
-  },
-  head: {
-    flexDirection: 'row',
-    justifyContent: 'space-between',
-    alignItems: 'flex-end',
-    borderBottom: '3 solid #000000',
-    paddingBottom: 3,
-    marginBottom: 7,
-  },
-  title: { fontFamily: SERIF, fontWeight: 600, fontSize: 22, lineHeight: 1.15 },
-  small: { fontSize: 9.4, color: '#333333' },
-  bold: { fontWeight: 700 },
-  facts: { flexDirection: 'row', gap: 14, borderBottom: '0.9 solid #000000', paddingBottom: 6, marginBottom: 6 },
-  call: { fontFamily: CONDENSED, fontWeight: 800, fontSize: 32, lineHeight: 1 },
-  h2: { fontFamily: SERIF, fontWeight: 600, fontSize: 13, lineHeight: 1.2, marginTop: 7, marginBottom: 2 },
-  h3: { fontWeight: 700, fontSize: 10.5, marginBottom: 1 },
-  th: { color: '#333333', fontWeight: 500, fontSize: 9.4 },
-  row: { flexDirection: 'row', alignItems: 'center', borderBottom: '0.6 solid #BDBDBD', paddingVertical: 1.9 },
-  time: { fontFamily: CONDENSED, fontWeight: 800, fontSize: 11.5, lineHeight: 1.15 },
-  figure: { fontFamily: CONDENSED, fontWeight: 500 },
-  foot: {
-    position: 'absolute',
-    left: MARGIN.side,
-    right: MARGIN.side,
-    bottom: 18,
-    flexDirection: 'row',
-    justifyContent: 'space-between',
-    borderTop: '0.9 solid #000000',
-    paddingTop: 3,
-    fontSize: 9,
-  },
-})
 
 /** The call sheet on paper, one page where it fits, its head on every further one; then everybody's slip. */
 export async function printCallSheet(model: CallSheetModel, paper: Paper = 'A4'): Promise<Uint8Array> {
+  const slips = slipPagesOf(model, paper).length
+  for (const density of DENSITIES) {
+    const bytes = await printDocument(callSheet(model, paper, density))
+    if (sheetsIn(bytes) === 1 + slips) return bytes
+  }
+  return printDocument(callSheet(model, paper, 1))
+}
+
+/** Set a little denser before the sheet is let run over to a second page. */
+const DENSITIES = [1, 0.94, 0.88, 0.8]
+
+function callSheet(model: CallSheetModel, paper: Paper, density: number): PrintedDocument {
   const { width, height } = SIZES[paper]
-  return printDocument(
-    <Document title={`Call sheet: ${model.title}`} author="Emberslate" language="en" creationDate={NO_DATE}>
+  const s = stylesOf(density)
+  const room = width - 2 * MARGIN.side
+  // No narrower than keeps the picture's 12.5 px lettering at the least size.
+  const picture = Math.max(room * density, (model.heatLine.width * LEAST) / 12.5)
+  return (
+    <Document
+      title={`Call sheet: ${model.title}`}
+      author="Emberslate"
+      language="en"
+      creationDate={NO_DATE}
+      modificationDate={NO_DATE}
+    >
       <Page size={[width, height]} style={s.page}>
-        <Head model={model} />
-        <Facts model={model} />
-        <DrawingOnPaper drawing={model.heatLine} width={width - 2 * MARGIN.side} />
-        <Calls rows={model.calls} />
-        <Below model={model} />
-        <Foot model={model} />
+        <Head s={s} model={model} />
+        <Facts s={s} model={model} />
+        <DrawingOnPaper drawing={model.heatLine} width={picture} />
+        <Calls s={s} rows={model.calls} />
+        <Below s={s} model={model} />
+        <Foot s={s} model={model} />
       </Page>
       <SlipPages model={model} paper={paper} />
-    </Document>,
+    </Document>
   )
 }
 
-function Head({ model }: { model: CallSheetModel }) {
+type Part = { readonly s: Styles; readonly model: CallSheetModel }
+
+function Head({ s, model }: Part) {
   return (
     <View fixed style={s.head}>
       <View style={{ flexShrink: 1, paddingRight: 16 }}>
@@ -86,15 +64,19 @@ function Head({ model }: { model: CallSheetModel }) {
   )
 }
 
-function Facts({ model }: { model: CallSheetModel }) {
+function Facts({ s, model }: Part) {
   return (
     <View style={s.facts}>
       <View style={{ width: 84 }}>
         <Text style={s.small}>crew call</Text>
         <Text style={s.call}>{model.crewCall}</Text>
       </View>
-      <Fact title="Place">{model.place}</Fact>
-      <Fact title="Light and weather">{model.light}</Fact>
+      <Fact s={s} title="Place">
+        {model.place}
+      </Fact>
+      <Fact s={s} title="Light and weather">
+        {model.light}
+      </Fact>
       <View style={{ flex: 1.15 }}>
         <Text style={s.bold}>If something happens</Text>
         <Blank label="Emergency number" />
@@ -105,7 +87,7 @@ function Facts({ model }: { model: CallSheetModel }) {
   )
 }
 
-function Fact({ title, children }: { title: string; children: ReactNode }) {
+function Fact({ s, title, children }: { s: Styles; title: string; children: ReactNode }) {
   return (
     <View style={{ flex: 1 }}>
       <Text style={s.bold}>{title}</Text>
@@ -124,16 +106,16 @@ function Blank({ label }: { label: string }) {
 }
 
 const COLUMNS = [
-  { title: 'likely', width: 42 },
-  { title: 'moment', width: 84 },
-  { title: 'shot', width: 122 },
-  { title: 'early to late', width: 68 },
-  { title: 'stand by at', width: 58 },
-  { title: 'or when the probe reads', width: 92 },
-  { title: 'who', width: 63 },
+  { title: 'likely', width: 40 },
+  { title: 'moment', width: 80 },
+  { title: 'shot', width: 112 },
+  { title: 'early to late', width: 66 },
+  { title: 'stand by at', width: 54 },
+  { title: 'or when the probe reads', width: 110 },
+  { title: 'who', width: 67 },
 ] as const
 
-function Calls({ rows }: { rows: readonly CallRow[] }) {
+function Calls({ s, rows }: { s: Styles; rows: readonly CallRow[] }) {
   if (rows.length === 0) return null
   return (
     <View>
@@ -148,13 +130,13 @@ function Calls({ rows }: { rows: readonly CallRow[] }) {
         </View>
       </View>
       {rows.map((row) => (
-        <CallLine key={`${row.likely} ${row.shot}`} row={row} />
+        <CallLine s={s} key={`${row.likely} ${row.shot}`} row={row} />
       ))}
     </View>
   )
 }
 
-function CallLine({ row }: { row: CallRow }) {
+function CallLine({ s, row }: { s: Styles; row: CallRow }) {
   const cells = [
     <Text key="likely" style={s.time}>
       {row.likely}
@@ -186,11 +168,11 @@ function CallLine({ row }: { row: CallRow }) {
   )
 }
 
-function Below({ model }: { model: CallSheetModel }) {
+function Below({ s, model }: Part) {
   return (
-    <View style={{ flexDirection: 'row', gap: 18, marginTop: 8 }}>
+    <View style={{ flexDirection: 'row', gap: 18, marginTop: 6 }}>
       <View style={{ flex: 1 }}>
-        <OwnCalls model={model} />
+        <OwnCalls s={s} model={model} />
       </View>
       <View style={{ flex: 1.1 }}>
         <Text style={s.h3}>Free shots, in the gaps</Text>
@@ -218,7 +200,7 @@ function Below({ model }: { model: CallSheetModel }) {
   )
 }
 
-function OwnCalls({ model }: { model: CallSheetModel }) {
+function OwnCalls({ s, model }: Part) {
   return (
     <>
       <View style={{ flexDirection: 'row', justifyContent: 'space-between' }}>
@@ -227,7 +209,7 @@ function OwnCalls({ model }: { model: CallSheetModel }) {
       </View>
       {model.own.map((own) => (
         <View key={own.name} style={s.row}>
-          <Text style={{ flex: 1, lineHeight: 1.15 }}>
+          <Text style={{ flex: 1 }}>
             {own.name}
             {own.does ? `, ${own.does}` : ''}
           </Text>
@@ -254,10 +236,15 @@ function OwnCalls({ model }: { model: CallSheetModel }) {
   )
 }
 
-function Foot({ model }: { model: CallSheetModel }) {
+function Foot({ s, model }: Part) {
   return (
     <View fixed style={s.foot}>
       <Text>{model.foot[0]}</Text>
+      <Text
+        render={({ subPageNumber, subPageTotalPages }) =>
+          subPageTotalPages > 1 ? `page ${subPageNumber} of ${subPageTotalPages}` : ''
+        }
+      />
       <Text>{model.foot[1]}</Text>
     </View>
   )

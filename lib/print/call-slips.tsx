@@ -7,7 +7,7 @@ import { type Paper, SIZES } from './sheet'
 /** Three slips to a landscape sheet, cut apart along the dashes: 99 mm each on A4. */
 const PER_PAGE = 3
 /** Points: the height a slip has for its rows, and what a row takes. */
-const ROOM = { A4: 480, Letter: 495 }
+const ROOM = { A4: 484, Letter: 500 }
 const ROW = { plain: 17.5, detailLine: 12.2, detailChars: 44 }
 
 const s = StyleSheet.create({
@@ -23,12 +23,16 @@ const s = StyleSheet.create({
 
 type Part = Slip & { readonly part: number }
 
-export function SlipPages({ model, paper }: { model: CallSheetModel; paper: Paper }) {
+/** The slips, three to a page. */
+export function slipPagesOf(model: CallSheetModel, paper: Paper): Part[][] {
   const parts = model.slips.flatMap((slip) => inParts(slip, ROOM[paper]))
-  const pages = Array.from({ length: Math.ceil(parts.length / PER_PAGE) }, (_, i) =>
+  return Array.from({ length: Math.ceil(parts.length / PER_PAGE) }, (_, i) =>
     parts.slice(i * PER_PAGE, (i + 1) * PER_PAGE),
   )
-  return pages.map((page) => (
+}
+
+export function SlipPages({ model, paper }: { model: CallSheetModel; paper: Paper }) {
+  return slipPagesOf(model, paper).map((page) => (
     <Page key={page.map(keyOf).join(' ')} size={[SIZES[paper].height, SIZES[paper].width]} style={s.page}>
       {page.map((part, i) => (
         <SlipPart key={keyOf(part)} model={model} part={part} cut={i < PER_PAGE - 1} />
