@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { checkLayout } from '../../../lib/day/check'
@@ -100,5 +101,17 @@ describe('the checker', () => {
     const { shoot, layout, forecasts } = cleanDay()
     Object.assign(shoot.shots?.find((s) => s.id === 'beauty') ?? {}, { priority: 'must' })
     expect(checkLayout(shoot, layout, forecasts)).toEqual([])
+  })
+  it("shares the plan's schema and the layout's shape with the scheduler, the sun, and nothing else of it", () => {
+    const folder = new URL('../../../lib/day/', import.meta.url)
+    const files = ['check.ts', ...readdirSync(new URL('check/', folder)).map((name) => `check/${name}`)]
+    const imported = files.flatMap((file) => {
+      const text = readFileSync(new URL(file, folder), 'utf8')
+      return [...text.matchAll(/from '([^']+)'/g)].map(
+        ([, path]) => new URL(path as string, new URL(file, folder)).pathname,
+      )
+    })
+    const fromDay = imported.filter((path) => path.includes('/lib/day/') && !/\/lib\/day\/check(\/|$)/.test(path))
+    expect([...new Set(fromDay.map((path) => path.replace(/.*\/lib\//, '')))].sort()).toEqual(['day/layout', 'day/sun'])
   })
 })
