@@ -7,6 +7,7 @@ import type { Token } from './tokens'
  */
 export type Topic =
   | 'warm'
+  | 'cooker'
   | 'roast'
   | 'sear'
   | 'rest'
@@ -61,7 +62,7 @@ const CUES: readonly Cue[] = [
     BOTH,
     'roast|roasts|roasted|roasting|cook|cooks|cooked|cooking|bake|bakes|indirect|slow fire|lid shut|went on|goes on|go on|put on|in the oven|to the pull|until the pull',
   ),
-  cue('warm', HEAT, 'oven|cooker|kettle|grill|fire|dial'),
+  cue('cooker', HEAT, 'oven|cooker|kettle|grill|fire|dial'),
   cue(
     'sear',
     BOTH,

@@ -209,18 +209,25 @@ export function quantitiesIn(tokens: readonly Token[]): Quantity[] {
 }
 
 /** "150 °C / 302 °F" is one claim said twice, if both agree to the rounding; if not, each stands for itself. */
-const SAME: Partial<Record<Measure, number>> = { temperature: 0.02, mass: 0.05, length: 0.05 }
+function saysTheSame(a: Quantity, b: Quantity): boolean {
+  if (a.measure === 'mass' || a.measure === 'length')
+    return agree(a.low, b.low, a.high * 0.05) && agree(a.high, b.high, a.high * 0.05)
+  if (a.measure !== 'temperature') return false
+  const slack = Math.max(0.6, 0.02 * a.high)
+  if (agree(a.low, b.low, slack) && agree(a.high, b.high, slack)) return true
+  // A rise: "5 to 6 °C / 8 to 10 °F".
+  return a.highK < 30 && agree(a.lowK, b.lowK, 0.8) && agree(a.highK, b.highK, 0.8)
+}
+const agree = (a: number, b: number, slack: number) => Math.abs(a - b) <= slack
+
 function mergeTwins(tokens: readonly Token[], all: readonly Quantity[]): Quantity[] {
   const merged: Quantity[] = []
   for (const q of all) {
     const last = merged.at(-1)
     const joined =
-      last && last.measure === q.measure && /^(\/|\(|or)$/.test(tokens[last.to]?.text ?? '') && q.from === last.to + 1
-    const slack = last
-      ? (SAME[q.measure] ?? 0) * Math.max(Math.abs(last.high), 30 * (q.measure === 'temperature' ? 1 : 0))
-      : 0
-    const same = joined && Math.abs(last.low - q.low) <= slack && Math.abs(last.high - q.high) <= slack
-    if (last && same) merged[merged.length - 1] = { ...last, to: q.to + (tokens[q.to]?.text === ')' ? 1 : 0) }
+      last?.measure === q.measure && /^(\/|\(|or)$/.test(tokens[last.to]?.text ?? '') && q.from === last.to + 1
+    if (last && joined && saysTheSame(last, q))
+      merged[merged.length - 1] = { ...last, to: q.to + (tokens[q.to]?.text === ')' ? 1 : 0) }
     else merged.push(q)
   }
   return merged

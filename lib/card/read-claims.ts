@@ -42,6 +42,7 @@ const MEAT_KIND: Partial<Record<Topic, ClaimKind>> = {
   rest: 'sliced-temperature',
   slice: 'sliced-temperature',
   warm: 'cooker-temperature',
+  cooker: 'cooker-temperature',
   start: 'start-temperature',
 }
 
@@ -99,12 +100,23 @@ function isRise(s: Sentence, q: Quantity): boolean {
 function bindTemperature(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   if (isRise(s, q)) return bound('carryover-rise', 'K', q.lowK, q.highK)
   if (topic === 'authority') return bound('safety', 'degC', q.low, q.high, 'minimum')
-  if (q.low >= COOKER_FROM_C) {
-    const kind = topic === 'sear' || topic === 'off' ? 'sear-temperature' : 'cooker-temperature'
-    return topic ? bound(kind, 'degC', q.low, q.high) : unbound('level')
-  }
+  if (q.low >= COOKER_FROM_C) return bindCooker(s, q, topic)
   const kind = topic ? MEAT_KIND[topic] : undefined
   return kind ? bound(kind, 'degC', q.low, q.high) : unbound('level')
+}
+
+/** "A fire of 320 °C" is the sear's where the sentence sears: the work says more than the cooker's name. */
+function bindCooker(s: Sentence, q: Quantity, topic: Topic | null): Bound {
+  const work = topicOf(
+    s.tokens,
+    s.hits.filter((h) => h.topic !== 'cooker'),
+    q.measure,
+    q.from,
+    q.to,
+  )
+  const meant = topic === 'cooker' ? (work ?? topic) : topic
+  if (!meant) return unbound('level')
+  return bound(meant === 'sear' || meant === 'off' ? 'sear-temperature' : 'cooker-temperature', 'degC', q.low, q.high)
 }
 
 function bindShare(q: Quantity, topic: Topic | null): Bound {
@@ -164,10 +176,8 @@ function phrasePiece(phrase: Phrase, level: Quantity | undefined): Piece {
 }
 
 /** A limit inside a claim about the cut face ("60 % stayed below 65 °C") makes no claim of its own. */
-const isLimitOfFace = (s: Sentence, q: Quantity, all: readonly Quantity[]) =>
-  q.measure === 'temperature' &&
-  /^(below|under)$/.test(s.tokens[q.from - 1]?.text ?? '') &&
-  all.some((o) => o.measure === 'share')
+const isLimitOfFace = (q: Quantity, all: readonly Quantity[]) =>
+  q.measure === 'temperature' && q.hedge === 'at-most' && all.some((o) => o.measure === 'share')
 
 function piecesOf(s: Sentence, sentence: string): Piece[] {
   const quantities = quantitiesIn(s.tokens)
@@ -180,9 +190,7 @@ function piecesOf(s: Sentence, sentence: string): Piece[] {
   const numbers = quantities
     .filter(
       (q) =>
-        !taken.has(q) &&
-        !isLimitOfFace(s, q, quantities) &&
-        !(q.measure === 'count' && s.tokens[q.from]?.text === 'one'),
+        !taken.has(q) && !isLimitOfFace(q, quantities) && !(q.measure === 'count' && s.tokens[q.from]?.text === 'one'),
     )
     .map((q): Piece => {
       const made = bind(s, q)

@@ -1,0 +1,119 @@
+import { minimumFor } from '../../../lib/card/authority'
+import { coldestPeak, meetsMinimum } from '../../../lib/card/check-safety'
+import { CLAIM_KINDS, type Claim, type ClaimKind, type Figure } from '../../../lib/card/claim'
+import { bandOf, DONENESS_BANDS, donenessAt } from '../../../lib/card/doneness-bands'
+import { findFigure } from '../../../lib/card/figures'
+import { readable, toleranceOf } from '../../../lib/card/rules'
+import type { Animal } from '../../../lib/model/cuts'
+import type { Forecast } from '../../../lib/model/forecast'
+import { spreadOf } from '../../../lib/model/quantiles'
+
+/** Everything a claim can be about but what cannot be bound. */
+export const CHECKABLE = CLAIM_KINDS.filter((kind) => kind !== 'unbound')
+type Unit = Claim['unit']
+export interface Saying {
+  readonly kind: ClaimKind
+  readonly sentence: string
+}
+export interface Pair {
+  readonly right: Saying
+  readonly wrong: Saying
+}
+
+const celsius = (v: number) => `${Math.round(v)} °C`
+const minutes = (s: number) => `${Math.round(s / 60)} minutes`
+/** A sentence for each kind with a number, and the unit it is said in. */
+const SAY: Partial<Record<ClaimKind, readonly [Unit, (value: number) => string]>> = {
+  'cooker-temperature': ['degC', (v) => `Let the cooker settle at ${celsius(v)}.`],
+  'sear-temperature': ['degC', (v) => `Sear it over a fire of ${celsius(v)}.`],
+  'pull-temperature': ['degC', (v) => `When the middle reads ${celsius(v)}, open the vents.`],
+  'off-heat-temperature': ['degC', (v) => `Take it off the heat at ${celsius(v)}.`],
+  'sliced-temperature': ['degC', (v) => `Sliced, the middle stands at ${celsius(v)}.`],
+  'carryover-rise': ['K', (v) => `The middle climbs ${celsius(v)} by itself.`],
+  'warm-up-time': ['s', (v) => `Warming up takes ${minutes(v)}.`],
+  'roast-time': ['s', (v) => `Roast it for ${minutes(v)}.`],
+  'sear-time': ['s', (v) => `Sear it for ${minutes(v)}.`],
+  'rest-time': ['s', (v) => `Rest it for ${minutes(v)}.`],
+  'total-time': ['s', (v) => `Dinner takes ${minutes(v)} in all.`],
+  'turn-time': ['s', (v) => `Turn it after ${minutes(v)}.`],
+  'probe-time': ['s', (v) => `The probe goes in after ${minutes(v)}.`],
+  yield: ['1', (v) => `It loses ${Math.round(v * 100)} % of its weight.`],
+  'start-temperature': ['degC', (v) => `It comes from the fridge at ${celsius(v)}.`],
+  mass: ['kg', (v) => `Buy a leg of ${v.toFixed(1)} kg.`],
+  thickness: ['m', (v) => `Choose one ${Math.round(v * 100)} cm thick.`],
+  'edge-to-edge': ['1', (v) => `The pink takes ${Math.round(v * 100)} % of the face.`],
+}
+const BLANK = {
+  id: '',
+  cook: '',
+  sentence: '',
+  step: '',
+  words: '',
+  start: 0,
+  hedge: 'none',
+  low: 0,
+  high: 0,
+  says: '',
+} as const
+
+/** A value inside the figure and one two widths outside it, upward where there is no room below. */
+function insideAndOut(figure: Figure, random: () => number, grain: number): { inside: number; outside: number } {
+  const width = figure.high - figure.low
+  const value = figure.low + random() * width
+  const inside = Math.min(
+    Math.floor(figure.high / grain) * grain,
+    Math.max(Math.ceil(figure.low / grain) * grain, value),
+  )
+  const under = figure.low - 2 * width
+  return { inside, outside: random() < 0.5 && under > grain ? under : figure.high + 2 * width }
+}
+const PRINTED: Partial<Record<Unit, number>> = { degC: 1, K: 1, s: 60, '1': 0.01 }
+
+/** A true and a false sentence of one kind; null where the plan has no such thing. */
+function numberPair(f: Forecast, kind: ClaimKind, boneShare: number, random: () => number): Pair | null {
+  const say = SAY[kind]
+  if (!say) return null
+  const [unit, sentence] = say
+  const found = findFigure(f, { ...BLANK, kind, unit }, boneShare)
+  if (!found || !Number.isFinite(found.figure.high)) return null
+  const said = (value: number): Saying => ({ kind, sentence: sentence(value) })
+  if (found.nature === 'setting') {
+    const plan = found.figure.likely
+    return { right: said(plan), wrong: said(plan + 4 * toleranceOf(kind, plan).care) }
+  }
+  const { inside, outside } = insideAndOut(readable(found.figure, unit), random, PRINTED[unit] ?? 1)
+  return { right: said(inside), wrong: said(outside) }
+}
+
+function donenessPair(f: Forecast): Pair | null {
+  const sliced = spreadOf<number>(f.atSlice.coreC)
+  const width = sliced.high - sliced.low
+  const right = donenessAt(sliced.likely)
+  const far = DONENESS_BANDS.find(({ word }) => {
+    const widest = bandOf(word)?.widest ?? [0, 0]
+    return widest[0] > sliced.high + width || widest[1] < sliced.low - width
+  })
+  if (!right || !far) return null
+  const say = (word: string): Saying => ({ kind: 'doneness', sentence: `Slice it ${word.replace('-', ' ')}.` })
+  return { right: say(right.word), wrong: say(far.word) }
+}
+
+function safetyPair(f: Forecast, animal: Animal): Pair | null {
+  const safe: Saying = { kind: 'safety', sentence: 'It is safe for everybody.' }
+  const below: Saying = { kind: 'safety', sentence: 'This is below the authority’s minimum.' }
+  const peak = coldestPeak(f)
+  if (meetsMinimum(peak, minimumFor(animal))) return { right: safe, wrong: below }
+  // Between the two some cooks are safe and some are not: neither sentence is false.
+  return peak.likely < minimumFor(animal).level - 1 ? { right: below, wrong: safe } : null
+}
+
+export function pairFor(
+  f: Forecast,
+  kind: ClaimKind,
+  context: { animal: Animal; boneShare: number },
+  random: () => number,
+): Pair | null {
+  if (kind === 'doneness') return donenessPair(f)
+  if (kind === 'safety') return safetyPair(f, context.animal)
+  return numberPair(f, kind, context.boneShare, random)
+}
