@@ -1,0 +1,40 @@
+import type { Problem } from '../refusals'
+
+/** What the border refuses, each with its HTTP status and the sentence a person reads. */
+export const BORDER = {
+  'broken-json': [400, 'This is not whole JSON. Send the document again from its first brace to its last.'],
+  'write-id-missing': [400, 'A write needs a "writeId" of 8 to 64 letters, digits, "-" or "_", made by the sender.'],
+  'not-found': [
+    404,
+    'There is no such shoot here. It may be on another computer: export it there and open the file here.',
+  ],
+  stale: [
+    409,
+    'This shoot was changed elsewhere in the meantime. Load it again, then make your change; nothing was overwritten.',
+  ],
+  'nothing-to-undo': [409, 'There is no change to take back: this is the shoot as it was first saved.'],
+  'too-large': [413, 'This is larger than 1 MB, and a shoot file is a few kB. Is it the right file?'],
+  'foreign-host': [421, 'Emberslate answers only on this computer. Open it at http://127.0.0.1 with its port.'],
+  'foreign-origin': [403, 'Another web site tried to write here. Make the change in Emberslate itself.'],
+  invalid: [422, 'The shoot file has faults. Each is listed with its place.'],
+  'disk-refused': [507, 'The disk did not take the change, so it was not saved. Free some room, then try again.'],
+} as const satisfies Record<string, readonly [number, string]>
+
+export type BorderCode = keyof typeof BORDER
+
+/** What travels with the code: the place of the fault, the version that stands now, what exactly was wrong. */
+export type BorderDetail = { pointer?: string; sentence?: string; version?: number; problems?: readonly Problem[] }
+
+export class BorderError extends Error {
+  readonly code: BorderCode
+  readonly status: number
+  readonly detail: BorderDetail
+
+  constructor(code: BorderCode, detail: BorderDetail = {}) {
+    super(detail.sentence ?? BORDER[code][1])
+    this.name = 'BorderError'
+    this.code = code
+    this.status = BORDER[code][0]
+    this.detail = detail
+  }
+}

@@ -1,0 +1,76 @@
+import 'server-only'
+import { access, constants, mkdir, rename } from 'node:fs/promises'
+import path from 'node:path'
+import { PGlite } from '@electric-sql/pglite'
+import { PrismaPGlite } from 'pglite-prisma-adapter'
+import { dataFolder } from './env'
+import { PrismaClient } from './generated/client'
+import { lockFolder } from './lock'
+import { applyMigrations } from './migrate'
+import { putBack } from './put-back'
+
+export type Database = {
+  readonly prisma: PrismaClient
+  readonly folder: string
+  /** What start-up found and mended, for the log. */
+  readonly notes: readonly string[]
+  close(): Promise<void>
+}
+
+const DATABASE = 'pg'
+/** Next loads this file once per bundle; the database must be opened once per process. */
+const shared = globalThis as { emberslateDatabase?: Promise<Database> }
+
+/** The one open database of this process. */
+export function database(): Promise<Database> {
+  shared.emberslateDatabase ??= openDatabase(dataFolder()).catch((fault) => {
+    shared.emberslateDatabase = undefined
+    throw fault
+  })
+  return shared.emberslateDatabase
+}
+
+/** Opens the database in `folder`, brings its tables up to date and puts back from the journals what it lacks. */
+export async function openDatabase(folder: string): Promise<Database> {
+  await makeWritable(folder)
+  await lockFolder(folder)
+  const { pglite, prisma, notes } = await openOrRebuild(folder)
+  const mended = await putBack(prisma, folder)
+  return { prisma, folder, notes: [...notes, ...mended], close: () => prisma.$disconnect().then(() => pglite.close()) }
+}
+
+async function makeWritable(folder: string) {
+  try {
+    await mkdir(folder, { recursive: true })
+    await access(folder, constants.R_OK | constants.W_OK | constants.X_OK)
+  } catch {
+    throw new Error(`The folder ${folder} cannot be written. Set EMBERSLATE_DATA to a folder that can.`)
+  }
+}
+
+async function openOrRebuild(folder: string) {
+  try {
+    return { ...(await openAt(path.join(folder, DATABASE))), notes: [] }
+  } catch (fault) {
+    const aside = `${DATABASE}-unreadable-${new Date().toISOString().replace(/[:.]/g, '-')}`
+    await rename(path.join(folder, DATABASE), path.join(folder, aside))
+    const why = fault instanceof Error ? fault.message.split('\n')[0] : String(fault)
+    const note = `The database did not open (${why}). It was moved aside to ${aside} and rebuilt from the journals.`
+    return { ...(await openAt(path.join(folder, DATABASE))), notes: [note] }
+  }
+}
+
+async function openAt(folder: string) {
+  const pglite = await PGlite.create(folder)
+  try {
+    const adapter = new PrismaPGlite(pglite)
+    // The adapter is typed against its own copy of the utilities; the shape is the same.
+    await applyMigrations(adapter as unknown as Parameters<typeof applyMigrations>[0])
+    const prisma = new PrismaClient({ adapter })
+    await prisma.shoot.count()
+    return { pglite, prisma }
+  } catch (fault) {
+    await pglite.close().catch(() => undefined)
+    throw fault
+  }
+}

@@ -1,0 +1,25 @@
+import 'server-only'
+import { type Instant, instant } from '../units'
+import { database } from './client'
+
+/** A line in the list of shoots; `date` is the day of the shoot, "2027-05-15". */
+export type ListedShoot = {
+  readonly id: string
+  readonly title: string
+  readonly date: string
+  readonly version: number
+  readonly changedAt: Instant
+}
+
+/** All shoots, the last changed first. */
+export async function listShoots(): Promise<readonly ListedShoot[]> {
+  const { prisma } = await database()
+  const rows = await prisma.shoot.findMany({ orderBy: [{ updatedAt: 'desc' }, { id: 'asc' }] })
+  return rows.map(({ id, title, date, version, updatedAt }) => ({
+    id,
+    title,
+    date,
+    version,
+    changedAt: instant(updatedAt.getTime()),
+  }))
+}

@@ -1,0 +1,55 @@
+import 'server-only'
+import { createHash } from 'node:crypto'
+import { realpathSync, rmSync } from 'node:fs'
+import net from 'node:net'
+import os from 'node:os'
+import path from 'node:path'
+
+function socketName(folder: string) {
+  const id = `emberslate-${createHash('sha256').update(realpathSync(folder)).digest('hex').slice(0, 24)}`
+  if (process.platform === 'linux') return `\0${id}`
+  if (process.platform === 'win32') return `\\\\.\\pipe\\${id}`
+  return path.join(os.tmpdir(), `${id}.sock`)
+}
+
+const listen = (name: string) =>
+  new Promise<boolean>((resolve, reject) => {
+    const server = net.createServer((caller) => caller.end(String(process.pid)))
+    server.once('error', (fault: NodeJS.ErrnoException) =>
+      fault.code === 'EADDRINUSE' ? resolve(false) : reject(fault),
+    )
+    server.listen(name, () => {
+      server.unref()
+      resolve(true)
+    })
+  })
+
+const askOwner = (name: string) =>
+  new Promise<string | undefined>((resolve) => {
+    let said = ''
+    net
+      .connect(name)
+      .on('data', (bytes) => {
+        said += bytes
+      })
+      .on('close', () => resolve(said || 'unknown'))
+      .on('error', () => resolve(undefined))
+  })
+
+/**
+ * Keeps a second process off the folder: two PGlite processes on one folder corrupt it without an error.
+ * A listening local socket is a lock that the kernel drops with the process; a pid file is not (zombies, reused pids).
+ * Throws a sentence if another process holds it.
+ */
+export async function lockFolder(folder: string): Promise<void> {
+  const name = socketName(folder)
+  if (await listen(name)) return
+  const owner = await askOwner(name)
+  if (owner === undefined && process.platform === 'darwin') {
+    rmSync(name, { force: true })
+    if (await listen(name)) return
+  }
+  throw new Error(
+    `The folder ${folder} is in use by another Emberslate (process ${owner ?? 'unknown'}). Stop that one, or set EMBERSLATE_DATA to another folder.`,
+  )
+}

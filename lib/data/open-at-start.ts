@@ -1,0 +1,15 @@
+import 'server-only'
+import { database } from './client'
+import { plantDemo } from './plant-demo'
+
+/** Opens the database and puts the demo shoots in an empty one; a fault is one line and the end of the process. */
+export async function openAtStart(): Promise<void> {
+  try {
+    const { notes } = await database()
+    for (const note of notes) console.log(note)
+    await plantDemo()
+  } catch (fault) {
+    console.error(fault instanceof Error ? fault.message.split('\n')[0] : String(fault))
+    process.exit(1)
+  }
+}

@@ -1,0 +1,20 @@
+import 'server-only'
+import { readdir, readFile } from 'node:fs/promises'
+import path from 'node:path'
+import { parseShootText } from '../plan/parse'
+import { database } from './client'
+import { createShoot } from './create-shoot'
+
+/** Puts the demo shoots of `folder` in the database if it holds no shoot at all. */
+export async function plantDemo(folder = path.join(process.cwd(), 'prisma', 'demo')): Promise<void> {
+  const { prisma } = await database()
+  if ((await prisma.shoot.count()) > 0) return
+  const names = await readdir(/* turbopackIgnore: true */ folder).catch(() => [] as string[])
+  for (const name of names.filter((one) => one.endsWith('.json')).sort()) {
+    const text = await readFile(/* turbopackIgnore: true */ path.join(folder, name), 'utf8')
+    const read = parseShootText(text)
+    if (!read.ok)
+      throw new Error(`The demo ${name} does not read: ${read.problems[0]?.pointer}: ${read.problems[0]?.sentence}`)
+    await createShoot(JSON.parse(text), `demo-${path.basename(name, '.json')}`)
+  }
+}
