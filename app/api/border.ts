@@ -1,0 +1,57 @@
+import 'server-only'
+import { BorderError } from '@/lib/data/border-error'
+import { jsonFault } from '@/lib/plan/json-fault'
+import { LARGEST_BYTES, tooLarge } from '@/lib/plan/parse'
+import type { Result } from '@/lib/refusals'
+import { brokenDocument, problemDocument } from './problem-document'
+
+/** Runs a route; what the border refuses becomes a problem document (RFC 9457), a fault of ours a plain 500. */
+export async function answer(work: () => Promise<Response>): Promise<Response> {
+  try {
+    return await work()
+  } catch (fault) {
+    if (fault instanceof BorderError) return problemDocument(fault)
+    console.error(fault)
+    return brokenDocument()
+  }
+}
+
+/** The value, or a refusal with every fault at its place. */
+export function valueOrRefuse<T>(result: Result<T>): T {
+  if (result.ok) return result.value
+  throw new BorderError('invalid', { problems: result.problems })
+}
+
+async function readText(request: Request): Promise<string> {
+  const announced = Number(request.headers.get('content-length') ?? 0)
+  if (announced > LARGEST_BYTES) throw new BorderError('too-large', { sentence: tooLarge(announced) })
+  const parts: Uint8Array[] = []
+  let bytes = 0
+  for await (const part of request.body ?? []) {
+    bytes += part.byteLength
+    if (bytes > LARGEST_BYTES) throw new BorderError('too-large', { sentence: tooLarge(bytes) })
+    parts.push(part)
+  }
+  return Buffer.concat(parts).toString('utf8')
+}
+
+export type Body = Readonly<Record<string, unknown>>
+
+/** The request's JSON object. Too much of it, or broken JSON, is refused with a sentence that says where. */
+export async function readBody(request: Request): Promise<Body> {
+  const text = await readText(request)
+  const fault = jsonFault(text)
+  if (fault) throw new BorderError('broken-json', { sentence: fault })
+  const body: unknown = JSON.parse(text)
+  if (typeof body !== 'object' || body === null || Array.isArray(body)) throw new BorderError('broken-json')
+  return body as Body
+}
+
+export const writeIdOf = (body: Body) => (typeof body.writeId === 'string' ? body.writeId : '')
+
+export function baseVersionOf(body: Body): number | undefined {
+  if (body.baseVersion === undefined || Number.isInteger(body.baseVersion))
+    return body.baseVersion as number | undefined
+  const sentence = '"baseVersion" is the whole number of the version the change was made on.'
+  throw new BorderError('invalid', { problems: [{ pointer: '/baseVersion', sentence }], sentence })
+}

@@ -1,0 +1,126 @@
+import { z } from 'zod'
+import { BORDER, type BorderCode } from '@/lib/data/border-error'
+import { SHOOT } from '@/lib/plan/shoot'
+
+const ref = (name: string) => ({ $ref: `#/components/schemas/${name}` })
+const body = (name: string) => ({ required: true, content: { 'application/json': { schema: ref(name) } } })
+const json = (description: string, schema: object) => ({ description, content: { 'application/json': { schema } } })
+const id = { name: 'id', in: 'path', required: true, schema: { type: 'string' } }
+
+/** The refusals of one operation, from the border's table, grouped by status. */
+function refusals(...codes: readonly BorderCode[]) {
+  const byStatus: Record<string, { description: string; content: object }> = {}
+  for (const code of ['foreign-host', ...codes] as const) {
+    const [status, sentence] = BORDER[code]
+    const earlier = byStatus[status]?.description
+    const description = `${earlier ? `${earlier} ` : ''}${code}: ${sentence}`
+    byStatus[status] = { description, content: { 'application/problem+json': { schema: ref('Problem') } } }
+  }
+  return byStatus
+}
+
+const WRITES = ['foreign-origin', 'broken-json', 'write-id-missing', 'too-large'] as const
+
+function paths() {
+  const saved = json('The shoot as it stands', ref('SavedShoot'))
+  return {
+    '/api/shoots': {
+      get: { summary: 'All shoots', responses: { 200: json('The list', ref('ShootList')), ...refusals() } },
+      post: {
+        summary: 'Save a new shoot',
+        requestBody: body('NewShoot'),
+        responses: { 201: saved, ...refusals(...WRITES, 'invalid', 'disk-refused') },
+      },
+    },
+    '/api/shoots/{id}': {
+      parameters: [id],
+      get: { summary: 'One shoot', responses: { 200: saved, ...refusals('not-found') } },
+      put: {
+        summary: 'Save a changed shoot as its next version',
+        requestBody: body('ChangedShoot'),
+        responses: { 200: saved, ...refusals(...WRITES, 'not-found', 'stale', 'invalid', 'disk-refused') },
+      },
+    },
+    '/api/shoots/{id}/undo': {
+      parameters: [id],
+      post: {
+        summary: 'Take the last change back, as a new version',
+        requestBody: body('Undo'),
+        responses: { 200: saved, ...refusals(...WRITES, 'not-found', 'nothing-to-undo', 'disk-refused') },
+      },
+    },
+    '/api/shoots/{id}/export': {
+      parameters: [id],
+      get: { summary: 'The shoot file', responses: { 200: json('The file', ref('Shoot')), ...refusals('not-found') } },
+    },
+    '/api/forecast': {
+      post: {
+        summary: 'Forecast a shoot file; nothing is saved',
+        requestBody: body('Forecast'),
+        responses: {
+          200: json('What the command `forecast` prints', { type: 'object' }),
+          ...refusals('foreign-origin', 'broken-json', 'too-large', 'invalid'),
+        },
+      },
+    },
+    '/api/healthz': { get: { summary: 'Is it up', responses: { 200: json('It is', { type: 'object' }) } } },
+  }
+}
+
+const text = { type: 'string' }
+const count = { type: 'integer', minimum: 1 }
+const object = (properties: Record<string, object>, ...optional: readonly string[]) => ({
+  type: 'object',
+  properties,
+  required: Object.keys(properties).filter((key) => !optional.includes(key)),
+})
+const WRITE_ID = {
+  type: 'string',
+  pattern: '^[A-Za-z0-9_-]{8,64}$',
+  description: 'Made by the sender; the same one twice writes once.',
+}
+
+function schemas() {
+  const shoot = z.toJSONSchema(SHOOT, { io: 'input', unrepresentable: 'any' })
+  const fault = object({ pointer: text, sentence: text })
+  const listed = object({
+    id: text,
+    title: text,
+    date: { type: 'string', format: 'date' },
+    version: count,
+    changedAt: { type: 'integer' },
+  })
+  return {
+    Shoot: shoot,
+    NewShoot: object({ writeId: WRITE_ID, document: ref('Shoot') }),
+    ChangedShoot: object({ writeId: WRITE_ID, document: ref('Shoot'), baseVersion: count }, 'baseVersion'),
+    Undo: object({ writeId: WRITE_ID }),
+    Forecast: object({ document: ref('Shoot') }),
+    SavedShoot: object({ id: text, version: count, document: ref('Shoot'), canUndo: { type: 'boolean' } }),
+    ShootList: object({ shoots: { type: 'array', items: listed } }),
+    Problem: object(
+      {
+        type: text,
+        title: text,
+        status: { type: 'integer' },
+        detail: text,
+        code: { enum: [...Object.keys(BORDER), 'broken'] },
+        problems: { type: 'array', items: fault },
+        version: count,
+      },
+      'version',
+    ),
+  }
+}
+
+/** The HTTP border as an OpenAPI 3.1 document, from the schema that reads shoot files and the table of refusals. */
+export const describeApi = () => ({
+  openapi: '3.1.0',
+  info: {
+    title: 'Emberslate',
+    version: '1',
+    description: 'Every quantity is a string with its unit: "3.2 kg", "325 °F".',
+  },
+  paths: paths(),
+  components: { schemas: schemas() },
+})

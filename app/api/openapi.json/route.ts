@@ -1,0 +1,5 @@
+import { describeApi } from '../describe-api'
+
+export const dynamic = 'force-static'
+
+export const GET = () => Response.json(describeApi())

@@ -1,0 +1,25 @@
+import { BorderError } from '@/lib/data/border-error'
+import { loadShoot } from '@/lib/data/load-shoot'
+import { answer } from '../../../border'
+
+export const dynamic = 'force-dynamic'
+
+/** The shoot file as it was written, to keep or to open elsewhere. */
+export const GET = (_request: Request, { params }: RouteContext<'/api/shoots/[id]/export'>) =>
+  answer(async () => {
+    const { id } = await params
+    const saved = await loadShoot(id)
+    if (!saved) throw new BorderError('not-found')
+    const { title, date } = saved.document
+    const name = `${date}-${String(title)
+      .normalize('NFKD')
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-+|-+$/g, '')}`
+    return new Response(`${JSON.stringify(saved.document, null, 2)}\n`, {
+      headers: {
+        'content-type': 'application/json; charset=utf-8',
+        'content-disposition': `attachment; filename="${name}.json"`,
+      },
+    })
+  })

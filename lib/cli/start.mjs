@@ -1,0 +1,61 @@
+/** `npm start`: makes ready whatever is missing, then serves on this computer only. Plain Node: it runs before npm ci. */
+import { createServer } from 'node:http'
+import { fileURLToPath } from 'node:url'
+import { makeReady, Unready } from './make-ready.mjs'
+
+const HOST = '127.0.0.1'
+const SHUTDOWN_MS = 2000
+
+function wantedPort() {
+  const said = process.env.PORT?.trim() || '3000'
+  const port = Number(said)
+  if (Number.isInteger(port) && port >= 0 && port <= 65535) return port
+  throw new Unready(`PORT is "${said}". Give a whole number from 1 to 65535.`)
+}
+
+const listen = (server, port) =>
+  new Promise((resolve, reject) => {
+    server.once('error', (fault) =>
+      reject(
+        fault.code === 'EADDRINUSE'
+          ? new Unready(`Port ${port} is in use. Stop the program that uses it, or choose another: PORT=3001 npm start`)
+          : fault.code === 'EACCES'
+            ? new Unready(`Port ${port} may not be opened. Choose one above 1023: PORT=3001 npm start`)
+            : fault,
+      ),
+    )
+    server.listen(port, HOST, () => resolve(server.address().port))
+  })
+
+/** The port is taken first, so that a second start says so before it builds for a minute. */
+async function serve() {
+  let handle = (_request, response) => response.writeHead(503).end('Emberslate is starting.')
+  const server = createServer((request, response) => handle(request, response))
+  const port = await listen(server, wantedPort())
+  await makeReady({ build: true })
+  process.env.NODE_ENV = 'production'
+  const { default: next } = await import('next')
+  const app = next({ dev: false, dir: process.cwd(), hostname: HOST, port, httpServer: server })
+  await app.prepare()
+  handle = app.getRequestHandler()
+  console.log(`Emberslate is at http://${HOST}:${port}`)
+  return { server, app }
+}
+
+function stopOn(signal, { server, app }) {
+  process.once(signal, () => {
+    setTimeout(() => process.exit(0), SHUTDOWN_MS).unref()
+    server.close()
+    server.closeAllConnections()
+    app.close().finally(() => process.exit(0))
+  })
+}
+
+process.chdir(fileURLToPath(new URL('../..', import.meta.url)))
+try {
+  const running = await serve()
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) stopOn(signal, running)
+} catch (fault) {
+  console.error(fault instanceof Unready ? fault.message : fault)
+  process.exit(1)
+}
