@@ -25,12 +25,13 @@ export function valueOrRefuse<T>(result: Result<T>): T {
 async function readText(request: Request): Promise<string> {
   const announced = Number(request.headers.get('content-length') ?? 0)
   if (announced > LARGEST_BYTES) throw new BorderError('too-large', { sentence: tooLarge(announced) })
+  const reader = request.body?.getReader()
   const parts: Uint8Array[] = []
   let bytes = 0
-  for await (const part of request.body ?? []) {
-    bytes += part.byteLength
+  for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
+    bytes += part.value.byteLength
     if (bytes > LARGEST_BYTES) throw new BorderError('too-large', { sentence: tooLarge(bytes) })
-    parts.push(part)
+    parts.push(part.value)
   }
   return Buffer.concat(parts).toString('utf8')
 }
