@@ -1,4 +1,5 @@
 import type { Layout } from '@/lib/day/layout'
+import { momentName } from '@/lib/export/heat-line-facts'
 import { cutById } from '@/lib/model/cuts'
 import { windowOf } from '@/lib/model/quantiles'
 import { minimumFor } from '@/lib/model/safety'
@@ -7,7 +8,6 @@ import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
 import type { HeatLineProps } from '../ui/heat-line'
 import type { Forecasts } from '../workbench'
-import { momentName } from './words'
 
 export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
 
@@ -27,8 +27,20 @@ export function momentWords(
     likely: likely === null ? null : clock(likely),
     words:
       likely === null
-        ? `${momentName(id)} may never come`
+        ? `${momentName(id, shoot.cooks[0]?.cooker.kind ?? 'oven')} may never come`
         : `about ${clock(likely)}, ${early === null ? '' : clock(early)} to ${late === null ? 'never' : clock(late)}`,
+  }
+}
+
+/** The authority's minimum for the first roast, as the line across the picture says it. */
+export function minimumLine(shoot: Shoot, units: UnitSystem = 'metric'): HeatLineProps['minimum'] {
+  const cut = cutById(shoot.cooks[0]?.roast.cut ?? '')
+  if (!cut) return undefined
+  const { tempC, restMin } = minimumFor(cut, shoot.authority)
+  const held = restMin > 0 ? `, then ${formatDuration(minutes(restMin))}` : ''
+  return {
+    at: celsius(tempC),
+    words: `${formatTemp(celsius(tempC), units)}${held}: the food-safety authority’s minimum`,
   }
 }
 
@@ -41,8 +53,6 @@ export function heatLineInput(
   units: UnitSystem = 'metric',
 ): HeatLineProps {
   const slice = momentWords(shoot, forecasts, layout, 'first-slice')
-  const cut = cutById(shoot.cooks[0]?.roast.cut ?? '')
-  const minimum = cut && minimumFor(cut, shoot.authority)
   return {
     zone: shoot.zone,
     place: shoot.place,
@@ -53,12 +63,7 @@ export function heatLineInput(
     }),
     shoot,
     layout: lanes ? layout : undefined,
-    minimum: minimum && {
-      at: celsius(minimum.tempC),
-      words: `${formatTemp(celsius(minimum.tempC), units)}${
-        minimum.restMin > 0 ? `, then ${formatDuration(minutes(minimum.restMin))}` : ''
-      }: the food-safety authority’s minimum`,
-    },
+    minimum: minimumLine(shoot, units),
     units,
     lanes,
   }

@@ -12,7 +12,7 @@ import { crewFields, freshShot, shotFields } from './shot-fields'
 /** What the layout says of one shot, in words; made on the server. */
 export interface ShotRow {
   readonly id: string
-  readonly title: string
+  readonly number: number
   readonly kind: 'moment' | 'free' | 'drop'
   readonly likely: string
   readonly camera: string
@@ -81,7 +81,7 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
             </tr>
           </thead>
           <tbody>
-            {order.map((id, i) => {
+            {order.map((id) => {
               const index = shots.findIndex((shot) => shot.id === id)
               if (index < 0) return null
               const row = rows.find((r) => r.id === id)
@@ -89,7 +89,7 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
               return (
                 <Fragment key={id}>
                   <tr className={row?.kind ?? 'free'}>
-                    <td className="time">{i + 1}</td>
+                    <td className="time">{row?.number ?? index + 1}</td>
                     <td>
                       <button
                         type="button"

@@ -1,12 +1,13 @@
 import type { Metadata } from 'next'
 import { Suspense } from 'react'
 import type { Layout } from '@/lib/day/layout'
+import { callWindow, clockOf, isLive, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
+import { shotNumbers } from '@/lib/export/shot-numbers'
 import type { Shoot } from '@/lib/plan/shoot'
 import { formatShare } from '@/lib/units'
 import { HeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { factsOf, forecastsOf, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
-import { clockOf, standbyWords, windowWords } from '../../call-words'
 import { heatLineInput } from '../../heat-line-input'
 import { momentName } from '../../words'
 import { NoLayout } from '../no-layout'
@@ -58,24 +59,28 @@ async function Day({ open }: { open: OpenShoot }) {
 }
 
 function rowsOf(shoot: Shoot, layout: Layout): readonly ShotRow[] {
-  const rows = (shoot.shots ?? []).map((shot): ShotRow & { sort: number } => {
+  const sheet: Sheet = { shoot, layout, units: 'metric' }
+  const numbers = shotNumbers(shoot)
+  const rows = (shoot.shots ?? []).map((shot) => {
     const placed = layout.shots.find((p) => p.id === shot.id)
-    const call = layout.calls.find((c) => c.for === shot.id)
+    const call = layout.calls.find((c) => c.for === shot.id && c.moment !== null)
     const likely = call?.window.likely ?? placed?.start ?? null
-    return {
+    const trigger = call ? triggerWords(sheet, call) : ''
+    const standby = call && clockOf(sheet, call.standby)
+    const row: ShotRow = {
       id: shot.id,
-      title: shot.title,
-      kind: placed ? (call?.moment ? 'moment' : 'free') : 'drop',
-      likely: placed ? clockOf(shoot, likely) : '',
+      number: numbers.get(shot.id) ?? 0,
+      kind: placed ? (call ? 'moment' : 'free') : 'drop',
+      likely: placed ? clockOf(sheet, likely) : '',
       camera: placed?.camera.join(' ') ?? '',
-      people: placed?.people.join(', ') ?? '',
-      standby: call ? standbyWords(shoot, call) : '',
-      window: call ? windowWords(shoot, call) : '',
-      tentative: placed?.hold === 'tentative' && !call?.moment,
-      sort: likely ? Date.parse(likely) : Number.POSITIVE_INFINITY,
+      people: placed ? whoWords(sheet, { people: placed.people, camera: [] }) : '',
+      standby: call && isLive(call) ? (call.trigger ? `${trigger}, about ${standby}` : trigger) : (standby ?? ''),
+      window: call ? callWindow(sheet, call) : '',
+      tentative: placed?.hold === 'tentative',
     }
+    return { row, at: likely ? Date.parse(likely) : Number.POSITIVE_INFINITY }
   })
-  return rows.sort((a, b) => a.sort - b.sort).map(({ sort: _, ...row }) => row)
+  return rows.sort((a, b) => a.at - b.at).map(({ row }) => row)
 }
 
 function DoesNotFit({ layout }: { layout: Layout }) {
@@ -104,6 +109,7 @@ function DoesNotFit({ layout }: { layout: Layout }) {
 }
 
 function Holds({ shoot, layout }: { shoot: Shoot; layout: Layout }) {
+  const sheet: Sheet = { shoot, layout, units: 'metric' }
   const worst = Object.entries(layout.capture.each).sort((a, b) => a[1] - b[1])[0]
   const worstMoment = worst?.[0].split('/').at(-1)
   return (
@@ -120,13 +126,13 @@ function Holds({ shoot, layout }: { shoot: Shoot; layout: Layout }) {
         )}
         {layout.meals.map((meal) => (
           <div key={meal.start + meal.people.join()} className="contents">
-            <dt className="time">{clockOf(shoot, meal.start)}</dt>
+            <dt className="time">{clockOf(sheet, meal.start)}</dt>
             <dd>
-              meal, to {clockOf(shoot, meal.end)}: {meal.people.join(', ')}
+              meal, to {clockOf(sheet, meal.end)}: {meal.people.join(', ')}
             </dd>
           </div>
         ))}
-        <dt className="time">{clockOf(shoot, layout.wrap)}</dt>
+        <dt className="time">{clockOf(sheet, layout.wrap)}</dt>
         <dd>wrap</dd>
       </dl>
     </section>

@@ -1,0 +1,15 @@
+import { BorderError } from '@/lib/data/border-error'
+import { printCallSheet } from '@/lib/print/call-sheet'
+import { answer } from '../../../api/border'
+import { layoutOf, openShoot } from '../../../workbench'
+import { callSheetModel } from '../../call-sheet-model'
+import { paperOf, pdfResponse } from '../../pdf-response'
+
+export const GET = (request: Request, { params }: { params: Promise<{ shootId: string }> }) =>
+  answer(async () => {
+    const open = await openShoot((await params).shootId)
+    const laid = layoutOf(open.shoot)
+    if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
+    const model = callSheetModel(open, laid.layout)
+    return pdfResponse(await printCallSheet(model, paperOf(request)), `${open.shoot.title} call sheet`)
+  })
