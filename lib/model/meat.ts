@@ -1,0 +1,227 @@
+/** One member's roast: temperatures, water and harm to germs at every node, advanced step by step. */
+import { type Interior, interior, type Mesh, type SkinSide, stepInterior } from './conduction'
+import { type Around, LATENT_JPKG, type SkinHeat, type SkinLaw } from './surface'
+import { capacityLeft, JUICE_TIME_S, juiceAt } from './yield'
+
+/** Everything of a material that depends on temperature, 1 K apart, four columns side by side. */
+export interface Matter {
+  readonly fromC: number
+  readonly rows: number
+  /** k W/mK, ρc J/m³K, juice let go in the end, log reduction per s. */
+  readonly columns: Float64Array
+  readonly rhoKgpM3: number
+  /** Water that can boil off, kg/m³. */
+  readonly waterKgpM3: number
+}
+const COLUMNS = 4
+
+export interface MatterInput {
+  readonly fromC: number
+  readonly k_WpMK: Float64Array
+  readonly rhoCp_JpM3K: Float64Array
+  readonly rhoKgpM3: number
+  readonly water: number
+  readonly boneShare: number
+  readonly lethalityPerS: (tempC: number) => number
+}
+export function matterOf(input: MatterInput): Matter {
+  const rows = input.k_WpMK.length
+  const columns = new Float64Array(COLUMNS * rows)
+  for (let i = 0; i < rows; i++) {
+    const tempC = input.fromC + i
+    columns[COLUMNS * i] = input.k_WpMK[i] as number
+    columns[COLUMNS * i + 1] = input.rhoCp_JpM3K[i] as number
+    columns[COLUMNS * i + 2] = juiceAt(tempC, input.water, input.boneShare)
+    columns[COLUMNS * i + 3] = input.lethalityPerS(tempC)
+  }
+  const waterKgpM3 = input.rhoKgpM3 * input.water * (1 - input.boneShare)
+  return { fromC: input.fromC, rows, columns, rhoKgpM3: input.rhoKgpM3, waterKgpM3 }
+}
+
+/** Heat and water that crossed the skin since the start, per m² of skin. */
+export interface Tally {
+  heatJpM2: number
+  storedJpM2: number
+}
+
+export class Meat {
+  readonly mesh: Mesh
+  /** Temperatures now, centre first, skin last. */
+  nodesC: Float64Array
+  /** Temperatures after the tried step. */
+  nextC: Float64Array
+  readonly peakC: Float64Array
+  readonly juice: Float64Array
+  readonly logKill: Float64Array
+  evaporatedKgpM2 = 0
+  boiledKgpM2 = 0
+  readonly tally: Tally = { heatJpM2: 0, storedJpM2: 0 }
+  private before: Float64Array
+  private lastStepS = 0
+  private tried = { stepS: 0, evaporatedKgpM2: 0 }
+  private readonly boilable: Float64Array
+  private readonly inside: Interior
+  private readonly skin: TwoSidedSkin
+
+  constructor(
+    private readonly matter: Matter,
+    mesh: Mesh,
+    readonly halfThicknessM: number,
+    startC: number,
+    law: SkinLaw,
+    private readonly scale: { readonly k: number; readonly c: number; readonly boilingC: number },
+  ) {
+    const row = (value: number) => new Float64Array(mesh.count).fill(value)
+    this.mesh = mesh
+    this.inside = interior(mesh, halfThicknessM)
+    this.nodesC = row(startC)
+    this.nextC = row(startC)
+    this.before = row(startC)
+    this.peakC = row(startC)
+    this.juice = row(0)
+    this.logKill = row(0)
+    this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.waterKgpM3)
+    this.skin = new TwoSidedSkin(law)
+  }
+
+  /** Computes `nextC` after a step between two surroundings; nothing else changes until `accept`. */
+  try(stepS: number, start: Around, end: Around) {
+    this.readProperties(stepS)
+    this.skin.begin(start, end, this.evaporatedKgpM2, stepS)
+    stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
+    this.tried.stepS = stepS
+    this.tried.evaporatedKgpM2 = this.skin.evaporatedKgpM2()
+  }
+
+  /** Makes the tried step so: boils off what is above the boiling point, lets juice go, adds up kill and peaks. */
+  accept() {
+    const { stepS } = this.tried
+    this.tally.heatJpM2 += this.skin.meanHeat_WpM2() * stepS
+    for (let i = 0; i < this.mesh.count; i++)
+      this.tally.storedJpM2 +=
+        (this.inside.heat[i] as number) * ((this.nextC[i] as number) - (this.nodesC[i] as number))
+    this.evaporatedKgpM2 = this.tried.evaporatedKgpM2
+    this.boil()
+    this.age(stepS)
+    const spare = this.before
+    this.before = this.nodesC
+    this.nodesC = this.nextC
+    this.nextC = spare
+    this.lastStepS = stepS
+  }
+
+  /** Temperature at r = `place` · R in a row of nodes. */
+  at(place: number, row: Float64Array): number {
+    const places = this.mesh.place
+    let i = 0
+    while (i < this.mesh.count - 2 && (places[i + 1] as number) < place) i++
+    const a = places[i] as number
+    const part = (place - a) / ((places[i + 1] as number) - a)
+    return (row[i] as number) + part * ((row[i + 1] as number) - (row[i] as number))
+  }
+
+  /** Mass lost so far, share of the raw mass: evaporated at the skin, boiled off beneath it, and let go as juice. */
+  lossFrac(): number {
+    const { cell, exponent } = this.mesh
+    let juice = 0
+    for (let i = 0; i < this.mesh.count; i++) juice += (this.juice[i] as number) * (cell[i] as number)
+    const perMass = (exponent + 1) / (this.halfThicknessM * this.matter.rhoKgpM3)
+    return (this.evaporatedKgpM2 + this.boiledKgpM2) * perMass + juice * (exponent + 1)
+  }
+
+  /** Properties at the middle of the step, each node's temperature carried on as it has been moving. */
+  private readProperties(stepS: number) {
+    const { columns, fromC, rows } = this.matter
+    const { k, c } = this.inside
+    const carry = this.lastStepS > 0 ? Math.min(1, stepS / (2 * this.lastStepS)) : 0
+    for (let i = 0; i < this.mesh.count; i++) {
+      const now = this.nodesC[i] as number
+      const row = Math.min(rows - 1.001, Math.max(0, now + carry * (now - (this.before[i] as number)) - fromC))
+      const whole = Math.floor(row)
+      const part = row - whole
+      const j = COLUMNS * whole
+      const k0 = columns[j] as number
+      const c0 = columns[j + 1] as number
+      k[i] = this.scale.k * (k0 + part * ((columns[j + COLUMNS] as number) - k0))
+      c[i] =
+        this.scale.c * capacityLeft(this.juice[i] as number) * (c0 + part * ((columns[j + COLUMNS + 1] as number) - c0))
+    }
+  }
+
+  /** Beneath the skin no node passes the boiling point while it has water left; the heat above it carries vapour away. */
+  private boil() {
+    const { boilingC } = this.scale
+    for (let i = this.mesh.count - 2; i >= 0; i--) {
+      const above = (this.nextC[i] as number) - boilingC
+      if (above <= 0) continue
+      const capacity = this.inside.heat[i] as number
+      const water = Math.min((above * capacity) / LATENT_JPKG, this.boilable[i] as number)
+      this.boilable[i] = (this.boilable[i] as number) - water
+      this.boiledKgpM2 += water
+      this.nextC[i] = (this.nextC[i] as number) - (water * LATENT_JPKG) / capacity
+    }
+  }
+
+  private age(stepS: number) {
+    const { columns, fromC, rows } = this.matter
+    const gain = 1 - Math.exp(-stepS / JUICE_TIME_S)
+    for (let i = 0; i < this.mesh.count; i++) {
+      const temp = this.nextC[i] as number
+      if (temp > (this.peakC[i] as number)) this.peakC[i] = temp
+      const row = Math.min(rows - 1.001, Math.max(0, temp - fromC))
+      const whole = Math.floor(row)
+      const part = row - whole
+      const j = COLUMNS * whole + 2
+      const juice0 = columns[j] as number
+      const kill0 = columns[j + 1] as number
+      const rise = juice0 + part * ((columns[j + COLUMNS] as number) - juice0) - (this.juice[i] as number)
+      if (rise > 0) this.juice[i] = (this.juice[i] as number) + gain * rise
+      this.logKill[i] =
+        (this.logKill[i] as number) + stepS * (kill0 + part * ((columns[j + COLUMNS + 1] as number) - kill0))
+    }
+  }
+}
+
+/** The skin law at both ends of one step, with the water that leaves between. */
+class TwoSidedSkin implements SkinSide {
+  net_WpM2 = 0
+  slope_WpM2K = 0
+  private readonly out: SkinHeat = { net_WpM2: 0, slope_WpM2K: 0, water_KgpM2S: 0 }
+  private start: Around | undefined
+  private finish: Around | undefined
+  private water0 = 0
+  private startRate = 0
+  private endRate = 0
+  private startHeat = 0
+  private endHeat = 0
+  private stepS = 0
+
+  constructor(private readonly law: SkinLaw) {}
+
+  begin(start: Around, finish: Around, evaporatedKgpM2: number, stepS: number) {
+    this.start = start
+    this.finish = finish
+    this.water0 = evaporatedKgpM2
+    this.stepS = stepS
+  }
+
+  at(skinC: number, end: 0 | 1) {
+    const evaporated = end === 0 ? this.water0 : Math.max(0, this.water0 + this.stepS * this.startRate)
+    const around = end === 0 ? this.start : this.finish
+    if (around === undefined) throw new RangeError('a step needs surroundings at both ends')
+    this.law(this.out, skinC, evaporated, around)
+    this.net_WpM2 = this.out.net_WpM2
+    this.slope_WpM2K = this.out.slope_WpM2K
+    if (end === 0) {
+      this.startRate = this.out.water_KgpM2S
+      this.startHeat = this.out.net_WpM2
+    } else {
+      this.endRate = this.out.water_KgpM2S
+      this.endHeat = this.out.net_WpM2
+    }
+  }
+
+  /** Water gone by the end of the step; what condenses runs off and leaves the skin as wet as it can be. */
+  evaporatedKgpM2 = () => Math.max(0, this.water0 + (this.stepS * (this.startRate + this.endRate)) / 2)
+  meanHeat_WpM2 = () => (this.startHeat + this.endHeat) / 2
+}

@@ -1,0 +1,342 @@
+/** One member's cook from meat-on to the cut slice and the peak of the core: stages, switches and the instants they happen. */
+import { radialMesh } from './conduction'
+import type { Until } from './cook'
+import { Cooker, type CookerHabits } from './cooker'
+import type { Course, CourseStage } from './course'
+import { crossing, hasMet, peakOf, toward, type Watch } from './crossing'
+import { type Matter, Meat } from './meat'
+import { MOMENT_IDS, type MomentId } from './moment-ids'
+import type { Radial } from './shape'
+import type { Member } from './spread'
+import { type Around, skinLaw } from './surface'
+import { boilingC, saturationPa } from './vapour'
+
+/** What every member of a cook shares. */
+export interface Setting {
+  readonly course: Course
+  readonly matter: Matter
+  readonly habits: CookerHabits
+  readonly radialAt: (thicknessFactor: number) => Radial
+  readonly airC: number
+  readonly windMpS: number
+  readonly humidity: number
+  readonly pressurePa: number
+  readonly nodes?: number
+  /** Longest step while roasting; searing takes half of it. */
+  readonly stepS?: number
+}
+
+export interface State {
+  readonly coreC: number
+  readonly probeC: number
+}
+/** What one member's cook came to. Times are s after meat-on, +Infinity where it never got there. */
+export interface Run {
+  readonly moments: Record<MomentId, number>
+  /** Samples one minute apart from meat-on. */
+  readonly trace: { cookerC: number[]; surfaceC: number[]; coreC: number[]; probeC: number[] }
+  readonly offHeat: State
+  readonly atSlice: State
+  readonly peakCoreC: number
+  readonly lossFrac: number
+  readonly lethalityLog: number
+  /** Highest temperature of each node by the first slice, and its temperature then; r/R of the nodes. */
+  readonly peakC: Float64Array
+  readonly slicedC: Float64Array
+  readonly place: Float64Array
+  readonly exponent: number
+  readonly notes: ReadonlySet<Note>
+}
+/** What somebody should know of a member's run. */
+export type Note = 'probe-read-more' | 'roast-limit' | 'sear-limit' | 'sear-not-hot' | 'never'
+
+export const STEP_S = 30
+export const SAMPLE_S = 60
+/** A cook that is not done by then never is. */
+const LONGEST_S = 36 * 3600
+/** A sear that names no limit of its own. */
+const SEAR_LIMIT_S = 3600
+/** The sear has begun when the cooker is this near. */
+export const SEAR_NEAR_K = 15
+/** How long an uncut roast is followed for its peak. */
+const PEAK_WITHIN_S = 4 * 3600
+/** The core has stalled for good when it has gained less than this in this time. */
+const STALL = { gainK: 0.1, overS: 3 * 3600 }
+/** Still air about a resting roast, W/m²K, and what a m/s of wind adds at a sheltered table. [estimate] */
+const REST_H_WPM2K = 6
+const REST_H_PER_MPS = 1
+
+export const simulate = (setting: Setting, member: Member): Run => new MemberRun(setting, member).run()
+
+class MemberRun {
+  private t = 0
+  private readonly meat: Meat
+  private readonly cooker: Cooker
+  private readonly moments = Object.fromEntries(MOMENT_IDS.map((id) => [id, Infinity])) as Record<MomentId, number>
+  private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], coreC: [], probeC: [] }
+  private readonly notes = new Set<Note>()
+  private readonly start: Around = { airC: 0, h_WpM2K: 0, vapourPa: 0 }
+  private readonly end: Around = { airC: 0, h_WpM2K: 0, vapourPa: 0 }
+  private resting = false
+  private stepS: number
+  private stopS = 0
+  private nextLid = 0
+  private searLevelC: number | undefined
+  private peak: { timeS: number; tempC: number } | undefined
+  private cores: [number, number] | undefined
+  private lastStepS = 0
+  private stallCheck = { timeS: 0, coreC: -Infinity }
+
+  constructor(
+    private readonly setting: Setting,
+    private readonly member: Member,
+  ) {
+    const { course, habits, airC, pressurePa, matter } = setting
+    const radial = setting.radialAt(member.thicknessFactor)
+    const skin = skinLaw(member, pressurePa)
+    this.meat = new Meat(matter, radialMesh(radial.exponent, setting.nodes), radial.radiusM, member.startC, skin, {
+      k: member.kFactor,
+      c: member.rhoCFactor,
+      boilingC: boilingC(pressurePa),
+    })
+    this.cooker = new Cooker(habits, { ...member, chance: member.drift }, airC, course.preheatC, course.cold)
+    this.stepS = setting.stepS ?? STEP_S
+  }
+
+  run(): Run {
+    const { course } = this.setting
+    this.moments['meat-on'] = 0
+    this.sample()
+    let offHeat: State | undefined
+    let done = true
+    for (const [i, stage] of course.stages.entries()) {
+      done = this.runStage(stage, i)
+      if (!done) break
+      if (i === course.pullStage) this.moments.pull = this.t
+      if (i === course.offHeatStage) {
+        this.moments['off-heat'] = this.t
+        offHeat = this.state()
+        this.cores = [offHeat.coreC, offHeat.coreC]
+      }
+    }
+    if (!done) this.notes.add('never')
+    if (done) this.moments['first-slice'] = this.t
+    const slice = this.slice()
+    if (done) this.followToPeak()
+    const peak = this.peak ?? { timeS: this.t, tempC: this.state().coreC }
+    if (done) this.moments['carryover-peak'] = peak.timeS
+    return {
+      moments: this.moments,
+      trace: this.trace,
+      offHeat: offHeat ?? slice.atSlice,
+      peakCoreC: peak.tempC,
+      notes: this.notes,
+      ...slice,
+    }
+  }
+
+  /** Runs a stage to its end; false where the cook never gets there. */
+  private runStage(stage: CourseStage, index: number): boolean {
+    const startS = this.t
+    this.resting = stage.do === 'rest'
+    this.stepS = (this.setting.stepS ?? STEP_S) / (stage.do === 'sear' ? 2 : 1)
+    if (stage.do === 'rest') this.cooker.douse()
+    else if (stage.do !== 'sear') this.cooker.aim(stage.at)
+    if (stage.do === 'sear') return this.sear(stage, startS)
+    const limitS = startS + (stage.max ?? Infinity)
+    if (stage.do === 'roast') return this.roast(stage, index, startS, limitS)
+    return this.runUntil(stage.until, startS, limitS)
+  }
+
+  private roast(stage: CourseStage & { do: 'roast' }, index: number, startS: number, limitS: number): boolean {
+    const { course } = this.setting
+    const probeInS = course.probeInS
+    const ends = index === course.pullStage
+    if (ends && probeInS !== undefined && probeInS > this.t) {
+      const fixedS = 'after' in stage.until ? startS + stage.until.after : Infinity
+      this.march(Math.min(probeInS, limitS, fixedS))
+    }
+    if (probeInS !== undefined && (ends || probeInS <= this.t)) this.markProbe(probeInS)
+    if (ends && 'core' in stage.until && this.state().probeC >= stage.until.core) this.notes.add('probe-read-more')
+    const done = this.runUntil(stage.until, startS, limitS)
+    if (probeInS !== undefined && probeInS <= this.t) this.markProbe(probeInS)
+    if (done && !('after' in stage.until) && this.t >= limitS) this.notes.add('roast-limit')
+    if (course.turnS !== undefined && course.turnS <= this.t) this.moments.turn = course.turnS
+    return done
+  }
+
+  private markProbe(plannedS: number) {
+    if (this.moments['probe-in'] === Infinity) this.moments['probe-in'] = Math.min(plannedS, this.t)
+  }
+
+  /** The meat stays on while the fire climbs; the sear's limit counts from its beginning, which is pull. */
+  private sear(stage: CourseStage & { do: 'sear' }, startS: number): boolean {
+    const limitS = startS + (stage.max ?? SEAR_LIMIT_S)
+    if (this.setting.habits.fuelled) {
+      this.march(Math.min(limitS, startS + this.member.ventDelayS))
+      this.moments['vents-open'] = this.t
+    }
+    this.cooker.aim(stage.at)
+    this.searLevelC = stage.at - SEAR_NEAR_K
+    if (this.cooker.readingC(this.t) >= this.searLevelC) this.moments['sear-start'] = this.t
+    const forS = 'after' in stage.until ? stage.until.after : this.setting.course.searForS
+    if (forS !== undefined) {
+      this.march(limitS, { signal: 'cooker', levelC: this.searLevelC, rising: true })
+      this.march(Math.min(limitS, this.t + forS))
+    } else this.march(limitS, this.watchFor(stage.until))
+    this.searLevelC = undefined
+    if (this.t >= limitS) this.notes.add('sear-limit')
+    if (this.moments['sear-start'] === Infinity) {
+      this.moments['sear-start'] = this.t
+      this.notes.add('sear-not-hot')
+    }
+    return true
+  }
+
+  private runUntil(until: Until, startS: number, limitS: number): boolean {
+    if ('after' in until) return this.march(Math.min(limitS, startS + until.after)) || this.t < LONGEST_S
+    return this.march(limitS, this.watchFor(until)) || this.t >= limitS
+  }
+
+  private watchFor(until: Until): Watch | undefined {
+    if ('core' in until)
+      return this.resting
+        ? toward('probe', until.core, this.state().probeC)
+        : { signal: 'probe', levelC: until.core, rising: true }
+    if ('cooker' in until) return toward('cooker', until.cooker, this.cooker.readingC(this.t))
+    return undefined
+  }
+
+  /** Marches to a time, or to the instant a signal passes its level; true where it did. */
+  private march(untilS: number, watch?: Watch): boolean {
+    const goalS = Math.min(untilS, LONGEST_S)
+    let before = watch ? this.signal(watch, this.meat.nodesC, this.t, undefined) : 0
+    if (watch && hasMet(watch, before)) return true
+    while (this.t < goalS && !this.stalled()) {
+      const endS = Math.min(goalS, this.nextStop())
+      const baseC = this.try(endS)
+      if (watch) {
+        const after = this.signal(watch, this.meat.nextC, endS, baseC)
+        if (hasMet(watch, after)) {
+          const share = crossing(before, after, watch.levelC)
+          this.stepTo(this.t + share * (endS - this.t))
+          return true
+        }
+        before = after
+      }
+      this.accept(endS, baseC)
+    }
+    return false
+  }
+  private stepTo(endS: number) {
+    if (endS > this.t) this.accept(endS, this.try(endS))
+  }
+
+  /** Steps end on whole multiples of their length, so that samples and drift knots do not depend on when stages begin. */
+  private nextStop(): number {
+    const grid = (Math.floor(this.t / this.stepS + 1e-9) + 1) * this.stepS
+    const opening = this.setting.course.lid[this.nextLid >> 1]
+    const lid = opening?.[this.nextLid % 2 === 0 ? 0 : 1] ?? Infinity
+    if (lid > this.t) return Math.min(grid, lid)
+    this.cooker.lid(this.nextLid % 2 === 0)
+    this.nextLid++
+    return this.nextStop()
+  }
+
+  /** Tries a step to a time; gives the cooker's base temperature then. */
+  private try(endS: number): number {
+    const stepS = endS - this.t
+    const baseC = this.cooker.baseAfter(stepS)
+    this.around(this.start, this.t, undefined)
+    this.around(this.end, endS, baseC)
+    this.meat.try(stepS / this.member.timeFactor, this.start, this.end)
+    return baseC
+  }
+
+  private around(out: Around, timeS: number, baseC: number | undefined) {
+    const { airC, windMpS, humidity } = this.setting
+    if (this.resting) {
+      out.airC = airC + this.member.restAirK
+      out.h_WpM2K = (REST_H_WPM2K + REST_H_PER_MPS * windMpS) * this.member.hFactor
+      out.vapourPa = humidity * saturationPa(airC)
+    } else {
+      out.airC = this.cooker.atMeatC(timeS, baseC)
+      out.h_WpM2K = this.member.h_WpM2K
+      out.vapourPa = this.member.vapourPa
+    }
+  }
+
+  private accept(endS: number, baseC: number) {
+    this.noteSear(endS, baseC)
+    this.meat.accept()
+    this.cooker.settle(baseC)
+    this.lastStepS = endS - this.t
+    this.t = endS
+    this.notePeak()
+    if (endS % SAMPLE_S === 0) this.sample()
+  }
+
+  private noteSear(endS: number, baseC: number) {
+    if (this.searLevelC === undefined || this.moments['sear-start'] < Infinity) return
+    const after = this.cooker.readingC(endS, baseC)
+    if (after < this.searLevelC) return
+    const before = this.cooker.readingC(this.t)
+    this.moments['sear-start'] = this.t + crossing(before, after, this.searLevelC) * (endS - this.t)
+  }
+
+  /** The coldest point is the centre until its temperature turns: then it has peaked. */
+  private notePeak() {
+    if (this.cores === undefined || this.peak !== undefined) return
+    const [before, top] = this.cores
+    const now = this.meat.nodesC[0] as number
+    if (now < top) {
+      const found = peakOf(before, top, now, this.stopS || this.lastStepS, this.lastStepS)
+      const timeS = Math.max(this.moments['off-heat'], this.t - this.lastStepS + found.offsetS)
+      this.peak = { timeS, tempC: Math.max(top, found.value) }
+    }
+    this.cores = [top, now]
+    this.stopS = this.lastStepS
+  }
+
+  private followToPeak() {
+    const lastS = Math.min(LONGEST_S, this.t + PEAK_WITHIN_S)
+    this.stepS = 2 * (this.setting.stepS ?? STEP_S)
+    while (this.peak === undefined && this.t < lastS) this.stepTo(Math.min(lastS, this.nextStop()))
+  }
+
+  private stalled(): boolean {
+    if (this.t < this.stallCheck.timeS + STALL.overS) return false
+    const coreC = this.meat.nodesC[0] as number
+    const gained = coreC - this.stallCheck.coreC
+    this.stallCheck = { timeS: this.t, coreC }
+    return gained < STALL.gainK && !this.resting
+  }
+
+  private state(): State {
+    return { coreC: this.meat.nodesC[0] as number, probeC: this.probeC(this.meat.nodesC) }
+  }
+  private probeC = (nodesC: Float64Array) => this.meat.at(this.member.probeOffset, nodesC) + this.member.probeBiasK
+  private signal(watch: Watch, nodesC: Float64Array, timeS: number, baseC: number | undefined): number {
+    return watch.signal === 'probe' ? this.probeC(nodesC) : this.cooker.readingC(timeS, baseC)
+  }
+
+  private sample() {
+    const { coreC, probeC } = this.state()
+    this.trace.cookerC.push(this.cooker.readingC(this.t))
+    this.trace.surfaceC.push(this.meat.nodesC[this.meat.mesh.count - 1] as number)
+    this.trace.coreC.push(coreC)
+    this.trace.probeC.push(probeC)
+  }
+
+  private slice() {
+    return {
+      atSlice: this.state(),
+      lossFrac: this.meat.lossFrac(),
+      lethalityLog: this.meat.logKill.reduce((least, log) => Math.min(least, log), Infinity),
+      peakC: this.meat.peakC.slice(),
+      slicedC: this.meat.nodesC.slice(),
+      place: this.meat.mesh.place,
+      exponent: this.meat.mesh.exponent,
+    }
+  }
+}

@@ -1,0 +1,130 @@
+/** What we do not know of a cook, and one member's draw from it. */
+import type { CookerHabits } from './cooker'
+import { type Chance, chanceOf } from './random'
+
+/**
+ * Priors, each a centre with a spread: `log` multiplies by e^(sd·z), the others add sd·z. Centres of the skin law and of k
+ * are from our own trial on the open roasting timetables; spreads are from there or engineering judgement. [own-trial]
+ */
+export const PRIORS = {
+  /** Convection in a still oven, W/m²K. */
+  h: { centre: 10.8, log: 0.3 },
+  emissivity: { centre: 0.87, sd: 0.06 },
+  /** Vapour in the cooker, Pa. */
+  vapour: { centre: 6300, log: 0.5 },
+  /** Wet floor of the skin, share; its first film and the water that can ever reach it, kg/m². */
+  wetFloor: { centre: 0.035, log: 0.5 },
+  film: { centre: 0.018, log: 0.6 },
+  water: { centre: 10.5, log: 0.25 },
+  /** Over the Choi-Okos conductivity of the raw composition. */
+  k: { centre: 0.86, log: 0.07 },
+  rhoC: { centre: 1, log: 0.035 },
+  startC: { sd: 2 },
+  /** What the model as a whole leaves out: the meat's clock against ours. */
+  time: { log: 0.15 },
+  warmUp: { log: 0.2 },
+  climb: { log: 0.25 },
+  /** From pull to the vents, or the dial, turned: s. */
+  ventDelay: { centre: 45, log: 0.5 },
+  /** Probe off the coldest line: uniform from 0, share of the half thickness. */
+  probeOffset: { most: 0.45 },
+  probeBiasK: { sd: 0.7 },
+  restAirK: { sd: 2 },
+} as const
+/**
+ * h, k and the wet floor trade against each other in every fit (more of all three leaves the times as they were), so a
+ * common draw carries part of each: these are correlations with it.
+ */
+const SHARED = { h: 0.6, k: 0.7, wetFloor: 0.8 } as const
+
+export interface Member {
+  readonly thicknessFactor: number
+  readonly startC: number
+  readonly h_WpM2K: number
+  readonly hFactor: number
+  readonly emissivity: number
+  readonly vapourPa: number
+  readonly wetFloor: number
+  readonly filmKgpM2: number
+  readonly waterKgpM2: number
+  readonly kFactor: number
+  readonly rhoCFactor: number
+  readonly timeFactor: number
+  readonly levelK: number
+  readonly warmUpS: number
+  readonly climbFactor: number
+  readonly ventDelayS: number
+  readonly probeOffset: number
+  readonly probeBiasK: number
+  readonly restAirK: number
+  /** The cooker's own stream, for its drift. */
+  readonly drift: Chance
+}
+export interface MemberInput {
+  readonly startC: number
+  readonly thicknessSpread: number
+  readonly habits: CookerHabits
+}
+
+const PARAMETERS = 1
+const DRIFT = 2
+/** Raw meat below this is frozen in part, which the model does not know. */
+const COLDEST_START_C = -1
+
+/** Member `m` of the ensemble of a seed. It depends on nothing else, so 256 members are the first of 2,000. */
+export function drawMember(seed: number, m: number, { startC, thicknessSpread, habits }: MemberInput): Member {
+  const chance = chanceOf(seed, m, PARAMETERS)
+  const log = ({ centre = 1, log: sd }: { centre?: number; log: number }, z = chance.normal()) =>
+    centre * Math.exp(sd * z)
+  const shared = chance.normal()
+  const tied = (share: number) => share * shared + Math.sqrt(1 - share * share) * chance.normal()
+  const hFactor = Math.exp(PRIORS.h.log * tied(SHARED.h))
+  return {
+    thicknessFactor: Math.exp(thicknessSpread * chance.normal()),
+    startC: Math.max(COLDEST_START_C, startC + PRIORS.startC.sd * chance.normal()),
+    hFactor,
+    h_WpM2K: PRIORS.h.centre * habits.hFactor * hFactor,
+    kFactor: log(PRIORS.k, tied(SHARED.k)),
+    wetFloor: log(PRIORS.wetFloor, tied(SHARED.wetFloor)),
+    emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * chance.normal()),
+    vapourPa: Math.min(40_000, log(PRIORS.vapour)),
+    filmKgpM2: log(PRIORS.film),
+    waterKgpM2: log(PRIORS.water),
+    rhoCFactor: log(PRIORS.rhoC),
+    timeFactor: log(PRIORS.time),
+    levelK: habits.levelSdK * chance.normal(),
+    warmUpS: habits.warmUpMin * 60 * log(PRIORS.warmUp),
+    climbFactor: log(PRIORS.climb),
+    ventDelayS: log(PRIORS.ventDelay),
+    probeOffset: PRIORS.probeOffset.most * chance.uniform(),
+    probeBiasK: PRIORS.probeBiasK.sd * chance.normal(),
+    restAirK: PRIORS.restAirK.sd * chance.normal(),
+    drift: chanceOf(seed, m, DRIFT),
+  }
+}
+
+/** The likely member: every prior at its middle. For tests and for reading the model's own trend. */
+export const CENTRAL: Omit<Member, 'startC' | 'h_WpM2K' | 'warmUpS' | 'drift'> = {
+  thicknessFactor: 1,
+  hFactor: 1,
+  emissivity: PRIORS.emissivity.centre,
+  vapourPa: PRIORS.vapour.centre,
+  wetFloor: PRIORS.wetFloor.centre,
+  filmKgpM2: PRIORS.film.centre,
+  waterKgpM2: PRIORS.water.centre,
+  kFactor: PRIORS.k.centre,
+  rhoCFactor: 1,
+  timeFactor: 1,
+  levelK: 0,
+  climbFactor: 1,
+  ventDelayS: PRIORS.ventDelay.centre,
+  probeOffset: 0,
+  probeBiasK: 0,
+  restAirK: 0,
+}
+
+/** Share of warm-ups that are done within the lead planned for them. */
+const LEAD_Z = 1.645
+/** Time to plan for warming up: 95 % of members' and ten steady minutes, rounded up to five. */
+export const warmUpLeadS = (habits: CookerHabits, steadyForS: number) =>
+  Math.ceil((habits.warmUpMin * 60 * Math.exp(PRIORS.warmUp.log * LEAD_Z) + steadyForS) / 300) * 300

@@ -1,0 +1,15 @@
+/** Water and its vapour: pressure with altitude, saturation, boiling. */
+
+/** Standard atmosphere, Pa, at an altitude up to 11 km. */
+export const pressureAtPa = (altitudeM: number) => 101_325 * (1 - 2.25577e-5 * altitudeM) ** 5.25588
+
+/** Antoine's equation for water between 1 and 100 °C (mmHg, log10), within 0.2 % of the steam tables there. */
+const A = 8.07131
+const B = 1730.63
+const C = 233.426
+const PA_PER_MMHG = 133.322
+
+export const saturationPa = (tempC: number) => PA_PER_MMHG * 10 ** (A - B / (C + tempC))
+/** d ln(saturation) / dT, 1/K. */
+export const saturationSlopePerK = (tempC: number) => (Math.LN10 * B) / (C + tempC) ** 2
+export const boilingC = (pressurePa: number) => B / (A - Math.log10(pressurePa / PA_PER_MMHG)) - C
