@@ -1,3 +1,5 @@
+import type { Instant } from '../units'
+
 /**
  * A picture as values: marks that carry roles, not colours, so that one drawing serves the page by day and dusk,
  * grey print and PDF. Lengths are CSS pixels of the picture's own box, y downwards.
@@ -43,6 +45,15 @@ export interface DrawingTable {
   readonly head: readonly string[]
   readonly rows: readonly (readonly string[])[]
 }
+/** Where time lies in a picture, so that the page can say what stands at a point of it. */
+export interface DrawingAxis {
+  readonly from: Instant
+  readonly to: Instant
+  /** px along the axis. */
+  readonly start: number
+  readonly end: number
+  readonly standing: boolean
+}
 export interface Drawing {
   readonly width: number
   readonly height: number
@@ -50,6 +61,7 @@ export interface Drawing {
   readonly title: string
   readonly marks: readonly Mark[]
   readonly tables: readonly DrawingTable[]
+  readonly axis?: DrawingAxis
 }
 
 export const line = (x1: number, y1: number, x2: number, y2: number, stroke: Stroke): LineMark => ({

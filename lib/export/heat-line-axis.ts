@@ -1,6 +1,7 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale'
 import { area, line as polyline } from 'd3-shape'
 import { type Celsius, celsius, fahrenheit, fromFahrenheit, type Instant, instant, type UnitSystem } from '../units'
+import type { DrawingAxis } from './drawing'
 import type { CurvePoint } from './heat-line-facts'
 
 export type Scale = ScaleLinear<number, number>
@@ -8,6 +9,12 @@ export type Scale = ScaleLinear<number, number>
 /** One x scale for all: linear in time between the gutter and the right margin. */
 export const timeAxis = (from: Instant, to: Instant, start: number, end: number): Scale =>
   scaleLinear().domain([from, to]).range([start, end])
+
+export function axisOf(axis: Scale, standing: boolean): DrawingAxis {
+  const [from = 0, to = 0] = axis.domain()
+  const [start = 0, end = 0] = axis.range()
+  return { from: instant(from), to: instant(to), start, end, standing }
+}
 
 const HOUR = 3_600_000
 /** Whole hours of the zone's clock inside the span; every second or third where they stand too close. */

@@ -137,7 +137,8 @@ function span(input: HeatLineInput, moments: readonly MomentFact[]): { from: Ins
     (band) => band.light === 'night' && band.start > last - 59 * MINUTE,
   )
   const end = Math.max(last, dark?.start ?? 0)
-  return { from: input.from ?? instant(first - 20 * MINUTE), to: input.to ?? instant(end + 25 * MINUTE) }
+  const whole = (ms: number) => instant(Math.round(ms / MINUTE) * MINUTE)
+  return { from: input.from ?? whole(first - 20 * MINUTE), to: input.to ?? whole(end + 25 * MINUTE) }
 }
 
 function samples(from: Instant, to: Instant, every: number): Instant[] {

@@ -1,12 +1,13 @@
 import { instant } from '../units'
 import type { Drawing } from './drawing'
-import { type Scale, timeAxis } from './heat-line-axis'
+import { axisOf, type Scale, timeAxis } from './heat-line-axis'
 import { drawCooker, drawMeat, letterCooker, letterMeat } from './heat-line-curves'
 import { drawDaylight, drawHours, drawLightEdges } from './heat-line-daylight'
 import type { HeatFacts, HeatLineInput } from './heat-line-facts'
 import { drawFlags, type Flag, flagsOf, labelWidth, letterNever, staircase } from './heat-line-flags'
 import { frameOf } from './heat-line-frame'
-import { drawLaneGround, drawLanes, lanesOf } from './heat-line-lanes'
+import { drawLaneGround, drawLanes } from './heat-line-lane-marks'
+import { lanesOf } from './heat-line-lanes'
 import { LETTERING, lettering, newSheet } from './heat-line-sheet'
 import { heatTables } from './heat-line-table'
 import { textWidth } from './text-width'
@@ -15,6 +16,7 @@ import { textWidth } from './text-width'
 const LANES_FROM = 1000
 const NARROW = 760
 const RIGHT_MARGIN = 8
+const MINUTE = 60_000
 
 /** Top to bottom: daylight, hours, flags, meat, cooker, lanes, lid, hours. */
 export function drawLying(input: HeatLineInput, facts: HeatFacts): Drawing {
@@ -31,7 +33,7 @@ export function drawLying(input: HeatLineInput, facts: HeatFacts): Drawing {
   const sheet = newSheet()
   drawDaylight(sheet, input, facts, frame)
   drawHours(sheet, input, frame, lanes?.bottom ?? null)
-  if (lanes) drawLaneGround(sheet, lanes, frame)
+  if (lanes) drawLaneGround(sheet, lanes)
   drawLightEdges(sheet, facts, frame, bottom)
   drawMeat(sheet, input, facts, frame)
   drawCooker(sheet, input, facts, frame)
@@ -42,7 +44,8 @@ export function drawLying(input: HeatLineInput, facts: HeatFacts): Drawing {
   letterCooker(sheet, input, facts, frame)
   letterNever(sheet, facts, frame)
   const height = bottom + (lanes ? 30 : 10)
-  return { width: input.width, height, title: input.title, marks: sheet.marks(), tables: heatTables(input) }
+  const { width, title } = input
+  return { width, height, title, marks: sheet.marks(), tables: heatTables(input, facts), axis: axisOf(axis, false) }
 }
 
 /** Room that "dark" and its time need at the right edge, px. */
@@ -60,7 +63,7 @@ function axisWithRoom(input: HeatLineInput, facts: HeatFacts, left: number, righ
     .filter(({ room }) => room < plot * 0.8)
     .map(({ at, room }) => ((at - facts.from) * plot) / (plot - room))
   const length = Math.max(facts.to - facts.from, ...lengths)
-  return timeAxis(facts.from, instant(facts.from + length), left, right)
+  return timeAxis(facts.from, instant(facts.from + Math.ceil(length / MINUTE) * MINUTE), left, right)
 }
 
 /** The sentence stands in the upper left while no flag does; else it pushes the picture down. */

@@ -62,7 +62,7 @@ export function drawStanding(input: HeatLineInput, facts: HeatFacts): Drawing {
     height: tenth(height),
     title: input.title,
     marks: sheet.marks(),
-    tables: heatTables(input),
+    tables: heatTables(input, facts),
   }
 }
 

@@ -2,16 +2,15 @@ import { formatClock } from '../plan/clock'
 import { celsius, formatShare, formatTemp, type Instant, instant } from '../units'
 import type { DrawingTable } from './drawing'
 import { valueAt } from './heat-line-axis'
-import { type HeatFacts, type HeatLineCook, type HeatLineInput, heatFacts, momentFacts } from './heat-line-facts'
+import { type HeatFacts, type HeatLineCook, type HeatLineInput, momentFacts } from './heat-line-facts'
 
 const HALF_HOUR = 30 * 60_000
 
 /** The picture's figures: the moments of every cook, and what the first one's probe and cooker read each half hour. */
-export function heatTables(input: HeatLineInput): DrawingTable[] {
-  const first = input.cooks[0]
-  const curves = first ? [curveTable(input, heatFacts(input, first))] : []
-  return [...input.cooks.map((cook) => momentTable(input, cook)), ...curves]
-}
+export const heatTables = (input: HeatLineInput, facts: HeatFacts): DrawingTable[] => [
+  ...input.cooks.map((cook) => momentTable(input, cook)),
+  curveTable(input, facts),
+]
 
 function momentTable({ zone, cooks }: HeatLineInput, cook: HeatLineCook): DrawingTable {
   const clock = (at: Instant | null) => (at === null ? 'never' : formatClock(at, zone))

@@ -18,7 +18,7 @@ export async function printCallSheet(model: CallSheetModel, paper: Paper = 'A4')
 }
 
 /** Set a little denser before the sheet is let run over to a second page. */
-const DENSITIES = [1, 0.94, 0.88, 0.8]
+const DENSITIES = [1, 0.9, 0.8]
 
 function callSheet(model: CallSheetModel, paper: Paper, density: number): PrintedDocument {
   const { width, height } = SIZES[paper]
