@@ -67,6 +67,11 @@ export const SOURCES = {
     took: 'the share of a whole bird that warms as one solid',
     standing: 'fitted; those rows are left out of every score',
   },
+  'own-trial': {
+    reference: 'Our own trial of the skin laws on the open roasting timetables (calibration rows)',
+    took: 'centres and spreads of the skin law, of conductivity, and of the juice that shrinking meat lets go',
+    standing: 'fitted; the rows fitted to are left out of every score',
+  },
   'exact-series': {
     reference:
       'Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of Heat in Solids: series and product solutions of the plane wall, cylinder and sphere',
