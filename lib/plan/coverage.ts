@@ -1,5 +1,5 @@
 import type { MomentId } from '../model/moment-ids'
-import { type CookSketch, momentsOf } from './moments'
+import { burnsSolidFuel, type CookSketch, momentsOf } from './moments'
 import type { LIGHTS } from './shoot'
 
 export type Light = (typeof LIGHTS)[number]
@@ -170,11 +170,15 @@ export function coverageFor(
   const moments: readonly string[] = momentsOf(cook)
   const shots = STARTING_SHOTS.filter((shot) => edgesOf(shot).every((edge) => moments.includes(edge)))
   return shots
-    .map((shot) => ({ ...shot, cook: cook.id }))
+    .filter((shot) => shot.id !== 'smoke' || burnsSolidFuel(cook.cooker.kind))
+    .map((shot) => ({ ...shot, cook: cook.id, title: titleFor(shot, cook) }))
     .map((shot) => (secondAtItsMoment(shot, cook) ? { ...shot, needs: ['camera'] } : shot))
     .map((shot) => ({ ...shot, needs: staffed(shot, people) }))
     .map((shot) => (shot.id === 'beauty' && light ? inLight(shot, light) : shot))
 }
+
+const titleFor = (shot: ShotDocument, cook: CookSketch) =>
+  shot.id === 'lighting' && !burnsSolidFuel(cook.cooker.kind) ? 'The oven is switched on' : shot.title
 
 const edgesOf = (shot: ShotDocument): readonly string[] => {
   const { at, between } = shot as { at?: { moment: MomentId }; between?: readonly string[] }
