@@ -62,7 +62,7 @@ function cookDocument(fields: NewShoot) {
       ...(fields.probe === 'turn' ? { turn: { at: 'half' } } : {}),
       probe: { at: fields.probe, lead: '250 °C' },
     },
-    ...(fields.sear ? [{ do: 'sear', at: fields.sear.at, until: { core: fields.sear.off }, max: '15 min' }] : []),
+    ...(fields.sear ? [{ do: 'sear', at: fields.sear.at, until: { core: fields.sear.off }, max: '25 min' }] : []),
     { do: 'rest', until: { after: fields.rest }, max: '40 min' },
   ]
   return { id: 'hero', roast, cooker: { kind: fields.cooker }, stages }
