@@ -12,8 +12,13 @@ export function loadSchemaEngine() {
 async function load() {
   const glue = await import('@prisma/schema-engine-wasm/schema_engine_bg')
   // No require.resolve: bundlers rewrite it.
-  const file = path.join(process.cwd(), 'node_modules/@prisma/schema-engine-wasm/schema_engine_bg.wasm')
-  const { instance } = await WebAssembly.instantiate(readFileSync(file), { './schema_engine_bg.js': glue })
+  const file = path.join(
+    /* turbopackIgnore: true */ process.cwd(),
+    'node_modules/@prisma/schema-engine-wasm/schema_engine_bg.wasm',
+  )
+  const { instance } = await WebAssembly.instantiate(readFileSync(/* turbopackIgnore: true */ file), {
+    './schema_engine_bg.js': glue,
+  })
   glue.__wbg_set_wasm(instance.exports)
   instance.exports.__wbindgen_start()
   return glue.SchemaEngine

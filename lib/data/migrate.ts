@@ -26,7 +26,7 @@ function migrationsIn(folder: string) {
 /** What `prisma migrate deploy` does, in process: same engine, same table, same checksums. Returns the names applied. */
 export async function applyMigrations(
   adapter: SqlMigrationAwareDriverAdapterFactory,
-  folder = path.join(process.cwd(), 'prisma', 'migrations'),
+  folder = path.join(/* turbopackIgnore: true */ process.cwd(), 'prisma', 'migrations'),
 ): Promise<readonly string[]> {
   const SchemaEngine = await loadSchemaEngine()
   const engine = await SchemaEngine.new(

@@ -6,7 +6,9 @@ import { database } from './client'
 import { createShoot } from './create-shoot'
 
 /** Puts the demo shoots of `folder` in the database if it holds no shoot at all. */
-export async function plantDemo(folder = path.join(process.cwd(), 'prisma', 'demo')): Promise<void> {
+export async function plantDemo(
+  folder = path.join(/* turbopackIgnore: true */ process.cwd(), 'prisma', 'demo'),
+): Promise<void> {
   const { prisma } = await database()
   if ((await prisma.shoot.count()) > 0) return
   const names = await readdir(/* turbopackIgnore: true */ folder).catch(() => [] as string[])
