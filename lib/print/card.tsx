@@ -1,5 +1,6 @@
 import { Document, Line, Page, Svg, Text, View } from '@react-pdf/renderer'
 import type { CardLine, CardModel, DonenessRow } from '../export/card'
+import { FOOT, GAP, LEFT } from './card-height'
 import { DrawingOnPaper } from './drawing'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
 import { MARGIN, type Paper, PRINT, SIZES } from './sheet'
@@ -208,7 +209,6 @@ function Foot({ model }: { model: CardModel }) {
   )
 }
 
-const LEFT = 0.325
 /** The whole card at one scale; where it runs over a sheet it makes a second page, and the printer takes a smaller scale. */
 export function CardSheet({ model, paper, scale, date }: { model: CardModel; paper: Paper; date: Date } & Scale) {
   const width = SIZES[paper].width - 2 * MARGIN
@@ -221,14 +221,14 @@ export function CardSheet({ model, paper, scale, date }: { model: CardModel; pap
       creationDate={date}
       modificationDate={date}
     >
-      <Page size={paper === 'A4' ? 'A4' : 'LETTER'} style={{ padding: MARGIN, paddingBottom: 60, color: PRINT.ink }}>
+      <Page size={paper === 'A4' ? 'A4' : 'LETTER'} style={{ padding: MARGIN, paddingBottom: FOOT, color: PRINT.ink }}>
         <Head model={model} scale={scale} />
         <TimeLine model={model} scale={scale} width={width} />
         <View style={{ flexDirection: 'row', paddingTop: 12 * scale }}>
           <View style={{ width: width * LEFT }}>
             <Needs model={model} scale={scale} />
           </View>
-          <View style={{ width: width * (1 - LEFT) - 24, marginLeft: 24 }}>
+          <View style={{ width: width * (1 - LEFT) - GAP, marginLeft: GAP }}>
             {model.steps.map((line) => (
               <Step key={line.no} line={line} scale={scale} />
             ))}

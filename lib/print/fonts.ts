@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import path from 'node:path'
 import { Font } from '@react-pdf/renderer'
+import { toTrueType } from './woff'
 
 /** Each face with its extended Latin half after it: a letter the first file lacks is taken from the second. */
 export const SERIF = ['Vollkorn', 'Vollkorn ext']
@@ -52,6 +54,8 @@ function folderOf(name: string): string {
   return path.join(path.dirname(found), 'files')
 }
 
+const unpacked = (file: string) => `data:font/ttf;base64,${toTrueType(readFileSync(file)).toString('base64')}`
+
 let registered = false
 /** Registers the three faces with the printer, once. Words are never broken. */
 export function registerFonts(): void {
@@ -66,7 +70,7 @@ export function registerFonts(): void {
       Font.register({
         family,
         fonts: face.cuts.map(([fontWeight, fontStyle]) => ({
-          src: path.join(folder, `${face.package}-${subset}-${fontWeight}-${fontStyle}.woff`),
+          src: unpacked(path.join(folder, `${face.package}-${subset}-${fontWeight}-${fontStyle}.woff`)),
           fontWeight,
           fontStyle,
         })),

@@ -2,6 +2,7 @@ import { type DocumentProps, renderToBuffer } from '@react-pdf/renderer'
 import type { ReactElement } from 'react'
 import type { CardModel } from '../export/card'
 import { CardSheet } from './card'
+import { cardHeight } from './card-height'
 import { registerFonts } from './fonts'
 import type { Paper } from './sheet'
 
@@ -26,23 +27,39 @@ export async function printDocument(document: PrintedDocument): Promise<Uint8Arr
 /** Sizes tried, greatest first; the last sets sentences in 8 pt, the least that is read at arm's length. */
 const SCALES = [1, 0.965, 0.93, 0.9, 0.87, 0.84, 0.81, 0.78, 0.75, 0.72, 0.7]
 
-/** Printed at the greatest size at which it stands on one sheet; null where none does. Most fit at once, so that is tried first. */
-export async function printOnOneSheet(make: (scale: number) => PrintedDocument): Promise<Uint8Array | null> {
+/**
+ * Printed at the greatest size at which it stands on one sheet; null where none does. `begin` says which size to try
+ * first, so that most take one or two tries; the printer, not the guess, decides.
+ */
+export async function printOnOneSheet(make: (scale: number) => PrintedDocument, begin = 0): Promise<Uint8Array | null> {
   const fits = async (i: number) => {
     const bytes = await printDocument(make(SCALES[i] ?? 1))
     return sheetsIn(bytes) === 1 ? bytes : null
   }
-  const full = await fits(0)
-  if (full) return full
-  let best: Uint8Array | null = null
-  for (let low = 1, high = SCALES.length - 1; low <= high; ) {
-    const middle = (low + high) >> 1
-    const bytes = await fits(middle)
-    best = bytes ?? best
-    if (bytes) high = middle - 1
-    else low = middle + 1
+  let best = await fits(begin)
+  if (best) {
+    for (let i = begin - 1; i >= 0; i--) {
+      const greater = await fits(i)
+      if (!greater) return best
+      best = greater
+    }
+    return best
   }
-  return best
+  for (let i = begin + 1; i < SCALES.length; i++) {
+    best = await fits(i)
+    if (best) return best
+  }
+  return null
+}
+
+/** The first size at which the contents should stand on the sheet; past the least, the least. */
+function likelySize(model: CardModel, paper: Paper): { size: number; stands: boolean } {
+  const stands = (scale: number) => {
+    const { takes, room } = cardHeight(model, paper, scale)
+    return takes <= room
+  }
+  const size = SCALES.findIndex(stands)
+  return size < 0 ? { size: SCALES.length - 1, stands: false } : { size, stands: true }
 }
 
 /** The card without its last `n` steps, saying so; cautions are never left off. */
@@ -55,13 +72,15 @@ function shortened(model: CardModel, n: number): CardModel {
 
 /** The recipe card as PDF, one sheet: smaller type first; past the least, the last steps go and a sentence says so. */
 export async function printCard(model: CardModel, paper: Paper): Promise<Uint8Array> {
-  for (let n = 0; n < model.steps.length; n = n === 0 ? 1 : n * 2) {
+  let n = 0
+  while (n < model.steps.length && !likelySize(shortened(model, n), paper).stands) n++
+  // The guess may be a step too careful.
+  for (n = Math.max(0, n - 1); n < model.steps.length; n++) {
     const short = shortened(model, n)
-    const bytes = await printOnOneSheet((scale) => (
-      <CardSheet model={short} paper={paper} scale={scale} date={NO_DATE} />
-    ))
+    const make = (scale: number) => <CardSheet model={short} paper={paper} scale={scale} date={NO_DATE} />
+    const bytes = await printOnOneSheet(make, likelySize(short, paper).size)
     if (bytes) return bytes
   }
-  const bare = { ...shortened(model, model.steps.length), ingredients: model.ingredients.slice(0, 1) }
+  const bare = { ...shortened(model, model.steps.length), ingredients: model.ingredients.slice(0, 1), intro: '' }
   return printDocument(<CardSheet model={bare} paper={paper} scale={SCALES.at(-1) ?? 1} date={NO_DATE} />)
 }
