@@ -1,0 +1,38 @@
+import { spawn } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+
+export type RunningApp = { readonly address: string; readonly folder: string; stop(): Promise<void> }
+
+const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
+/** A build may have to come first when one suite is run alone. */
+const START_MS = 300_000
+
+/** Starts the app as a stranger would, on a free port. Without a folder it has one of its own, removed when it stops. */
+export async function startApp(folder?: string): Promise<RunningApp> {
+  const data = folder ?? mkdtempSync(path.join(tmpdir(), 'emberslate-'))
+  const child = spawn(process.execPath, ['lib/cli/start.mjs'], {
+    env: { ...process.env, NODE_ENV: 'production', PORT: '0', EMBERSLATE_DATA: data },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()))
+  let said = ''
+  const address = await new Promise<string>((resolve, reject) => {
+    const timer = setTimeout(() => child.kill(), START_MS)
+    for (const stream of [child.stdout, child.stderr])
+      stream.on('data', (bytes) => {
+        said += bytes
+        const found = ADDRESS.exec(said)
+        if (found) resolve(found[0])
+      })
+    child.once('exit', () => reject(new Error(`The app did not start:\n${said}`)))
+    child.once('exit', () => clearTimeout(timer))
+  })
+  const stop = async () => {
+    child.kill('SIGTERM')
+    await ended
+    if (folder === undefined) rmSync(data, { recursive: true, force: true })
+  }
+  return { address, folder: data, stop }
+}
