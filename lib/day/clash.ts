@@ -1,5 +1,5 @@
 import { type Mode, meet } from './crew'
-import { chainFollows, type MomentJob } from './moment-job'
+import type { MomentJob } from './moment-job'
 import { RULES } from './rules'
 
 /** How two moment shots with these people hang together: not at all, one standby for both, or one after the other. */
@@ -15,7 +15,7 @@ export function tieOf(a: MomentJob, modeA: Mode, b: MomentJob, modeB: Mode): Tie
     one.hands.some((p) => two.operators.includes(p))
   if (!behindCamera(modeA, modeB)) return here ? 'apart' : 'turns'
   const sameStand = alike(modeA.cameras, modeB.cameras) && alike(modeA.operators, modeB.operators)
-  return sameStand && chainFollows(first, next) ? 'chain' : 'turns'
+  return sameStand && first.chain.has(next.shot.id) ? 'chain' : 'turns'
 }
 const alike = (a: readonly number[], b: readonly number[]) => a.length === b.length && a.every((x) => b.includes(x))
 

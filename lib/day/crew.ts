@@ -21,6 +21,7 @@ export interface Mode {
   readonly rollMask: Mask
 }
 const MOST_MODES = 48
+const MOST_STAFFINGS = 2000
 
 export function crewOf(shoot: Shoot): Crew {
   const people = shoot.people ?? []
@@ -48,22 +49,24 @@ export const meet = (a: Mask, b: Mask) => a.some((word, i) => (word & (b[i] as n
 export const candidatesFor = (crew: Crew, need: string): number[] =>
   crew.people.flatMap((id, i) => (id === need || (crew.roles[i] as readonly string[]).includes(need) ? [i] : []))
 
-/** Every way to staff a shot, up to a bound; none where a need finds nobody. */
+/** Every way to staff a shot; of very many an even choice. None where a need finds nobody. */
 export function modesFor(crew: Crew, shot: Shot): Mode[] {
   const needs = shot.needs ?? []
   const wanted = needs.filter((n) => n === 'camera').length
   const hands = needs.filter((n) => n !== 'camera')
   const cameraCount = Math.max(wanted, shot.camera !== undefined || shot.locked ? 1 : 0)
   const operatorCount = shot.locked ? Math.max(wanted, anyOperator(crew) ? 1 : 0) : wanted
-  const modes: Mode[] = []
-  for (const cameras of cameraSets(crew, cameraCount, shot.camera))
-    for (const people of staffings(crew, [...new Array<string>(operatorCount).fill('camera'), ...hands])) {
-      if (modes.length >= MOST_MODES) return modes
-      modes.push(
-        modeOf(crew, people.slice(0, operatorCount), people.slice(operatorCount), cameras, shot.locked === true),
-      )
-    }
-  return modes
+  const teams = staffings(crew, [...new Array<string>(operatorCount).fill('camera'), ...hands])
+  const pairs = cameraSets(crew, cameraCount, shot.camera).flatMap((cameras) =>
+    teams.map((people) => ({ cameras, people })),
+  )
+  return evenly(pairs, MOST_MODES).map(({ cameras, people }) =>
+    modeOf(crew, people.slice(0, operatorCount), people.slice(operatorCount), cameras, shot.locked === true),
+  )
+}
+function evenly<T>(all: readonly T[], most: number): T[] {
+  if (all.length <= most) return [...all]
+  return Array.from({ length: most }, (_, i) => all[Math.floor((i * all.length) / most)] as T)
 }
 const anyOperator = (crew: Crew) => candidatesFor(crew, 'camera').length > 0
 
@@ -82,11 +85,13 @@ function subsets(from: readonly number[], count: number): number[][] {
   if (count === 0) return [[]]
   return from.flatMap((first, i) => subsets(from.slice(i + 1), count - 1).map((rest) => [first, ...rest]))
 }
-/** One person for each need, nobody twice. */
+/** One person for each need, nobody twice; two of the same role in one order only. */
 function staffings(crew: Crew, needs: readonly string[], taken: readonly number[] = []): number[][] {
-  const [need, ...rest] = needs
+  const need = needs[taken.length]
   if (need === undefined) return [[...taken]]
+  const alike = needs[taken.length - 1] === need ? (taken.at(-1) as number) : -1
   return candidatesFor(crew, need)
-    .filter((p) => !taken.includes(p))
-    .flatMap((p) => staffings(crew, rest, [...taken, p]))
+    .filter((p) => p > alike && !taken.includes(p))
+    .flatMap((p) => staffings(crew, needs, [...taken, p]))
+    .slice(0, MOST_STAFFINGS)
 }

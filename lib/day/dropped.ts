@@ -14,8 +14,7 @@ import { capital, comes, cooksOf, listed, momentName, quoted } from './words'
 export function droppedOf(
   problem: DayProblem,
   found: Found,
-  seed: number,
-  forecasts: ReadonlyMap<string, Forecast>,
+  context: { readonly seed: number; readonly sweeps: number; readonly forecasts: ReadonlyMap<string, Forecast> },
 ): Dropped[] {
   const { draft } = found
   const lost = [
@@ -26,7 +25,7 @@ export function droppedOf(
     problem,
     found,
     lost.map((l) => l.job),
-    { seed, forecasts },
+    context,
   )
   return [
     ...problem.unfit.map((u) => unfitDrop(problem, u)),

@@ -4,7 +4,7 @@ import { conflictsOf } from './conflicts'
 import { droppedOf } from './dropped'
 import type { Layout } from './layout'
 import { dayProblem } from './problem'
-import { DEFAULT_SWEEPS, searchDay } from './search'
+import { defaultSweeps, searchDay } from './search'
 import { dutiesOf, toLayout } from './to-layout'
 
 export type LayOutOptions = { readonly seed: number; readonly sweeps?: number }
@@ -15,9 +15,10 @@ export type LayOutOptions = { readonly seed: number; readonly sweeps?: number }
  */
 export function layOutDay(shoot: Shoot, forecasts: ReadonlyMap<string, Forecast>, options: LayOutOptions): Layout {
   const problem = dayProblem(shoot, forecasts)
-  const found = searchDay(problem, { seed: options.seed, sweeps: options.sweeps ?? DEFAULT_SWEEPS })
+  const { seed, sweeps = defaultSweeps(problem) } = options
+  const found = searchDay(problem, { seed, sweeps })
   const duties = dutiesOf(problem, found.draft)
-  const dropped = droppedOf(problem, found, options.seed, forecasts)
+  const dropped = droppedOf(problem, found, { seed, sweeps, forecasts })
   const conflicts = conflictsOf(problem, found.draft, duties, dropped)
   return toLayout(problem, found.draft, duties, { dropped, conflicts }, forecasts)
 }

@@ -22,6 +22,8 @@ export interface MomentJob {
   readonly modes: readonly Mode[]
   /** Its own setup, or the longest of the chain that stands ready with it. */
   readonly standbySetup: number
+  /** Ids of the shots at the same place that come so soon after that a fresh setup does not always fit between. */
+  readonly chain: ReadonlySet<string>
   readonly rule: CallRule
   /** When a member calls for it, and when it lets go; both by member. */
   readonly called: Float64Array
@@ -52,7 +54,7 @@ export function momentJobs(shoot: Shoot, crew: Crew, cooks: readonly CookTimes[]
   return { jobs: jobs.flatMap((job) => withCall(job, jobs, cooks)), unfit }
 }
 
-type Bare = Omit<MomentJob, 'standbySetup' | 'rule' | 'called' | 'released'>
+type Bare = Omit<MomentJob, 'standbySetup' | 'chain' | 'rule' | 'called' | 'released'>
 
 function bareJob(shot: Shot, crew: Crew, cooks: readonly CookTimes[]): Bare | Unfit {
   const cook = shot.cook === undefined ? 0 : cooks.findIndex((c) => c.id === shot.cook)
@@ -89,11 +91,11 @@ function withCall(job: Bare, all: readonly Bare[], cooks: readonly CookTimes[]):
   const rule = chooseRule(cook, job.moment, lead)
   if (!rule) return []
   const released = job.times.map((t) => t + job.after + handleMin)
-  return [{ ...job, standbySetup, rule, called: ruleTimes(cook, rule), released }]
+  const chain = new Set(followers.map((f) => f.shot.id))
+  return [{ ...job, standbySetup, chain, rule, called: ruleTimes(cook, rule), released }]
 }
 
-/** Whether `next` comes at the same place so soon after that a fresh setup does not always fit between. */
-export function chainFollows(first: Bare, next: Bare): boolean {
+function chainFollows(first: Bare, next: Bare): boolean {
   if (first.cook !== next.cook || first.place !== next.place || first.likely > next.likely) return false
   const gaps = first.times.map((t, m) => (next.times[m] as number) - next.before - (t + first.after) - 2 * handleMin)
   return (

@@ -9,10 +9,14 @@ import type { Edge, ShotWindow } from './shot-window'
 /** Puts a shot at the first place at or after the wanted one where everybody is free, or nowhere. */
 export function placeFloat(board: Board, job: FloatJob, firstMode: number, offset: number): Place | null {
   const count = job.modes.length
+  const open = job.span
+    ? []
+    : job.windows.map((window) => openWindow(board, job, window)).filter((w) => w.hi - w.lo >= job.roll)
+  if (!job.span && open.length === 0) return null
   for (const wanted of offset > 0 ? [offset, 0] : [0])
     for (let k = 0; k < count; k++) {
       const mode = job.modes[(firstMode + k) % count] as Mode
-      const place = job.span ? placeSpan(board, job, mode, job.span) : placeInWindows(board, job, mode, wanted)
+      const place = job.span ? placeSpan(board, job, mode, job.span) : placeInWindows(board, job, mode, open, wanted)
       if (!place) continue
       bind(board, job, place)
       return place
@@ -20,9 +24,15 @@ export function placeFloat(board: Board, job: FloatJob, firstMode: number, offse
   return null
 }
 
-function placeInWindows(board: Board, job: FloatJob, mode: Mode, offset: number): Place | null {
-  for (const window of job.windows) {
-    const { lo, hi } = boundsOf(board, job, window)
+type OpenWindow = { readonly lo: number; readonly hi: number; readonly window: ShotWindow }
+function placeInWindows(
+  board: Board,
+  job: FloatJob,
+  mode: Mode,
+  open: readonly OpenWindow[],
+  offset: number,
+): Place | null {
+  for (const { lo, hi, window } of open) {
     const place = firstFit(board, job, mode, lo + offset, hi, window)
     if (place) return place
   }
@@ -30,11 +40,13 @@ function placeInWindows(board: Board, job: FloatJob, mode: Mode, offset: number)
 }
 
 /** Likely bounds of the roll; what comes before has ended. */
-export function boundsOf(board: Board, job: FloatJob, window: ShotWindow): { lo: number; hi: number } {
-  const before = job.after.flatMap((i) => board.floats[i]?.end ?? [])
-  const lo = Math.max(board.crewCall + job.setup, ...window.lo.map((e) => minuteOf(e, board.meatOn)), ...before)
-  const hi = Math.min(board.lastEnd, ...window.hi.map((e) => minuteOf(e, board.meatOn)))
-  return { lo: Math.ceil(lo - 1e-6), hi: Math.floor(hi + 1e-6) }
+function openWindow(board: Board, job: FloatJob, window: ShotWindow): OpenWindow {
+  let lo = board.crewCall + job.setup
+  let hi = board.lastEnd
+  for (const edge of window.lo) lo = Math.max(lo, minuteOf(edge, board.meatOn))
+  for (const edge of window.hi) hi = Math.min(hi, minuteOf(edge, board.meatOn))
+  for (const i of job.after) lo = Math.max(lo, board.floats[i]?.end ?? lo)
+  return { lo: Math.ceil(lo - 1e-6), hi: Math.floor(hi + 1e-6), window }
 }
 
 function firstFit(board: Board, job: FloatJob, mode: Mode, lo: number, hi: number, window: ShotWindow): Place | null {

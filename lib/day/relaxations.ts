@@ -12,7 +12,8 @@ import { minutesText, ordinal } from './words'
 const PROBE_SWEEPS = 15
 const MOST_PROBES = 16
 type Relaxation = { readonly words: string; readonly shoot: Shoot; readonly mayCost?: boolean }
-type Context = { readonly seed: number; readonly forecasts: ReadonlyMap<string, Forecast> }
+/** `sweeps` of the search itself: a day laid out in haste is not probed. */
+type Context = { readonly seed: number; readonly sweeps: number; readonly forecasts: ReadonlyMap<string, Forecast> }
 type Lost = MomentJob | FloatJob
 
 /** For each dropped shot, by weight, the first single change that gives it a place without costing another its own. */
@@ -21,7 +22,7 @@ export function whatWouldSave(problem: DayProblem, found: Found, lost: readonly 
   const saved = new Map<string, ReadonlySet<string>>()
   /** A change of the whole day is tried once, and told of every shot it saves. */
   const saves = (relaxed: Relaxation, job: Lost): boolean => {
-    if (!saved.has(relaxed.words) && saved.size < MOST_PROBES)
+    if (!saved.has(relaxed.words) && saved.size < MOST_PROBES && context.sweeps >= PROBE_SWEEPS)
       saved.set(relaxed.words, savedBy(relaxed, lost, before, context))
     return saved.get(relaxed.words)?.has(job.shot.id) ?? false
   }

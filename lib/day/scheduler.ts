@@ -69,8 +69,8 @@ function wrapAfter(
   floats: readonly (Place | null)[],
   duties: readonly DutyPlace[],
 ): number {
-  const ends = [...moments, ...floats].flatMap((p) => (p ? [p.end] : []))
-  const last = Math.max(board.crewCall, ...ends, ...duties.map((d) => d.end))
+  let last = board.crewCall
+  for (const stretch of [moments, floats, duties]) for (const p of stretch) if (p) last = Math.max(last, p.end)
   return Math.ceil(last + RULES.strikeMin)
 }
 

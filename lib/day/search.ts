@@ -17,8 +17,10 @@ export type SearchOptions = {
   /** Where to begin; else a plan by priority. */
   readonly from?: Genes
 }
-/** Measured on two cores: 40 shots take about 2 s. */
-export const DEFAULT_SWEEPS = 120
+/** So many changes in all: measured at about 1 s for 40 shots, 2 s for 80. */
+const DEFAULT_TRIALS = 6000
+export const defaultSweeps = ({ floats, moments }: DayProblem) =>
+  Math.ceil(DEFAULT_TRIALS / Math.max(4, floats.length + moments.length))
 const HOT = 60
 const COLD = 0.2
 
