@@ -1,6 +1,5 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { brotliDecompressSync } from 'node:zlib'
@@ -16,7 +15,7 @@ const FLAGS = [
   '--disable-sync',
 ]
 
-const PACK = path.join(path.dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium/package.json')), 'bin')
+const PACK = path.resolve('node_modules/@sparticuz/chromium/bin')
 
 function lacksLibraries(file: string) {
   try {
