@@ -5,6 +5,8 @@ import { celsius, formatDuration, formatTemp, seconds, type UnitSystem } from '.
 import { momentName } from './heat-line-facts'
 import { isOperator, personName, usualOperator } from './lanes'
 
+export { isLiveCall as isLive } from './lanes'
+
 /** What the words of a call sheet are made from. */
 export interface Sheet {
   readonly shoot: Shoot
@@ -14,7 +16,6 @@ export interface Sheet {
 
 export const clockOf = ({ shoot }: Sheet, iso: string | null) =>
   iso === null ? '–' : formatClock(fromIso(iso), shoot.zone)
-export const isLive = (call: Call) => call.trigger !== null || call.follows !== null
 export const nameOf = ({ shoot }: Sheet, moment: Call['moment'], cook: string | null) => {
   const cooker = shoot.cooks.find((c) => c.id === cook)?.cooker.kind ?? shoot.cooks[0]?.cooker.kind ?? 'oven'
   return moment === null ? '' : momentName(moment, cooker)

@@ -6,7 +6,8 @@ import { DOTTED, EDGE, type Frame, HAIR } from './heat-line-frame'
 import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
 import { textWidth } from './text-width'
 
-const STRONG = { ...LETTERING.name }
+/** What would be, were the roast not cut. */
+export const LEFT_WHOLE = { stroke: 'ink-3', width: 1.1, dash: [5, 3] } as const
 
 export function drawMeat(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
   const { left, right, axis, meat } = frame
@@ -19,6 +20,8 @@ export function drawMeat(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, f
   }
   if (input.minimum) sheet.draw(line(left, meat.y(input.minimum.at), right, meat.y(input.minimum.at), DOTTED))
   sheet.draw(path(curvePaths(facts.meat, axis, meat.y).likely, { stroke: 'ink', width: 1.75 }))
+  const { likely } = curvePaths(facts.whole, axis, meat.y)
+  if (likely) sheet.draw(path(likely, LEFT_WHOLE))
 }
 
 export function drawCooker(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
@@ -73,18 +76,18 @@ function letterSliced(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, fram
   if (!slice || !end) return
   const words = `about ${formatTemp(celsius(facts.sliced.likely), input.units)}`
   const { low, high } = facts.sliced
-  const range = `${Math.round(inUnits(low, input))} to ${formatTemp(celsius(high), input.units)} when sliced`
+  const [from, to] = [low, high].map((level) => formatTemp(celsius(level), input.units))
+  const range = from === to ? 'when sliced' : `${from?.split(' ')[0]} to ${to} when sliced`
   const x = frame.axis(end.at) + 10
   const y = frame.meat.y(end.likely)
   const at = (dx: number, dy: number) => [
-    lettering.start(x + dx, y + dy, words, STRONG),
+    lettering.start(x + dx, y + dy, words, LETTERING.name),
     lettering.start(x + dx, y + dy + 15, range, LETTERING.small),
   ]
   const room = frame.right - x - textWidth(range, LETTERING.small)
   if (room >= 0) sheet.letterWhereFree(at(0, 3), at(0, 24), at(Math.min(20, room), 40))
   else sheet.letterWhereFree(at(room, 46), at(room, 64))
 }
-const inUnits = (level: number, input: HeatLineInput) => (input.units === 'us' ? level * 1.8 + 32 : level)
 
 export function letterCooker(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
   const { axis, cooker } = frame
@@ -120,7 +123,7 @@ function heldWords(held: number, input: HeatLineInput, facts: HeatFacts): string
 /** The height of a moment's knot: on the meat's curve, before the meat is on the cooker's. */
 export function knotY(facts: HeatFacts, frame: Frame, moment: HeatFacts['moments'][number]): number {
   const fire = moment.id === 'fire-lit' || moment.id === 'cooker-steady'
-  const points = fire ? facts.cooker : facts.meat
+  const points = fire ? facts.cooker : [...facts.meat, ...facts.whole]
   const at = moment.likely
   const nearest = at !== null && at > (points.at(-1)?.at ?? 0) ? points.at(-1) : points[0]
   const point = (at === null ? null : valueAt(points, at)) ?? nearest

@@ -4,6 +4,7 @@ import type { Stage } from '../model/cook'
 import type { Forecast, Trace } from '../model/forecast'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import { spreadOf, windowOf } from '../model/quantiles'
+import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import { type Celsius, celsius, formatTemp, type Instant, instant, later, seconds, type UnitSystem } from '../units'
 
@@ -66,6 +67,8 @@ export interface HeatFacts {
   readonly never: readonly MomentFact[]
   /** What the probe reads, °C, from meat-on to just after the slice. */
   readonly meat: readonly CurvePoint[]
+  /** What it would read from there to the carryover peak, were the roast left whole. */
+  readonly whole: readonly CurvePoint[]
   readonly cooker: readonly CurvePoint[]
   readonly targets: readonly { readonly at: Celsius; readonly words: string }[]
   readonly roastAt: Celsius
@@ -106,7 +109,7 @@ export function heatFacts(input: HeatLineInput, cook: HeatLineCook): HeatFacts {
     to,
     moments,
     never: all.filter((m) => m.likely === null),
-    ...curves(cook, moments),
+    ...curves(cook, moments, to),
     targets: targets(stages, input.units),
     roastAt: stages.find((s) => s.do === 'roast')?.at ?? celsius(150),
     searAt: stages.find((s) => s.do === 'sear')?.at ?? null,
@@ -127,12 +130,16 @@ export function momentFacts({ forecast, meatOn }: HeatLineCook): MomentFact[] {
   })
 }
 
-/** From 20 min before the first call to 25 min after wrap; dark is let in where it is near. */
+/**
+ * From 20 min before the first call to 25 min after wrap; dark is let in where it is near. Where no crew is shown, from
+ * the first moment to the last: the peak's late end, long after the slice, is let run out of the picture.
+ */
 function span(input: HeatLineInput, moments: readonly MomentFact[]): { from: Instant; to: Instant } {
-  const call = input.layout ? Date.parse(input.layout.crewCall) : Number.POSITIVE_INFINITY
-  const wrap = input.layout ? Date.parse(input.layout.wrap) : 0
+  const crew = input.lanes || input.standing ? input.layout : undefined
+  const call = crew ? fromIso(crew.crewCall) : Number.POSITIVE_INFINITY
+  const wrap = crew ? fromIso(crew.wrap) : 0
   const first = Math.min(call, ...moments.map((m) => m.early ?? m.likely ?? Number.POSITIVE_INFINITY))
-  const last = Math.max(wrap, ...moments.map((m) => m.late ?? m.likely ?? 0))
+  const last = Math.max(wrap, ...moments.map((m) => (m.id === 'carryover-peak' ? m.likely : m.late) ?? m.likely ?? 0))
   const dark = lightBands(input.place, instant(last - 60 * MINUTE), instant(last + 90 * MINUTE)).find(
     (band) => band.light === 'night' && band.start > last - 59 * MINUTE,
   )
@@ -147,16 +154,22 @@ function samples(from: Instant, to: Instant, every: number): Instant[] {
 }
 
 /** Quantiles over the members, at most some 200 instants; both curves end soon after the likely slice. */
-function curves(cook: HeatLineCook, moments: readonly MomentFact[]): Pick<HeatFacts, 'meat' | 'cooker'> {
+function curves(
+  cook: HeatLineCook,
+  moments: readonly MomentFact[],
+  to: Instant,
+): Pick<HeatFacts, 'meat' | 'whole' | 'cooker'> {
   const likely = (id: MomentId) => moments.find((m) => m.id === id)?.likely
   const { trace } = cook.forecast
-  const traceEnd = later(cook.meatOn, seconds(trace.startS + trace.stepS * (trace.count - 1)))
+  const traceEnd = Math.min(to, later(cook.meatOn, seconds(trace.startS + trace.stepS * (trace.count - 1))))
   const slice = likely('first-slice')
   const meatEnd = slice ? Math.min(slice + 12 * MINUTE, traceEnd) : traceEnd
   const fireEnd = likely('off-heat') ?? traceEnd
   const fireLit = likely('fire-lit') ?? cook.meatOn
+  const peak = likely('carryover-peak') ?? 0
   return {
     meat: quantileCurve(cook, trace.probeC, cook.meatOn, meatEnd),
+    whole: peak > meatEnd ? quantileCurve(cook, trace.probeC, meatEnd, peak) : [],
     cooker: quantileCurve(cook, trace.cookerC, fireLit, fireEnd),
   }
 }

@@ -13,8 +13,10 @@ export function drawLaneGround(sheet: Sheet, { top, crewBottom, tentative }: Lan
 }
 
 export function drawLanes(sheet: Sheet, all: Lanes, frame: Frame, zone: string): void {
-  for (const lane of all.lanes) drawLane(sheet, lane, frame)
+  for (const lane of all.lanes) drawRow(sheet, lane, frame)
   for (const meal of all.meals) drawMeal(sheet, meal, zone)
+  for (const lane of all.lanes)
+    for (const [i, box] of lane.boxes.entries()) drawBox(sheet, box, lane, lane.boxes.slice(i + 1))
   for (const twin of all.twins) drawTwin(sheet, twin)
   sheet.letter(lettering.start(0, all.lidY - 1, 'lid open', LETTERING.lane))
   for (const lid of all.lids) sheet.draw(rect(lid.x1, all.lidY - 10, lid.x2 - lid.x1, 10, { fill: 'ink' }))
@@ -25,7 +27,7 @@ export function drawLanes(sheet: Sheet, all: Lanes, frame: Frame, zone: string):
   }
 }
 
-function drawLane(sheet: Sheet, lane: Lane, frame: Frame): void {
+function drawRow(sheet: Sheet, lane: Lane, frame: Frame): void {
   const bottom = bottomOf(lane)
   const baseline = lane.boxes.length > 0 || lane.height === CAMERA_LANE ? lane.top + 19 : lane.top + 17
   const name = fitWords(lane.name, frame.left - 8, LETTERING.lane) ?? lane.name
@@ -35,7 +37,6 @@ function drawLane(sheet: Sheet, lane: Lane, frame: Frame): void {
     const dash = bar.live ? { dash: [6, 4] } : {}
     sheet.draw(line(bar.x1, lane.top + 12, bar.x2, lane.top + 12, { stroke: 'cool', width: 3, ...dash }))
   }
-  for (const [i, box] of lane.boxes.entries()) drawBox(sheet, box, lane, lane.boxes.slice(i + 1))
 }
 
 /** Solid is fixed, outline is free, dashed is called live. */
@@ -60,20 +61,17 @@ function drawBox(sheet: Sheet, box: Box, lane: Lane, later: readonly Box[]): voi
 }
 
 function drawMeal(sheet: Sheet, box: Lanes['meals'][number], zone: string): void {
-  const middle = (box.x1 + box.x2) / 2
-  const y = (box.top + box.bottom) / 2
-  sheet.draw(rect(box.x1, box.top, box.x2 - box.x1, box.bottom - box.top, { fill: 'paper', stroke: 'edge', width: 1 }))
-  const time = formatClock(fromIso(box.meal.start), zone)
-  const wide = box.x2 - box.x1 - 4
-  const words = (['meal', 'm.'] as const).find((w) => textWidth(w, LETTERING.name) <= wide)
-  const tall = box.bottom - box.top >= 30
-  if (!words) return
-  if (tall)
-    sheet.letterWhereFree([
-      lettering.middle(middle, y - 2, words, LETTERING.name),
-      lettering.middle(middle, y + 13, time, LETTERING.small),
-    ])
-  else sheet.letterWhereFree([lettering.middle(middle, y + 4, words, LETTERING.name)])
+  const { x1, x2, top, bottom, meal } = box
+  sheet.draw(rect(x1, top, x2 - x1, bottom - top, { fill: 'paper', stroke: 'edge', width: 1 }))
+  const time = formatClock(fromIso(meal.start), zone)
+  const word = ['meal', 'm.'].find((w) => textWidth(w, LETTERING.name) <= x2 - x1 - 4)
+  if (!word) return
+  const middle = (x1 + x2) / 2
+  const at = (y: number) => lettering.middle(middle, y, word, LETTERING.name)
+  const centre = (top + bottom) / 2
+  const withTime = textWidth(time, LETTERING.small) <= x2 - x1 - 4
+  if (bottom - top < 34 || !withTime) sheet.letterWhereFree([at(centre + 4)])
+  else sheet.letterWhereFree([at(centre - 2), lettering.middle(middle, centre + 13, time, LETTERING.small)])
 }
 
 /** A second roast is one line: thick on the heat, thin at rest, a stop where it is sliced. */

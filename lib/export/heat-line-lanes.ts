@@ -6,7 +6,7 @@ import { later, seconds } from '../units'
 import type { HeatFacts, HeatLineCook, HeatLineInput } from './heat-line-facts'
 import { momentFacts } from './heat-line-facts'
 import type { Frame } from './heat-line-frame'
-import { cameraName, isCalledLive, isOperator, personName, usualOperator } from './lanes'
+import { cameraName, isCalledLive, isOperator, liveFrom, personName, usualOperator } from './lanes'
 import { shotNumbers } from './shot-numbers'
 
 export const CAMERA_LANE = 37
@@ -106,7 +106,7 @@ function boxOf(
     id: placed.id,
     number: String(numbers.get(placed.id) ?? '?'),
     name: shot?.at ? null : (shot?.title ?? placed.id),
-    live: isCalledLive(placed, layout.calls),
+    live: isCalledLive(placed, layout),
     x1,
     x2: Math.max(x1 + BOX.least, x(frame, placed.end)),
   }
@@ -138,26 +138,23 @@ function personLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
         .map((shot) => ({
           x1: x(frame, shot.setupStart),
           x2: x(frame, shot.end),
-          live: isCalledLive(shot, layout.calls),
+          live: isCalledLive(shot, layout),
         })),
     }))
 }
 
 /** From the earliest possible standby of a call made live to the end of the last such shot. */
 function tentativeStretch(layout: Layout, frame: Frame): Lanes['tentative'] {
-  const live = layout.shots.filter((shot) => isCalledLive(shot, layout.calls))
-  if (live.length === 0) return null
-  const starts = live.map((shot) => {
-    const call = layout.calls.find((c) => c.for === shot.id)
-    const lead = fromIso(shot.start) - fromIso(shot.setupStart)
-    return call?.window.early ? fromIso(call.window.early) - lead : fromIso(shot.setupStart)
-  })
-  const ends = live.map((shot) => {
-    const late = layout.calls.find((call) => call.for === shot.id)?.window.late
-    return Math.max(fromIso(shot.end), late ? fromIso(late) : 0)
-  })
+  const from = liveFrom(layout)
+  if (from === null) return null
+  const ends = layout.shots
+    .filter((shot) => isCalledLive(shot, layout))
+    .map((shot) => {
+      const late = layout.calls.find((call) => call.for === shot.id)?.window.late
+      return Math.max(fromIso(shot.end), late ? fromIso(late) : 0)
+    })
   const inPlot = (at: number) => Math.min(frame.right, Math.max(frame.left, frame.axis(at)))
-  return { x1: inPlot(Math.min(...starts)), x2: inPlot(Math.max(...ends)) }
+  return { x1: inPlot(from), x2: inPlot(Math.max(...ends)) }
 }
 
 /** One open box over each run of neighbouring lanes that eat together. */

@@ -13,6 +13,7 @@ import {
   valueAt,
 } from './heat-line-axis'
 import { stackInBlocks } from './heat-line-blocks'
+import { LEFT_WHOLE } from './heat-line-curves'
 import { HATCHES, sunPath } from './heat-line-daylight'
 import type { HeatFacts, HeatLineInput, MomentFact } from './heat-line-facts'
 import { EDGE, HAIR, highest } from './heat-line-frame'
@@ -129,6 +130,8 @@ function drawMeatDown(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, axis
   const paths = curvePaths(facts.meat, axis, meat.y, true)
   sheet.draw(path(paths.band, { fill: 'band' }), path(paths.low, EDGE), path(paths.high, EDGE))
   sheet.draw(path(paths.likely, { stroke: 'ink', width: 1.75 }))
+  const whole = curvePaths(facts.whole, axis, meat.y, true).likely
+  if (whole) sheet.draw(path(whole, LEFT_WHOLE))
 }
 function drawMoment(
   sheet: Sheet,
@@ -158,8 +161,9 @@ function drawMoment(
 /** Before the meat is on the knots stand at its first temperature. */
 function knotX(facts: HeatFacts, moment: MomentFact, level: Scale): number {
   const at = moment.likely ?? instant(0)
-  const last = facts.meat.at(-1)
-  const point = valueAt(facts.meat, at) ?? (last && at > last.at ? last : facts.meat[0])
+  const points = [...facts.meat, ...facts.whole]
+  const last = points.at(-1)
+  const point = valueAt(points, at) ?? (last && at > last.at ? last : points[0])
   return level(point?.likely ?? 0)
 }
 

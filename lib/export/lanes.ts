@@ -1,5 +1,7 @@
 import type { Call, Layout, PlacedShot } from '../day/layout'
+import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
+import { type Instant, instant } from '../units'
 
 type Person = NonNullable<Shoot['people']>[number]
 
@@ -21,6 +23,23 @@ export function usualOperator(shoot: Shoot, layout: Layout, camera: string): str
   return most > 0 ? (operators[counts.indexOf(most)] ?? null) : null
 }
 
-/** Called on the day by the probe or by an earlier moment; the planned time is only likely. */
-export const isCalledLive = (shot: PlacedShot, calls: readonly Call[]) =>
-  shot.hold === 'tentative' || calls.some((call) => call.for === shot.id && (call.trigger || call.follows))
+/** A call that the probe or an earlier moment makes; the planned time is only likely. */
+export const isLiveCall = (call: Call) => call.trigger !== null || call.follows !== null
+
+/** The earliest standby of a call made live; from then on the day is called, not clocked. Null where none is. */
+export function liveFrom(layout: Layout): Instant | null {
+  const starts = layout.calls.filter(isLiveCall).flatMap((call) => {
+    const placed = layout.shots.find((shot) => shot.id === call.for)
+    const at = call.window.early ?? call.standby
+    if (!placed || !at) return []
+    return [fromIso(at) - (fromIso(placed.start) - fromIso(placed.setupStart))]
+  })
+  return starts.length > 0 ? instant(Math.min(...starts)) : null
+}
+
+/** Called live, or loose in the stretch in which others are. */
+export function isCalledLive(shot: PlacedShot, layout: Layout): boolean {
+  if (layout.calls.some((call) => call.for === shot.id && isLiveCall(call))) return true
+  const from = liveFrom(layout)
+  return shot.hold === 'tentative' && from !== null && fromIso(shot.end) > from
+}

@@ -203,10 +203,12 @@ function Below({ s, model }: Part) {
 function OwnCalls({ s, model }: Part) {
   return (
     <>
-      <View style={{ flexDirection: 'row', justifyContent: 'space-between' }}>
-        <Text style={s.h3}>Your own call</Text>
-        <Text style={s.th}>first setup</Text>
-      </View>
+      {model.own.length > 0 && (
+        <View style={{ flexDirection: 'row', justifyContent: 'space-between' }}>
+          <Text style={s.h3}>Your own call</Text>
+          <Text style={s.th}>first setup</Text>
+        </View>
+      )}
       {model.own.map((own) => (
         <View key={own.name} style={s.row}>
           <Text style={{ flex: 1 }}>
