@@ -38,6 +38,8 @@ async function serve() {
   const app = next({ dev: false, dir: process.cwd(), hostname: HOST, port, httpServer: server })
   await app.prepare()
   handle = app.getRequestHandler()
+  // Open for business means that a page answers: the database opens on the way, and says so itself if it cannot.
+  await fetch(`http://${HOST}:${port}/api/healthz`)
   console.log(`Emberslate is at http://${HOST}:${port}`)
   return { server, app }
 }

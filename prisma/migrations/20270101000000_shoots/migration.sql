@@ -17,7 +17,7 @@ CREATE TABLE "Shoot" (
 CREATE TABLE "ShootVersion" (
     "shootId" TEXT NOT NULL,
     "version" INTEGER NOT NULL,
-    "document" JSONB NOT NULL,
+    "document" JSON NOT NULL,
     "writeId" TEXT NOT NULL,
     "at" TIMESTAMPTZ(3) NOT NULL,
     "undoOf" INTEGER,
