@@ -61,7 +61,7 @@ function memberDrawer(plan: CookPlan, cut: Cut, geometry: Geometry, seed: number
   return (m: number) => drawMember(seed, m, input)
 }
 
-function settingOf(plan: CookPlan, cut: Cut, geometry: Geometry): Setting {
+export function settingOf(plan: CookPlan, cut: Cut, geometry: Geometry): Setting {
   const { air, wind, humidity, altitude } = plan.surroundings
   return {
     course: courseOf(plan),

@@ -2,6 +2,7 @@
 import type { Seconds } from '../units'
 import { fromFahrenheit } from '../units'
 import type { Animal, Cut } from './cuts'
+import { lethalityPerS } from './lethality'
 import type { SourceId } from './sources'
 
 /** [fsis-appendix-a-1999] as printed: °F and seconds of dwell for 6.5 log once the coldest point is there. */
@@ -38,20 +39,8 @@ export const APPENDIX_A: readonly (readonly [number, number])[] = [
 ]
 export const TABLE_SOURCE: SourceId = 'fsis-appendix-a-1999'
 export const TABLE_LOG = 6.5
-/** [fsis-appendix-a-1999] 6.5 log at 136 °F take 28 min and ten times less for 10 °F more: the column follows to the printed digit. */
-const D_136F_S = (28 * 60) / TABLE_LOG
-const Z_F = 10
-const LEAST_F = 130
-const MOST_F = 158
-export const LETHALITY_FROM_C = fromFahrenheit(LEAST_F)
-export const LETHALITY_CAP_C = fromFahrenheit(MOST_F)
-
-/** Log reduction per second. Nothing below the table's 130 °F, and no faster than at its 158 °F: we do not extrapolate. */
-export function lethalityPerS(tempC: number): number {
-  const f = tempC * 1.8 + 32
-  if (f < LEAST_F - 1e-9) return 0
-  return 10 ** ((Math.min(f, MOST_F) - 136) / Z_F) / D_136F_S
-}
+/** The table's range: no credit below 130 °F. */
+export const LETHALITY_FROM_C = fromFahrenheit(130)
 
 /** Log reduction of one point over an evenly sampled history (°C), logarithms of the rate taken as straight in between. */
 export function lethalityLog(historyC: ArrayLike<number>, stepS: number): number {

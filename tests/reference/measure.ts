@@ -1,0 +1,114 @@
+/** Model against fixture, as named error samples: the tests gate them and the report prints them. */
+import { readFileSync } from 'node:fs'
+import type { CookPlan, Stage } from '../../lib/model/cook'
+import { COOKERS } from '../../lib/model/cooker'
+import { type Cut, cutById } from '../../lib/model/cuts'
+import { settingOf } from '../../lib/model/forecast-cook'
+import { geometryOf, type Measured, typicalThicknessM } from '../../lib/model/shape'
+import { type Run, simulate } from '../../lib/model/simulate'
+import { CENTRAL, PRIORS } from '../../lib/model/spread'
+import { celsius, frac, kilograms, metres, metresPerSecond } from '../../lib/units'
+
+export const published = <T>(name: string): T =>
+  JSON.parse(readFileSync(new URL(`../fixtures/published/${name}.json`, import.meta.url), 'utf8'))
+
+/** The kitchen of the old tables. */
+const KITCHEN = { air: celsius(22), wind: metresPerSecond(0), humidity: frac(0.5), altitude: metres(0) }
+
+export interface OvenCook {
+  readonly cut: Cut
+  readonly massKg: number
+  readonly startC: number
+  readonly ovenC: number
+  readonly endC: number
+  readonly measured?: Measured
+}
+/** The likely member: every prior at its middle, a steady still oven, the probe at the coldest point, removal at the endpoint. */
+export function ovenRun({ cut, massKg, startC, ovenC, endC, measured }: OvenCook): Run {
+  const stages: Stage[] = [
+    { do: 'preheat', at: celsius(ovenC) },
+    { do: 'roast', at: celsius(ovenC), until: { core: celsius(endC) } },
+  ]
+  const plan: CookPlan = {
+    id: 'row',
+    roast: { cut: cut.id, mass: kilograms(massKg), start: celsius(startC), ...measured },
+    cooker: { kind: 'oven' },
+    stages,
+    surroundings: KITCHEN,
+    lidOpenings: [],
+  }
+  const habits = COOKERS.oven
+  return simulate(settingOf(plan, cut, geometryOf(cut, plan.roast.mass, measured)), {
+    ...CENTRAL,
+    startC,
+    h_WpM2K: PRIORS.h.centre * habits.hFactor,
+    warmUpS: habits.warmUpMin * 60,
+    drift: { normal: () => 0, uniform: () => 0.5 },
+  })
+}
+
+export interface ChartRow {
+  readonly n: number
+  readonly file: string
+  readonly cut: string
+  readonly part: string
+  readonly mass_kg: number
+  readonly oven_C: number
+  readonly start_C: number
+  readonly endpoint_C: number
+  readonly minutes: readonly [number, number]
+  readonly weight: number
+  readonly role: 'score' | 'calibration'
+}
+export const CHART = published<{ rows: ChartRow[] }>('roasting-times').rows
+
+/** How many of the printed part make the whole whose section it keeps: a half of two, one rib of a rack of three. */
+const WHOLE_PER_PART: Readonly<Record<string, number>> = { half: 2, 'one rib': 3 }
+/** Sizes that the printed part has instead of the catalogue's: the section of the whole, and what length the mass leaves. */
+function partSizes(cut: Cut, row: ChartRow): Measured | undefined {
+  const ofWhole = WHOLE_PER_PART[row.part]
+  if (ofWhole === undefined) return undefined
+  const thickness = typicalThicknessM(cut, ofWhole * row.mass_kg)
+  return { thickness: metres(thickness), width: metres(thickness * cut.widthPerThickness) }
+}
+
+export interface ChartSample {
+  readonly row: ChartRow
+  readonly label: string
+  /** Model minutes; +Infinity where it never gets there, which counts as a failure. */
+  readonly modelMin: number
+  readonly ratio: number
+  readonly met: boolean
+}
+const MET_WITHIN = 0.15
+export function chartSample(row: ChartRow): ChartSample {
+  const cut = cutById(row.cut)
+  const label = `n=${row.n} ${row.cut} (${row.part}) ${row.mass_kg} kg, ${row.oven_C} to ${row.endpoint_C} °C`
+  if (!cut) return { row, label, modelMin: Number.POSITIVE_INFINITY, ratio: Number.POSITIVE_INFINITY, met: false }
+  const measured = partSizes(cut, row)
+  const cook = { cut, massKg: row.mass_kg, startC: row.start_C, ovenC: row.oven_C, endC: row.endpoint_C }
+  const modelMin = ovenRun(measured ? { ...cook, measured } : cook).moments.pull / 60
+  const [low, high] = row.minutes
+  const ratio = modelMin / ((low + high) / 2)
+  const met = (modelMin >= low && modelMin <= high) || Math.abs(ratio - 1) <= MET_WITHIN
+  return { row, label, modelMin, ratio, met }
+}
+
+export interface Score {
+  readonly n: number
+  readonly weight: number
+  readonly share: number
+  readonly median: number
+  readonly logSd: number
+}
+/** Weighted share met, median of model/table, and standard deviation of its logarithm about the mean. */
+export function scoreOf(samples: readonly ChartSample[]): Score {
+  const weight = samples.reduce((s, x) => s + x.row.weight, 0)
+  const share = samples.reduce((s, x) => s + (x.met ? x.row.weight : 0), 0) / weight
+  const sorted = [...samples].sort((a, b) => a.ratio - b.ratio)
+  let passed = 0
+  const median = sorted.find((x) => (passed += x.row.weight) >= weight / 2)?.ratio ?? Number.NaN
+  const meanLog = samples.reduce((s, x) => s + x.row.weight * Math.log(x.ratio), 0) / weight
+  const variance = samples.reduce((s, x) => s + x.row.weight * (Math.log(x.ratio) - meanLog) ** 2, 0) / weight
+  return { n: samples.length, weight, share, median, logSd: Math.sqrt(variance) }
+}
