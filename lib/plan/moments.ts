@@ -8,6 +8,7 @@ export interface CookSketch {
     readonly do: string
     readonly turn?: unknown
     readonly probe?: { readonly at: unknown }
+    readonly cold?: boolean
   }[]
 }
 
@@ -19,6 +20,8 @@ export function momentsOf(cook: CookSketch): MomentId[] {
   const sears = cook.stages.some((stage) => stage.do === 'sear')
   const turns = cook.stages.some((stage) => stage.do === 'roast' && stage.turn !== undefined)
   const absent = new Set<MomentId>()
+  // An oven that starts cold with the meat in it is never steady before meat-on.
+  if (cook.stages.some((stage) => stage.do === 'preheat' && stage.cold)) absent.add('cooker-steady')
   if (!turns) absent.add('turn')
   if (!sears) absent.add('sear-start')
   if (!sears || !burnsSolidFuel(cook.cooker.kind)) absent.add('vents-open')

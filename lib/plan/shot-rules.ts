@@ -95,6 +95,8 @@ function checkEdges(shoot: Shoot, item: Shot | Task, pointer: string): Problem[]
 function absentMoment(cook: Cook, moment: MomentId): string {
   if (moment === 'turn')
     return `The plan of "${cook.id}" has no turn. Add "turn" to its roast, or choose another moment.`
+  if (moment === 'cooker-steady')
+    return `The oven of "${cook.id}" starts cold, so it is not steady before the meat is on. Choose another moment.`
   if (cook.stages.some((stage) => stage.do === 'sear'))
     return `No vents are opened in the ${cook.cooker.kind} of "${cook.id}". Choose another moment, such as "sear-start".`
   return `The plan of "${cook.id}" has no sear, so there is no "${moment}". Add a sear, or choose another moment.`

@@ -340,6 +340,8 @@ describe('parseShoot: shots', () => {
     const at = (moment: string) => [{ id: 'one', title: 'One', at: { moment } }]
     one(lambWith({ ...oven, '/shots': at('vents-open') }), '/shots/0/at/moment', /^No vents are opened in the oven/)
     one(lambWith({ ...oven, '/shots': at('turn') }), '/shots/0/at/moment', /has no turn/)
+    const cold = { ...oven, '/cooks/0/stages': [{ ...PREHEAT, cold: true }, HEAT, REST] }
+    one(lambWith({ ...cold, '/shots': at('cooker-steady') }), '/shots/0/at/moment', /starts cold/)
     const unseared = { '/cooks/0/stages': [PREHEAT, HEAT, REST], '/tasks': [] }
     one(
       lambWith({ ...unseared, '/shots': at('sear-start') }),
@@ -407,7 +409,8 @@ describe('parseShoot: the day', () => {
   })
 
   test('a time that the clock change skips is refused, one that occurs twice is not', () => {
-    const night = (date: string, wrap: string) => lambWith({ '/date': date, '/day': { call: '20:00', wrap } })
+    const night = (date: string, wrap: string) =>
+      lambWith({ '/date': date, '/day': { call: '20:00', wrap }, '/shots': [] })
     one(
       night('2027-03-27', '01:30'),
       '/day/wrap',

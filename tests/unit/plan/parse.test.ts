@@ -45,25 +45,30 @@ function pointersOf(value: unknown, path: readonly PropertyKey[] = []): string[]
 const parentOf = (pointer: string) => pointer.slice(0, pointer.lastIndexOf('/'))
 const LEAKS = /invalid|expected|received|undefined|NaN|\[object|zod|too (small|big):/i
 
-/** What must hold of any answer to any document. */
-function soundAnswer(document: unknown) {
+/** What is wrong with the answer to any document: a fault at no place, or told in no whole sentence. */
+function unsound(document: unknown): string[] {
   const result = parseShoot(document)
-  if (result.ok) return
-  expect(result.problems.length).toBeGreaterThan(0)
-  for (const { pointer, sentence } of result.problems) {
+  if (result.ok) return []
+  if (result.problems.length === 0) return ['refused without a word']
+  return result.problems.flatMap(({ pointer, sentence }) => {
     const stands = pointer === '' || valueAt(document, pointer) !== undefined
     const holder = valueAt(document, parentOf(pointer))
-    expect(stands || (typeof holder === 'object' && holder !== null), `${pointer} in ${JSON.stringify(document)}`).toBe(
-      true,
-    )
-    expect(sentence, pointer).toMatch(/^.{8,}[.?]$/s)
-    expect(sentence.replace(/"[^"]*"/g, ''), pointer).not.toMatch(LEAKS)
-  }
+    const placed = stands || (typeof holder === 'object' && holder !== null)
+    const whole = /^.{8,}[.?]$/s.test(sentence) && !LEAKS.test(sentence.replace(/"[^"]*"/g, ''))
+    return placed && whole ? [] : [`${pointer}: ${sentence}`]
+  })
+}
+function soundAnswer(document: unknown) {
+  expect(unsound(document)).toEqual([])
 }
 
-describe('parseShoot: whatever it is given', () => {
+// Thousands of documents; the limit is for a machine that does much else.
+describe('parseShoot: whatever it is given', { timeout: 60_000 }, () => {
   test('any JSON gives a shoot, or faults at places that exist, in whole sentences', () => {
-    fc.assert(fc.property(fc.jsonValue({ maxDepth: 6 }), soundAnswer), { numRuns: 1500 })
+    fc.assert(
+      fc.property(fc.jsonValue({ maxDepth: 6 }), (document) => soundAnswer(document)),
+      { numRuns: 1000 },
+    )
   })
 
   test('a good shoot with any value, anywhere, does the same', () => {
@@ -95,14 +100,18 @@ describe('parseShoot: whatever it is given', () => {
       fc.property(fc.constantFrom(...spots), odd, ({ document, pointer }, value) =>
         soundAnswer(setAt(document, pointer, value)),
       ),
-      { numRuns: 3000 },
+      { numRuns: 1000 },
     )
   })
 
   test('a good shoot with anything taken out does the same', () => {
-    for (const text of TEXTS.values()) {
+    for (const text of [fixtureText('full'), fixtureText('minimal')]) {
       const document = JSON.parse(text)
-      for (const pointer of pointersOf(document).slice(1)) soundAnswer(removeAt(document, pointer))
+      expect(
+        pointersOf(document)
+          .slice(1)
+          .flatMap((pointer) => unsound(removeAt(document, pointer))),
+      ).toEqual([])
     }
   })
 
@@ -162,7 +171,7 @@ describe('parseShoot: whatever it is given', () => {
         const twice = !result.ok && /second time/.test(result.problems[0]?.sentence ?? '')
         return twice || broken(text) !== engine(text)
       }),
-      { numRuns: 2000 },
+      { numRuns: 1000 },
     )
   })
 })
