@@ -2,6 +2,7 @@ import type { Forecast } from '../../model/forecast'
 import type { Call } from '../layout'
 import { type Booked, type Facts, leadMs, rankAround } from './facts'
 import { LIMITS } from './limits'
+import { readyAfterCall } from './standing'
 import { type Violation, violation } from './violation'
 
 /** Every shot at a moment has one call, true to the forecast and early enough for its people. */
@@ -178,23 +179,27 @@ function checkFollows(facts: Facts, call: Call, b: Booked): Violation[] {
   return tooLate(facts, b, 'follows-late', call, samples, (m) => (from[m] as number) + after)
 }
 
-/** A live call leaves time to let people go and then the lead, in all but 5 % of members; a moment that never comes is not missed. */
+/** A live call has everybody ready in all but 5 % of members; a moment that never comes is not missed. */
 function tooLate(
-  { titleOf }: Facts,
+  facts: Facts,
   b: Booked,
   rule: 'trigger-late' | 'follows-late',
   call: Call,
   samples: Float64Array,
   calledAt: (member: number) => number,
 ): Violation[] {
-  const neededS = (LIMITS.releaseMs + leadMs(b) - LIMITS.graceMs) / 1000
-  const late = samples.filter((s, m) => Number.isFinite(s) && !(s - calledAt(m) >= neededS)).length
+  const zero = facts.meatOn(b.cook)
+  const before = (b.shot.at?.before ?? 0) * 1000
+  const isLate = (s: number, m: number) =>
+    Number.isFinite(s) &&
+    !(readyAfterCall(facts, b, m, zero + calledAt(m) * 1000, true) <= zero + s * 1000 - before + LIMITS.graceMs)
+  const late = samples.filter(isLate).length
   if (late <= samples.length * LIMITS.missShare) return []
   const share = Math.round((100 * late) / samples.length)
   return [
     violation(
       rule,
-      `Call "${call.id}" leaves too little time for ${titleOf(b.id)} in ${share} % of cooks.`,
+      `Call "${call.id}" leaves too little time for ${facts.titleOf(b.id)} in ${share} % of cooks.`,
       [b.id],
       b.people,
     ),

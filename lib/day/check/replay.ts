@@ -1,8 +1,9 @@
 import type { Call } from '../layout'
 import { firstReading } from './calls'
-import { type Booked, type Facts, leadMs, placeOf } from './facts'
+import { type Booked, type Facts, placeOf } from './facts'
 import { LIMITS } from './limits'
 import { behindCamera } from './needs'
+import { readyAfterCall } from './standing'
 import { type Violation, violation } from './violation'
 
 /** Allowed between a promised share and the one replayed here: rounding of times to the minute moves a few members. */
@@ -13,7 +14,7 @@ export function checkPromises(facts: Facts): Violation[] {
   const stands = facts.booked.flatMap((b) => standOf(facts, b) ?? [])
   const members = Math.min(...stands.map((s) => s.instants.length))
   if (stands.length === 0 || members === 0) return []
-  const live = shares(stands, members, (m) => caughtLive(stands, m))
+  const live = shares(stands, members, (m) => caughtLive(facts, stands, m))
   const clock = shares(stands, members, (m) => stands.map((s) => caughtByClock(s, m)))
   return [
     ...broken('Called live', facts.layout.capture, live),
@@ -58,19 +59,18 @@ function standOf(facts: Facts, b: Booked): Stand | null {
   }
 }
 
-function caughtLive(stands: readonly Stand[], m: number): boolean[] {
+function caughtLive(facts: Facts, stands: readonly Stand[], m: number): boolean[] {
   return stands.map((s, i) => {
     const instant = s.instants[m] as number
     const live = s.call.trigger !== null || s.call.follows !== null
-    const setup = leadMs(s.b) - s.before
-    const readyAfterCall = (s.called[m] as number) + (live ? LIMITS.releaseMs : 0) + setup
+    const readyCalled = readyAfterCall(facts, s.b, m, s.called[m] as number, live)
     const comesFirst = (o: Stand, k: number) => {
       const before = (o.instants[m] as number) - instant
       return before < 0 || (before === 0 && k < i)
     }
     const held = stands.filter((o, k) => comesFirst(o, k) && holds(o, s))
     const readyAfterOthers = held.map((o) => (o.instants[m] as number) + o.after + moveMs(o, s))
-    const readyAt = Math.max(readyAfterCall, ...readyAfterOthers)
+    const readyAt = Math.max(readyCalled, ...readyAfterOthers)
     return Number.isFinite(instant) && readyAt <= instant - s.before + LIMITS.graceMs
   })
 }
