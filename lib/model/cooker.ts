@@ -75,8 +75,10 @@ const OVERDRIVE_K = 60
 /** With the lid off the meat stands in rising air between the fire's and the day's. [estimate] */
 const OPEN_SHARE = 0.3
 const OPEN_TIME_S = 45
-/** Level and drift are of the fire; they fade as the cooker nears the day's air. */
-const FULL_EXCESS_K = 100
+/** Drift is of the fire, and fades as the cooker nears the day's air. Layers of heat grow with the excess over that air. */
+const DRIFT_EXCESS_K = 100
+const LEVEL_EXCESS_K = 135
+const LEVEL_MOST = 1.5
 const KNOT_S = 60
 
 /** What one member's cooker is like. */
@@ -141,14 +143,13 @@ export class Cooker {
 
   /** The dial's reading with the given base at a time after meat-on. */
   readingC(timeS: number, baseC = this.baseC): number {
-    return baseC + this.driftAt(timeS) * this.fade(baseC)
+    return baseC + this.driftAt(timeS) * within(0, (baseC - this.airC) / DRIFT_EXCESS_K, 1)
   }
   /** The temperature that the meat meets. */
   atMeatC(timeS: number, baseC = this.baseC): number {
-    return baseC + (this.driftAt(timeS) + this.member.levelK) * this.fade(baseC)
+    const layers = within(0, (baseC - this.airC) / LEVEL_EXCESS_K, LEVEL_MOST)
+    return this.readingC(timeS, baseC) + this.member.levelK * layers
   }
-
-  private fade = (baseC: number) => Math.min(1, Math.max(0, (baseC - this.airC) / FULL_EXCESS_K))
 
   private driftAt(timeS: number): number {
     const knot = Math.floor(timeS / KNOT_S)
@@ -160,6 +161,8 @@ export class Cooker {
     return a + (timeS / KNOT_S - knot) * ((this.drift[knot + 1] as number) - a)
   }
 }
+
+const within = (least: number, x: number, most: number) => Math.min(most, Math.max(least, x))
 
 const warmUpTimeS = (warmUpS: number, riseK: number) => warmUpS / Math.log(Math.max(1.5, riseK / STEADY_K))
 

@@ -38,10 +38,10 @@ export function matterOf(input: MatterInput): Matter {
   return { fromC: input.fromC, rows, columns, rhoKgpM3: input.rhoKgpM3, waterKgpM3 }
 }
 
-/** Heat and water that crossed the skin since the start, per m² of skin. */
-export interface Tally {
-  heatJpM2: number
-  storedJpM2: number
+/** A probe's place in the column: between node `below` and the next, `part` of the way. */
+export interface Place {
+  readonly below: number
+  readonly part: number
 }
 
 export class Meat {
@@ -55,8 +55,10 @@ export class Meat {
   readonly logKill: Float64Array
   evaporatedKgpM2 = 0
   boiledKgpM2 = 0
-  readonly tally: Tally = { heatJpM2: 0, storedJpM2: 0 }
-  private before: Float64Array
+  private readonly kNow: Float64Array
+  private readonly cNow: Float64Array
+  private readonly kBefore: Float64Array
+  private readonly cBefore: Float64Array
   private lastStepS = 0
   private tried = { stepS: 0, evaporatedKgpM2: 0 }
   private readonly boilable: Float64Array
@@ -76,17 +78,21 @@ export class Meat {
     this.inside = interior(mesh, halfThicknessM)
     this.nodesC = row(startC)
     this.nextC = row(startC)
-    this.before = row(startC)
+    this.kNow = row(0)
+    this.cNow = row(0)
+    this.kBefore = row(0)
+    this.cBefore = row(0)
     this.peakC = row(startC)
     this.juice = row(0)
     this.logKill = row(0)
     this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.waterKgpM3)
     this.skin = new TwoSidedSkin(law)
+    this.age(0, this.nodesC)
   }
 
   /** Computes `nextC` after a step between two surroundings; nothing else changes until `accept`. */
   try(stepS: number, start: Around, end: Around) {
-    this.readProperties(stepS)
+    this.foresee(stepS)
     this.skin.begin(start, end, this.evaporatedKgpM2, stepS)
     stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
     this.tried.stepS = stepS
@@ -96,28 +102,22 @@ export class Meat {
   /** Makes the tried step so: boils off what is above the boiling point, lets juice go, adds up kill and peaks. */
   accept() {
     const { stepS } = this.tried
-    this.tally.heatJpM2 += this.skin.meanHeat_WpM2() * stepS
-    for (let i = 0; i < this.mesh.count; i++)
-      this.tally.storedJpM2 +=
-        (this.inside.heat[i] as number) * ((this.nextC[i] as number) - (this.nodesC[i] as number))
     this.evaporatedKgpM2 = this.tried.evaporatedKgpM2
     this.boil()
-    this.age(stepS)
-    const spare = this.before
-    this.before = this.nodesC
+    this.age(stepS, this.nextC)
+    const spare = this.nodesC
     this.nodesC = this.nextC
     this.nextC = spare
     this.lastStepS = stepS
   }
 
-  /** Temperature at r = `place` · R in a row of nodes. */
-  at(place: number, row: Float64Array): number {
+  /** Where r = `share` · R lies. */
+  placeOf(share: number): Place {
     const places = this.mesh.place
-    let i = 0
-    while (i < this.mesh.count - 2 && (places[i + 1] as number) < place) i++
-    const a = places[i] as number
-    const part = (place - a) / ((places[i + 1] as number) - a)
-    return (row[i] as number) + part * ((row[i + 1] as number) - (row[i] as number))
+    let below = 0
+    while (below < this.mesh.count - 2 && (places[below + 1] as number) < share) below++
+    const a = places[below] as number
+    return { below, part: (share - a) / ((places[below + 1] as number) - a) }
   }
 
   /** Mass lost so far, share of the raw mass: evaporated at the skin, boiled off beneath it, and let go as juice. */
@@ -129,22 +129,15 @@ export class Meat {
     return (this.evaporatedKgpM2 + this.boiledKgpM2) * perMass + juice * (exponent + 1)
   }
 
-  /** Properties at the middle of the step, each node's temperature carried on as it has been moving. */
-  private readProperties(stepS: number) {
-    const { columns, fromC, rows } = this.matter
+  /** Properties at the middle of the step, each carried on as it has been changing. */
+  private foresee(stepS: number) {
     const { k, c } = this.inside
     const carry = this.lastStepS > 0 ? Math.min(1, stepS / (2 * this.lastStepS)) : 0
     for (let i = 0; i < this.mesh.count; i++) {
-      const now = this.nodesC[i] as number
-      const row = Math.min(rows - 1.001, Math.max(0, now + carry * (now - (this.before[i] as number)) - fromC))
-      const whole = Math.floor(row)
-      const part = row - whole
-      const j = COLUMNS * whole
-      const k0 = columns[j] as number
-      const c0 = columns[j + 1] as number
-      k[i] = this.scale.k * (k0 + part * ((columns[j + COLUMNS] as number) - k0))
-      c[i] =
-        this.scale.c * capacityLeft(this.juice[i] as number) * (c0 + part * ((columns[j + COLUMNS + 1] as number) - c0))
+      const kNow = this.kNow[i] as number
+      const cNow = this.cNow[i] as number
+      k[i] = kNow + carry * (kNow - (this.kBefore[i] as number))
+      c[i] = cNow + carry * (cNow - (this.cBefore[i] as number))
     }
   }
 
@@ -162,25 +155,39 @@ export class Meat {
     }
   }
 
-  private age(stepS: number) {
+  /** Peaks, juice and kill after a step, and the properties at the temperatures now. */
+  private age(stepS: number, tempC: Float64Array) {
     const { columns, fromC, rows } = this.matter
     const gain = 1 - Math.exp(-stepS / JUICE_TIME_S)
     for (let i = 0; i < this.mesh.count; i++) {
-      const temp = this.nextC[i] as number
+      const temp = tempC[i] as number
       if (temp > (this.peakC[i] as number)) this.peakC[i] = temp
       const row = Math.min(rows - 1.001, Math.max(0, temp - fromC))
-      const whole = Math.floor(row)
-      const part = row - whole
-      const j = COLUMNS * whole + 2
-      const juice0 = columns[j] as number
-      const kill0 = columns[j + 1] as number
-      const rise = juice0 + part * ((columns[j + COLUMNS] as number) - juice0) - (this.juice[i] as number)
-      if (rise > 0) this.juice[i] = (this.juice[i] as number) + gain * rise
+      const low = Math.floor(row)
+      const part = row - low
+      const j = COLUMNS * low
+      const k = columns[j] as number
+      const c = columns[j + 1] as number
+      const juiceInTheEnd = columns[j + 2] as number
+      const kill = columns[j + 3] as number
+      const still = juiceInTheEnd + part * ((columns[j + COLUMNS + 2] as number) - juiceInTheEnd)
+      let juice = this.juice[i] as number
+      if (still > juice) {
+        juice += gain * (still - juice)
+        this.juice[i] = juice
+      }
       this.logKill[i] =
-        (this.logKill[i] as number) + stepS * (kill0 + part * ((columns[j + COLUMNS + 1] as number) - kill0))
+        (this.logKill[i] as number) + stepS * (kill + part * ((columns[j + COLUMNS + 3] as number) - kill))
+      this.kBefore[i] = this.kNow[i] as number
+      this.cBefore[i] = this.cNow[i] as number
+      this.kNow[i] = this.scale.k * (k + part * ((columns[j + COLUMNS] as number) - k))
+      this.cNow[i] = this.scale.c * capacityLeft(juice) * (c + part * ((columns[j + COLUMNS + 1] as number) - c))
     }
   }
 }
+
+export const tempAt = ({ below, part }: Place, row: Float64Array) =>
+  (row[below] as number) + part * ((row[below + 1] as number) - (row[below] as number))
 
 /** The skin law at both ends of one step, with the water that leaves between. */
 class TwoSidedSkin implements SkinSide {
@@ -192,8 +199,6 @@ class TwoSidedSkin implements SkinSide {
   private water0 = 0
   private startRate = 0
   private endRate = 0
-  private startHeat = 0
-  private endHeat = 0
   private stepS = 0
 
   constructor(private readonly law: SkinLaw) {}
@@ -214,14 +219,11 @@ class TwoSidedSkin implements SkinSide {
     this.slope_WpM2K = this.out.slope_WpM2K
     if (end === 0) {
       this.startRate = this.out.water_KgpM2S
-      this.startHeat = this.out.net_WpM2
     } else {
       this.endRate = this.out.water_KgpM2S
-      this.endHeat = this.out.net_WpM2
     }
   }
 
   /** Water gone by the end of the step; what condenses runs off and leaves the skin as wet as it can be. */
   evaporatedKgpM2 = () => Math.max(0, this.water0 + (this.stepS * (this.startRate + this.endRate)) / 2)
-  meanHeat_WpM2 = () => (this.startHeat + this.endHeat) / 2
 }

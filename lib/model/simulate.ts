@@ -4,7 +4,7 @@ import type { Until } from './cook'
 import { Cooker, type CookerHabits } from './cooker'
 import type { Course, CourseStage } from './course'
 import { crossing, hasMet, peakOf, toward, type Watch } from './crossing'
-import { type Matter, Meat } from './meat'
+import { type Matter, Meat, type Place, tempAt } from './meat'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import type { Radial } from './shape'
 import type { Member } from './spread'
@@ -71,6 +71,7 @@ export const simulate = (setting: Setting, member: Member): Run => new MemberRun
 class MemberRun {
   private t = 0
   private readonly meat: Meat
+  private readonly probe: Place
   private readonly cooker: Cooker
   private readonly moments = Object.fromEntries(MOMENT_IDS.map((id) => [id, Infinity])) as Record<MomentId, number>
   private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], coreC: [], probeC: [] }
@@ -99,6 +100,7 @@ class MemberRun {
       c: member.rhoCFactor,
       boilingC: boilingC(pressurePa),
     })
+    this.probe = this.meat.placeOf(member.probeOffset)
     this.cooker = new Cooker(habits, { ...member, chance: member.drift }, airC, course.preheatC, course.cold)
     this.stepS = setting.stepS ?? STEP_S
   }
@@ -315,7 +317,7 @@ class MemberRun {
   private state(): State {
     return { coreC: this.meat.nodesC[0] as number, probeC: this.probeC(this.meat.nodesC) }
   }
-  private probeC = (nodesC: Float64Array) => this.meat.at(this.member.probeOffset, nodesC) + this.member.probeBiasK
+  private probeC = (nodesC: Float64Array) => tempAt(this.probe, nodesC) + this.member.probeBiasK
   private signal(watch: Watch, nodesC: Float64Array, timeS: number, baseC: number | undefined): number {
     return watch.signal === 'probe' ? this.probeC(nodesC) : this.cooker.readingC(timeS, baseC)
   }

@@ -57,9 +57,11 @@ export function skinLaw(skin: Skin, pressurePa: number): SkinLaw {
     const wet = wetShare(skin, evaporatedKgpM2) * around.h_WpM2K * TRANSFER
     const water = wet * (Math.log((pressurePa - around.vapourPa) / deficit) + beyond)
     const s = skinC + KELVIN
+    const s2 = s * s
     const a = around.airC + KELVIN
+    const a2 = a * a
     out.water_KgpM2S = water
-    out.net_WpM2 = around.h_WpM2K * (a - s) + radiance * (a ** 4 - s ** 4) - LATENT_JPKG * water
-    out.slope_WpM2K = -around.h_WpM2K - 4 * radiance * s ** 3 - LATENT_JPKG * wet * slope
+    out.net_WpM2 = around.h_WpM2K * (a - s) + radiance * (a2 * a2 - s2 * s2) - LATENT_JPKG * water
+    out.slope_WpM2K = -around.h_WpM2K - 4 * radiance * s2 * s - LATENT_JPKG * wet * slope
   }
 }

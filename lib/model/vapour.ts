@@ -9,7 +9,7 @@ const B = 1730.63
 const C = 233.426
 const PA_PER_MMHG = 133.322
 
-export const saturationPa = (tempC: number) => PA_PER_MMHG * 10 ** (A - B / (C + tempC))
+export const saturationPa = (tempC: number) => PA_PER_MMHG * Math.exp(Math.LN10 * (A - B / (C + tempC)))
 /** d ln(saturation) / dT, 1/K. */
-export const saturationSlopePerK = (tempC: number) => (Math.LN10 * B) / (C + tempC) ** 2
+export const saturationSlopePerK = (tempC: number) => (Math.LN10 * B) / ((C + tempC) * (C + tempC))
 export const boilingC = (pressurePa: number) => B / (A - Math.log10(pressurePa / PA_PER_MMHG)) - C
