@@ -24,6 +24,8 @@ export interface Card {
   readonly animal: Animal
   readonly boneShare: number
   readonly doneness: string | null
+  /** Whose food-safety numbers the shoot asks for. */
+  readonly authority: string
   readonly title: CardStep
   readonly intro: CardStep
   /** "Serves 8.", empty where the author says nothing of it. */
@@ -69,6 +71,7 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
     animal: cut.animal,
     boneShare: cut.boneShare,
     doneness: cook.target?.doneness ?? null,
+    authority: shoot.authority ?? 'US',
     title: authored('title', own.title, writtenTitle(forecast, cut)),
     intro: authored('intro', own.intro, writtenIntro(forecast)),
     serves: planStep('serves', servesText(own)),

@@ -8,7 +8,7 @@ import { between, type Found, findFigure } from './figures'
 import { judge, readable, type Verdict } from './rules'
 import { figureWords } from './wording'
 
-export type CheckContext = Pick<Card, 'animal' | 'boneShare'>
+export type CheckContext = Pick<Card, 'animal' | 'boneShare' | 'authority'>
 
 /** What a finding adds to its claim. */
 export type Check = Pick<CheckedClaim, 'finding' | 'figure' | 'found' | 'reason' | 'source' | 'trueSentence'>
@@ -45,7 +45,7 @@ const WHAT: Partial<Record<ClaimKind, string>> = {
   'total-time': 'from lighting the fire to the first slice',
   'turn-time': 'after meat on',
   'probe-time': 'after meat on',
-  'sliced-temperature': 'in the middle when sliced',
+  'sliced-temperature': 'at the probe when sliced',
   'carryover-rise': 'from off the heat to the first slice',
   'pull-temperature': 'at the probe at the pull',
   'off-heat-temperature': 'at the probe off the heat',
@@ -68,6 +68,7 @@ function foundWords(claim: Claim, { figure, nature }: Found): string {
   const words = figureWords(claim, figure)
   if (nature === 'setting') return `${words} in the plan`
   if (claim.kind === 'yield') return yieldWords(claim, words)
+  if (claim.says === 'coldest') return `${words} at the coldest point by the slice`
   return [words, WHAT[claim.kind]].filter(Boolean).join(' ')
 }
 const yieldWords = (claim: Claim, words: string) =>
@@ -116,8 +117,8 @@ function checkNumber(claim: Claim, f: Forecast, context: CheckContext): Check {
 
 function check(claim: Claim, f: Forecast, context: CheckContext): Check {
   if (claim.kind === 'unbound') return cannot(UNBOUND[claim.says] ?? 'Nothing in the plan or the model speaks of this.')
-  if (claim.kind === 'doneness') return checkDoneness(claim, f)
-  if (claim.kind === 'safety') return checkSafety(claim, f, context.animal)
+  if (claim.kind === 'doneness') return checkDoneness(claim, f, context.animal)
+  if (claim.kind === 'safety') return checkSafety(claim, f, context)
   if (claim.kind === 'edge-to-edge') return checkEvenness(claim, f) ?? checkNumber(claim, f, context)
   return checkNumber(claim, f, context)
 }

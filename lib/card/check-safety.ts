@@ -1,41 +1,36 @@
 import type { Animal } from '../model/cuts'
 import type { Forecast } from '../model/forecast'
-import { quantileOf, sortedCopy, spreadOf } from '../model/quantiles'
+import { quantileOf, sortedCopy } from '../model/quantiles'
+import { isPoultry, type Minimum, minimumFor, TABLE_LOG, tableReach } from '../model/safety'
 import { celsius, formatTempBoth } from '../units'
-import { isPoultry, type Minimum, minimumFor, minimumWords } from './authority'
 import type { Check } from './check-claim'
 import type { Claim, Figure } from './claim'
-import { settingWords } from './wording'
+import { coldestPeak, shareMeeting, tableVerdicts } from './coldest'
+import { minimumWords, settingWords } from './wording'
 
-/** The highest the coldest point has been by the first slice, in every member, °C. */
-export function coldestPeak(f: Forecast): Figure {
-  const { startS, stepS, count, coreC } = f.trace
-  const slice = f.moments['first-slice']
-  const peaks = f.atSlice.coreC.map((atSlice, m) => {
-    const end = Math.min(count - 1, Math.floor(((slice?.[m] ?? Number.POSITIVE_INFINITY) - startS) / stepS))
-    let peak = atSlice
-    for (let i = 0; i <= end; i++) peak = Math.max(peak, coreC[m * count + i] ?? peak)
-    return peak
-  })
-  return spreadOf<number>(peaks)
-}
-
-/** Nobody reads a thermometer finer; below the minimum by more is below it. */
+/** Nobody reads a thermometer finer; a level within it of the minimum is the minimum. */
 const READABLE_K = 0.5
-export const meetsMinimum = (peak: Figure, minimum: Minimum) => peak.low >= minimum.level - READABLE_K
+/** "Safe" is said of every cook, so it must hold in 19 of 20. */
+const ALL = 0.95
 
-/** 6.5 log of Salmonella is what the printed table of cooked beef asks; for other meats it is a bearing, no promise. */
-const ASKED_LOG = 6.5
-function lethalityWords(f: Forecast, animal: Animal): string {
-  const least = quantileOf(sortedCopy(f.lethalityLog), 0.05)
-  const reached = Math.min(ASKED_LOG, Math.max(0, least)).toFixed(1)
-  const table = animal === 'beef' ? 'its roast table' : 'the beef roast table, a bearing only for this meat,'
-  return isPoultry(animal)
-    ? ''
-    : ` By the slice 19 cooks in 20 have ${reached} log of the ${ASKED_LOG} that ${table} asks.`
+export interface SafetyContext {
+  readonly animal: Animal
+  readonly authority: string
 }
 
-const table = (claim: Claim, right: number, slack: number, minimum: Minimum): Check => {
+/** What the printed dwell table and the lethality by the slice say beside the minimum. */
+function tableWords(f: Forecast, animal: Animal): string {
+  const { reach, why } = tableReach(animal)
+  if (reach === 'none') return why
+  const least = quantileOf(sortedCopy(f.lethalityLog), 0.05)
+  const reached = Math.min(TABLE_LOG, Math.max(0, least)).toFixed(1)
+  const met = Math.round(shareByTable(f) * 100)
+  return `The printed dwell table is kept in ${met} % of cooks; 19 in 20 reach ${reached} of its ${TABLE_LOG} log. ${why}`
+}
+const shareByTable = (f: Forecast) => tableVerdicts(f).filter((v) => v.met).length / f.members
+
+/** A number that is said to be the authority's own. */
+function checkTable(claim: Claim, right: number, slack: number, minimum: Minimum): Check {
   const off = Math.max(0, claim.low - right, right - claim.high)
   return {
     finding: off <= slack ? 'borne-out' : 'contradicted',
@@ -48,48 +43,54 @@ const table = (claim: Claim, right: number, slack: number, minimum: Minimum): Ch
 }
 
 const belowMinimum = (peak: Figure, minimum: Minimum) =>
-  `${settingWords(Math.round(peak.likely))} in the middle when sliced, below the authority’s minimum (${minimumWords(minimum)}); not for guests at risk.`
+  `At its coldest point ${settingWords(Math.round(peak.likely))} when sliced, below the authority’s minimum (${minimumWords(minimum)}); not for guests at risk.`
+const metWords = (minimum: Minimum) => `The middle meets the authority’s minimum of ${minimumWords(minimum)}.`
 
 /** "Safe for everybody at 52 °C": the level itself is below the minimum, whatever this cook does. */
 function checkNamedLevel(claim: Claim, minimum: Minimum, f: Forecast, animal: Animal): Check | null {
-  if (claim.unit !== 'degC' || claim.low >= minimum.level - READABLE_K) return null
-  const words = formatTempBoth(celsius(claim.low))
+  if (claim.unit !== 'degC' || claim.low >= minimum.tempC - READABLE_K) return null
   return {
     finding: 'contradicted',
-    figure: { low: minimum.level, likely: minimum.level, high: minimum.level },
+    figure: { low: minimum.tempC, likely: minimum.tempC, high: minimum.tempC },
     found: `the authority asks for ${minimumWords(minimum)}`,
-    reason: `${words} is below it.${lethalityWords(f, animal)}`,
+    reason: `${formatTempBoth(celsius(claim.low))} is below it. ${tableWords(f, animal)}`,
     source: minimum.source,
-    trueSentence: belowMinimum(coldestPeak(f), minimum),
+    trueSentence: trueOf(f, minimum),
   }
 }
+/** What may be said of this cook instead. */
+const trueOf = (f: Forecast, minimum: Minimum) =>
+  shareMeeting(f, minimum) >= ALL ? metWords(minimum) : belowMinimum(coldestPeak(f), minimum)
 
-const finding = (says: string, met: boolean, likely: boolean, beef: boolean): Check['finding'] => {
-  if (says === 'below-minimum') return !likely ? 'borne-out' : met ? 'contradicted' : 'borne-out-with-care'
-  // Caution is never false.
-  if (says === 'not-safe') return likely ? 'borne-out-with-care' : 'borne-out'
-  if (met) return beef ? 'borne-out' : 'borne-out-with-care'
-  return likely ? 'borne-out-with-care' : 'contradicted'
+/**
+ * What is said, against the share of cooks that keep the minimum. Caution is never false. Beef below the minimum that
+ * keeps the printed dwell table in 19 cooks of 20 is safe with care; for other meats that table is a bearing only.
+ */
+function judgeWord(says: string, share: number, f: Forecast, animal: Animal): Check['finding'] {
+  if (says === 'not-safe') return share >= 0.5 ? 'borne-out-with-care' : 'borne-out'
+  if (says === 'below-minimum') return share < 0.5 ? 'borne-out' : share >= ALL ? 'contradicted' : 'borne-out-with-care'
+  if (share >= ALL) return isPoultry(animal) || animal === 'beef' ? 'borne-out' : 'borne-out-with-care'
+  if (share >= 0.5) return 'borne-out-with-care'
+  return tableReach(animal).reach === 'table' && shareByTable(f) >= ALL ? 'borne-out-with-care' : 'contradicted'
 }
 
 /** A claim of safety against the authority's printed minimum and the coldest point of the ensemble. */
-export function checkSafety(claim: Claim, f: Forecast, animal: Animal): Check {
-  const minimum = minimumFor(animal)
-  if (claim.says === 'minimum') return table(claim, minimum.level, 1, minimum)
-  if (claim.says === 'minimum-rest') return table(claim, minimum.restMin * 60, 0, minimum)
+export function checkSafety(claim: Claim, f: Forecast, { animal, authority }: SafetyContext): Check {
+  const minimum = minimumFor({ animal }, authority)
+  if (claim.says === 'minimum') return checkTable(claim, minimum.tempC, 1, minimum)
+  if (claim.says === 'minimum-rest') return checkTable(claim, minimum.restMin * 60, 0, minimum)
   const named = checkNamedLevel(claim, minimum, f, animal)
   if (named) return named
   const peak = coldestPeak(f)
-  const likely = peak.likely >= minimum.level - READABLE_K
-  const verdict = finding(claim.says, meetsMinimum(peak, minimum), likely, animal === 'beef')
-  const safe = claim.says === 'safe'
+  const share = shareMeeting(f, minimum)
+  const finding = judgeWord(claim.says, share, f, animal)
+  const whose = minimum.asAsked ? '' : ` We hold no table for ${authority}; the minimum is the US authority’s.`
   return {
-    finding: verdict,
+    finding,
     figure: peak,
     found: `${settingWords(Math.round(peak.likely))} at the coldest point by the slice; the authority asks for ${minimumWords(minimum)}`,
-    reason: `Read against the authority’s printed minimum.${lethalityWords(f, animal)}`,
+    reason: `${Math.round(share * 100)} % of cooks keep the minimum. ${tableWords(f, animal)}${whose}`,
     source: minimum.source,
-    trueSentence: verdict !== 'contradicted' ? null : safe ? belowMinimum(peak, minimum) : metWords(minimum),
+    trueSentence: finding === 'contradicted' ? trueOf(f, minimum) : null,
   }
 }
-const metWords = (minimum: Minimum) => `The middle meets the authority’s minimum of ${minimumWords(minimum)}.`

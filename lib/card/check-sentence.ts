@@ -8,7 +8,7 @@ import { figureWords } from './wording'
 
 /** What a sentence is checked against, and where it stands. */
 export interface SentenceContext {
-  readonly card: Pick<Card, 'cook' | 'animal' | 'boneShare'>
+  readonly card: Pick<Card, 'cook' | 'animal' | 'boneShare' | 'authority'>
   readonly forecast: Forecast
   readonly step: string
   readonly before: Topic | null

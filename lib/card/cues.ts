@@ -72,7 +72,7 @@ const CUES: readonly Cue[] = [
   cue(
     'slice',
     HEAT,
-    'slice|slices|sliced|slicing|carve|carved|serve|served|at the table|climb|climbs|rise|rises|ends|ends up|finish|finishes|in the end|peak|peaks|by itself|carryover|rare|medium|well - done|rosy|pink',
+    'coldest|slice|slices|sliced|slicing|carve|carved|serve|served|at the table|climb|climbs|rise|rises|ends|ends up|finish|finishes|in the end|peak|peaks|by itself|carryover|rare|medium|well - done|rosy|pink',
   ),
   cue('off', HEAT, 'off the (?:heat|fire|grill)|take it off|lift it|comes off|remove it|off at'),
   cue(

@@ -1,8 +1,9 @@
 import type { Stage } from '../model/cook'
 import type { Forecast } from '../model/forecast'
 import type { MomentId } from '../model/moment-ids'
-import { spreadOf } from '../model/quantiles'
+import { medianOf, spreadOf } from '../model/quantiles'
 import type { Claim, Figure } from './claim'
+import { coldestPeak } from './coldest'
 
 const figureOf = (samples: Float64Array): Figure => spreadOf(samples)
 const point = (value: number): Figure => ({ low: value, likely: value, high: value })
@@ -78,7 +79,10 @@ function settingOf(f: Forecast, claim: Claim): number | null {
 }
 function fixedTurn(f: Forecast): number | null {
   const turn = stagesOf(f, 'roast').find((s) => s.turn)?.turn
-  return turn && 'after' in turn ? turn.after : null
+  if (!turn) return null
+  if ('after' in turn) return turn.after
+  const half = f.moments.turn
+  return half ? medianOf(half) : null
 }
 function fixedProbe(f: Forecast): number | null {
   const at = stagesOf(f, 'roast').find((s) => s.probe)?.probe?.at
@@ -146,9 +150,9 @@ function outcomeOf(f: Forecast, claim: Claim, boneShare: number): Figure | null 
     case 'off-heat-temperature':
       return figureOf(f.offHeat.probeC)
     case 'sliced-temperature':
-      return figureOf(f.atSlice.coreC)
+      return claim.says === 'coldest' ? coldestPeak(f) : figureOf(f.atSlice.probeC)
     case 'carryover-rise':
-      return figureOf(f.atSlice.coreC.map((c, m) => c - (f.offHeat.coreC[m] ?? Number.NaN)))
+      return figureOf(f.atSlice.probeC.map((c, m) => c - (f.offHeat.probeC[m] ?? Number.NaN)))
     case 'warm-up-time':
       return time(f, 'fire-lit', 'cooker-steady')
     case 'roast-time':

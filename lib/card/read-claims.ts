@@ -102,7 +102,8 @@ function bindTemperature(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   if (topic === 'authority') return bound('safety', 'degC', q.low, q.high, 'minimum')
   if (q.low >= COOKER_FROM_C) return bindCooker(s, q, topic)
   const kind = topic ? MEAT_KIND[topic] : undefined
-  return kind ? bound(kind, 'degC', q.low, q.high) : unbound('level')
+  const says = kind === 'sliced-temperature' && s.tokens.some((t) => t.text === 'coldest') ? 'coldest' : ''
+  return kind ? bound(kind, 'degC', q.low, q.high, says) : unbound('level')
 }
 
 /** "A fire of 320 °C" is the sear's where the sentence sears: the work says more than the cooker's name. */

@@ -1,3 +1,4 @@
+import type { Minimum } from '../model/safety'
 import {
   celsius,
   fahrenheit,
@@ -6,6 +7,7 @@ import {
   formatRise,
   formatShare,
   formatTemp,
+  formatTempBoth,
   kelvins,
   kilograms,
   metres,
@@ -14,11 +16,7 @@ import type { Claim, Figure } from './claim'
 
 /** To what a time on a card is rounded: nobody can promise an hour to the minute. */
 const grainMin = (min: number) => (min < 20 ? 1 : min < 300 ? 5 : 15)
-const roundMin = (s: number, how: (n: number) => number = Math.round) => {
-  const min = s / 60
-  const grain = grainMin(min)
-  return how(min / grain) * grain
-}
+const roundMin = (s: number, grain = grainMin(s / 60)) => Math.round(s / 60 / grain) * grain
 function clockless(min: number, unit = true) {
   const h = Math.floor(min / 60)
   if (h === 0) return unit ? `${min} min` : `${min}`
@@ -28,7 +26,9 @@ function clockless(min: number, unit = true) {
 /** "2 h 05 to 3 h 10", "35 to 50 min", "about 2 h": as round as it is known. */
 export function timeWords({ low, high }: Pick<Figure, 'low' | 'high'>): string {
   if (!Number.isFinite(high)) return `${timeWords({ low, high: low })} or more`
-  const [from, to] = [roundMin(low), roundMin(high)]
+  // What is known to the minute is said to the minute.
+  const known = high - low < 300 ? 1 : undefined
+  const [from, to] = [roundMin(low, known), roundMin(high, known)]
   if (from === to) return clockless(to)
   return to < 60 ? `${from} to ${to} min` : `${clockless(from)} to ${clockless(to)}`
 }
@@ -85,3 +85,7 @@ export function figureWords(claim: Pick<Claim, 'kind' | 'unit'>, figure: Figure)
       return formatShare(figure.likely)
   }
 }
+
+/** "63 °C / 145 °F, then 3 minutes". */
+export const minimumWords = ({ tempC, restMin }: Minimum) =>
+  restMin > 0 ? `${formatTempBoth(celsius(tempC))}, then ${restMin} minutes` : formatTempBoth(celsius(tempC))

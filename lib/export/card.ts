@@ -1,12 +1,12 @@
-import { isPoultry, minimumFor } from '../card/authority'
 import { type Card, claimTexts } from '../card/card'
 import type { CheckedClaim, FindingKind } from '../card/claim'
-import { DONENESS_BANDS, donenessAt } from '../card/doneness-bands'
 import { type CardSentence, printable, printableSteps, printedText } from '../card/printable-steps'
 import type { DayPart } from '../card/time-line'
 import { shareWords } from '../card/wording'
+import { DONENESS_RANGES, type DonenessRange, wordsFor } from '../model/doneness'
 import type { Forecast } from '../model/forecast'
 import { medianOf, spreadOf } from '../model/quantiles'
+import { minimumFor } from '../model/safety'
 import { celsius, formatLength, formatMass, formatTempBoth, kilograms, metres } from '../units'
 import { bothMasses } from './amounts'
 import { drawCutFace } from './cut-face'
@@ -100,36 +100,34 @@ function linesOf(card: Card, checked: readonly CheckedClaim[]): CardLine[] {
   })
 }
 
-/** The levels a row of doneness stands for, °C in the middle when sliced; [culinary-school-doneness]. */
-const ROW_C: Readonly<Record<string, number>> = {
-  rare: 49,
-  'medium-rare': 54,
-  medium: 60,
-  'medium-well': 66,
-  'well-done': 71,
-}
+/** The middle of what cooks mean by a word; the last has no upper end. */
+const levelOf = ({ fromC, toC }: DonenessRange) => (Number.isFinite(toC) ? (fromC + toC) / 2 : fromC + 2)
 
-/** This cook's doneness and its neighbours; what the rest adds is taken from this cook. */
+/** This cook's doneness and its neighbours; what the rest adds is taken from this cook. Temperatures as a probe reads them. */
 function donenessRows(card: Card, f: Forecast): DonenessRow[] {
-  const sliced = medianOf(f.atSlice.coreC)
+  const sliced = medianOf(f.atSlice.probeC)
   const rise = sliced - medianOf(f.offHeat.probeC)
-  const minimum = minimumFor(card.animal)
+  const minimum = minimumFor({ animal: card.animal }, card.authority)
+  const met = minimum.restMin > 0 ? 'met, with the rest' : 'met'
   const row = (word: string, level: number, here: boolean): DonenessRow => ({
     word: word.replace('-', ' '),
     middle: formatTempBoth(celsius(Math.round(level))),
     offHeat: formatTempBoth(celsius(Math.round(level - rise))),
-    authority:
-      level >= minimum.level - 0.5 ? (minimum.restMin > 0 ? 'met, with the rest' : 'met') : 'below its minimum',
+    authority: level >= minimum.tempC - 0.5 ? met : 'below its minimum',
     here,
   })
-  if (isPoultry(card.animal)) return [row('this cook', sliced, true), row('done', minimum.level, false)]
-  const now = donenessAt(sliced)
-  const at = now ? DONENESS_BANDS.indexOf(now) : -1
-  if (at < 0) return [row('this cook', sliced, true)]
-  const from = Math.max(0, Math.min(at - 1, DONENESS_BANDS.length - 3))
-  return DONENESS_BANDS.slice(from, from + 3).map((band) =>
-    band === now ? row(band.word, sliced, true) : row(band.word, ROW_C[band.word] ?? band.from, false),
-  )
+  const known = wordsFor(card.animal)
+  const ranges = DONENESS_RANGES.filter((r) => known.includes(r.word))
+  const now = ranges.find((r) => sliced >= r.fromC && sliced < r.toC)
+  if (!now)
+    return [
+      row('this cook', sliced, true),
+      ...(ranges[0] ? [row(ranges[0].word, levelOf(ranges[0]), false)] : [row('done', minimum.tempC, false)]),
+    ]
+  const from = Math.max(0, Math.min(ranges.indexOf(now) - 1, ranges.length - 3))
+  return ranges
+    .slice(from, from + 3)
+    .map((r) => (r === now ? row(r.word, sliced, true) : row(r.word, levelOf(r), false)))
 }
 
 const NUMBERS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')

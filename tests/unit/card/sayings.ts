@@ -1,12 +1,12 @@
-import { minimumFor } from '../../../lib/card/authority'
-import { coldestPeak, meetsMinimum } from '../../../lib/card/check-safety'
 import { CLAIM_KINDS, type Claim, type ClaimKind, type Figure } from '../../../lib/card/claim'
-import { bandOf, DONENESS_BANDS, donenessAt } from '../../../lib/card/doneness-bands'
+import { shareMeeting } from '../../../lib/card/coldest'
 import { findFigure } from '../../../lib/card/figures'
 import { readable, toleranceOf } from '../../../lib/card/rules'
 import type { Animal } from '../../../lib/model/cuts'
+import { DONENESS_RANGES, donenessAt } from '../../../lib/model/doneness'
 import type { Forecast } from '../../../lib/model/forecast'
 import { spreadOf } from '../../../lib/model/quantiles'
+import { minimumFor } from '../../../lib/model/safety'
 
 /** Everything a claim can be about but what cannot be bound. */
 export const CHECKABLE = CLAIM_KINDS.filter((kind) => kind !== 'unbound')
@@ -85,26 +85,26 @@ function numberPair(f: Forecast, kind: ClaimKind, boneShare: number, random: () 
   return { right: said(inside), wrong: said(outside) }
 }
 
-function donenessPair(f: Forecast): Pair | null {
+function donenessPair(f: Forecast, animal: Animal): Pair | null {
   const sliced = spreadOf<number>(f.atSlice.coreC)
   const width = sliced.high - sliced.low
-  const right = donenessAt(sliced.likely)
-  const far = DONENESS_BANDS.find(({ word }) => {
-    const widest = bandOf(word)?.widest ?? [0, 0]
-    return widest[0] > sliced.high + width || widest[1] < sliced.low - width
-  })
+  const right = donenessAt({ animal }, sliced.likely)
+  const far = DONENESS_RANGES.find(
+    (r) =>
+      Math.min(r.fromC, r.anyFromC) > sliced.high + 2 * width || Math.max(r.toC, r.anyToC) < sliced.low - 2 * width,
+  )
   if (!right || !far) return null
   const say = (word: string): Saying => ({ kind: 'doneness', sentence: `Slice it ${word.replace('-', ' ')}.` })
-  return { right: say(right.word), wrong: say(far.word) }
+  return { right: say(right), wrong: say(far.word) }
 }
 
 function safetyPair(f: Forecast, animal: Animal): Pair | null {
   const safe: Saying = { kind: 'safety', sentence: 'It is safe for everybody.' }
   const below: Saying = { kind: 'safety', sentence: 'This is below the authority’s minimum.' }
-  const peak = coldestPeak(f)
-  if (meetsMinimum(peak, minimumFor(animal))) return { right: safe, wrong: below }
-  // Between the two some cooks are safe and some are not: neither sentence is false.
-  return peak.likely < minimumFor(animal).level - 1 ? { right: below, wrong: safe } : null
+  const share = shareMeeting(f, minimumFor({ animal }))
+  if (share >= 0.95) return { right: safe, wrong: below }
+  // Where only some cooks keep the minimum neither sentence is false.
+  return share < 0.5 ? { right: below, wrong: safe } : null
 }
 
 export function pairFor(
@@ -113,7 +113,7 @@ export function pairFor(
   context: { animal: Animal; boneShare: number },
   random: () => number,
 ): Pair | null {
-  if (kind === 'doneness') return donenessPair(f)
+  if (kind === 'doneness') return donenessPair(f, context.animal)
   if (kind === 'safety') return safetyPair(f, context.animal)
   return numberPair(f, kind, context.boneShare, random)
 }

@@ -13,7 +13,7 @@ const plans = Array.from({ length: PLANS }, (_, i) => {
   const made = {
     roastMin: 60 + random() * 240,
     pull: 44 + Math.round(random() * 14),
-    slicedC: 50 + random() * 20,
+    slicedC: 48 + random() * 26,
     cut: CUTS[i % CUTS.length] ?? 'lamb-leg-bone-in',
     restMin: 10 + Math.round(random() * 30),
     spread: 0.3 + random() * 2,
@@ -21,7 +21,7 @@ const plans = Array.from({ length: PLANS }, (_, i) => {
   const forecast = madeUpForecast(made, i)
   const cut = cutById(made.cut)
   if (!cut) throw new RangeError(`no cut ${made.cut}`)
-  return { forecast, random, context: { cook: 'hero', animal: cut.animal, boneShare: cut.boneShare } }
+  return { forecast, random, context: { cook: 'hero', animal: cut.animal, boneShare: cut.boneShare, authority: 'US' } }
 })
 
 describe('true and false sentences over 50 random plans', () => {
@@ -45,8 +45,9 @@ describe('true and false sentences over 50 random plans', () => {
         const mended = checkSentence(wrong?.trueSentence ?? '', { card: context, forecast, step: 's', before: null })
         expect(mended.filter((c) => c.finding === 'contradicted').map((c) => `${c.sentence} ${c.found}`)).toEqual([])
       }
-      // Doneness and safety have sentences that are false of no plan near the border.
-      expect(tried).toBeGreaterThanOrEqual(kind === 'doneness' || kind === 'safety' ? 40 : PLANS)
+
+      // Near a border no word of doneness is two windows off, and neither sentence of safety is false.
+      expect(tried).toBeGreaterThanOrEqual(kind === 'doneness' ? 30 : kind === 'safety' ? 40 : PLANS)
     },
   )
 })
