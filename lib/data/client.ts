@@ -33,10 +33,15 @@ export function database(): Promise<Database> {
 /** Opens the database in `folder`, brings its tables up to date and puts back from the journals what it lacks. */
 export async function openDatabase(folder: string): Promise<Database> {
   await makeWritable(folder)
-  await lockFolder(folder)
+  const unlock = await lockFolder(folder)
   const { pglite, prisma, notes } = await openOrRebuild(folder)
   const mended = await putBack(prisma, folder)
-  return { prisma, folder, notes: [...notes, ...mended], close: () => prisma.$disconnect().then(() => pglite.close()) }
+  const close = async () => {
+    await prisma.$disconnect()
+    await pglite.close()
+    unlock()
+  }
+  return { prisma, folder, notes: [...notes, ...mended], close }
 }
 
 async function makeWritable(folder: string) {

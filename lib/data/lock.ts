@@ -13,14 +13,14 @@ function socketName(folder: string) {
 }
 
 const listen = (name: string) =>
-  new Promise<boolean>((resolve, reject) => {
+  new Promise<net.Server | undefined>((resolve, reject) => {
     const server = net.createServer((caller) => caller.end(String(process.pid)))
     server.once('error', (fault: NodeJS.ErrnoException) =>
-      fault.code === 'EADDRINUSE' ? resolve(false) : reject(fault),
+      fault.code === 'EADDRINUSE' ? resolve(undefined) : reject(fault),
     )
     server.listen(name, () => {
       server.unref()
-      resolve(true)
+      resolve(server)
     })
   })
 
@@ -39,15 +39,17 @@ const askOwner = (name: string) =>
 /**
  * Keeps a second process off the folder: two PGlite processes on one folder corrupt it without an error.
  * A listening local socket is a lock that the kernel drops with the process; a pid file is not (zombies, reused pids).
- * Throws a sentence if another process holds it.
+ * Returns how to let go; throws a sentence if another process holds it.
  */
-export async function lockFolder(folder: string): Promise<void> {
+export async function lockFolder(folder: string): Promise<() => void> {
   const name = socketName(folder)
-  if (await listen(name)) return
+  const held = await listen(name)
+  if (held) return () => held.close()
   const owner = await askOwner(name)
   if (owner === undefined && process.platform === 'darwin') {
     rmSync(name, { force: true })
-    if (await listen(name)) return
+    const again = await listen(name)
+    if (again) return () => again.close()
   }
   throw new Error(
     `The folder ${folder} is in use by another Emberslate (process ${owner ?? 'unknown'}). Stop that one, or set EMBERSLATE_DATA to another folder.`,
