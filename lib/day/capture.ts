@@ -120,7 +120,7 @@ function readyAt(
 ): number {
   const called = post.called[member] as number
   if (!Number.isFinite(called)) return Number.POSITIVE_INFINITY
-  const staysHere = held && held.until > called && held.post.cook === post.cook && held.post.place === post.place
+  const staysHere = held && held.until >= called && held.post.cook === post.cook && held.post.place === post.place
   if (staysHere) {
     const behind = held.post.operators.includes(id) || post.operators.includes(id) || post.cameras.includes(id)
     // Hands serve both at once; a camera in a chain was set up with the first and only re-frames.

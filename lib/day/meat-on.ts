@@ -37,7 +37,7 @@ export function soonestMeatOn({ cooks, moments }: Context, cook: number, call: n
   const fire = cooks[cook]?.sorted('fire-lit')
   const leads = moments
     .filter((job) => job.cook === cook)
-    .map((job) => job.before + job.setup + 1 - safeLow(job.sorted, RULES.missShare))
+    .map((job) => job.before + job.standbySetup + RULES.clockMarginMin + 1 - safeLow(job.sorted, RULES.missShare))
   return Math.ceil(call + Math.max(0, fire ? -safeLow(fire, RULES.missShare) : 0, ...leads))
 }
 const ahead = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i)

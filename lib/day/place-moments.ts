@@ -26,11 +26,14 @@ export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
 function placeOne(board: Board, job: MomentJob, modeIndex: number): Place | null {
   const mode = modeIndex === DROPPED ? undefined : job.modes[modeIndex]
   if (!mode) return null
-  const at = (board.meatOn[job.cook] as number) + job.likely
+  const zero = board.meatOn[job.cook] as number
+  const at = zero + job.likely
   const start = at - job.before - handleMin
   const end = at + job.after + handleMin
   if (end > board.lastEnd) return null
-  return { mode, setupStart: start - job.standbySetup, start, end, risk: 0 }
+  const planned = start - job.standbySetup
+  const setupStart = job.rule.by === 'clock' ? Math.min(planned, Math.floor(zero + job.rule.standby)) : planned
+  return { mode, setupStart, start, end, risk: 0 }
 }
 
 /** In a chain only the first shot sets up; the next ones re-frame where they stand. */

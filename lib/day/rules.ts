@@ -27,6 +27,8 @@ export const RULES = {
   lidOpenMin: 1,
   /** Share of members that a call may leave short of its lead: half of the 2 % that held-out members allow. */
   missShare: 0.01,
+  /** By the clock people stand by so much sooner: half the likely time to pull is known to about a minute. */
+  clockMarginMin: 3,
   /** Above this share a clash of two moments is told. */
   clashShare: 0.005,
   /** A meal may meet a hard hold in so many cooks. */

@@ -49,7 +49,13 @@ function neededFrom({ problem, meatOn }: Board): number {
     return lit ? [(meatOn[i] as number) + safeLow(lit, RULES.missShare)] : []
   })
   const setups = problem.moments.map(
-    (job) => (meatOn[job.cook] as number) + safeLow(job.sorted, RULES.missShare) - job.before - job.standbySetup - 1,
+    (job) =>
+      (meatOn[job.cook] as number) +
+      safeLow(job.sorted, RULES.missShare) -
+      job.before -
+      job.standbySetup -
+      RULES.clockMarginMin -
+      1,
   )
   return Math.floor(Math.min(...fires, ...setups) / 5) * 5
 }

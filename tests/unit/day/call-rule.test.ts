@@ -20,7 +20,8 @@ function missed(moment: MomentId, seed: number): number {
 
 describe('call rule', () => {
   it('calls by the clock for a moment that the clock decides', () => {
-    expect(chooseRule(cook(1), 'turn', LEAD)).toEqual({ by: 'clock', standby: 60 - 6 })
+    // Six minutes of lead, and three of margin.
+    expect(chooseRule(cook(1), 'turn', LEAD)).toEqual({ by: 'clock', standby: 60 - 6 - 3 })
   })
   it('calls by the probe for the pull, at a whole or half degree', () => {
     const rule = chooseRule(cook(1), 'pull', LEAD)
