@@ -29,7 +29,11 @@ export function cutFaceOf(runs: readonly Run[], geometry: Geometry): CutFace {
 function likelyRun(runs: readonly Run[]): Run {
   const core = scaled(runs.map((run) => run.atSlice.coreC))
   const loss = scaled(runs.map((run) => run.lossFrac))
-  const distance = runs.map((_, m) => (core[m] as number) ** 2 + (loss[m] as number) ** 2)
+  const distance = runs.map((_, m) => {
+    const d = (core[m] as number) ** 2 + (loss[m] as number) ** 2
+    // A member that is never sliced has no face.
+    return Number.isFinite(d) ? d : Number.POSITIVE_INFINITY
+  })
   return runs[distance.indexOf(Math.min(...distance))] as Run
 }
 function scaled(values: readonly number[]) {
