@@ -12,6 +12,8 @@ export const POST = (request: Request) =>
   answer(async () => {
     const shoot = valueOrRefuse(parseShoot((await readBody(request)).document))
     const seed = shoot.seed ?? 1
-    const cooks = shoot.cooks.map((cook) => summarise(forecastCook(toCookPlan(shoot, cook), { seed })))
+    const cooks = shoot.cooks.map((cook, i) =>
+      summarise(forecastCook(toCookPlan(shoot, cook), { seed }), `/cooks/${i}`),
+    )
     return Response.json({ modelVersion: MODEL_VERSION, kernel: 'plain', seed, cooks })
   })
