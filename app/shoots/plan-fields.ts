@@ -67,7 +67,7 @@ function searField(cook: number): DocumentField {
       if (text === 'no') return setAt(document, at, stages)
       const roast = stages.findLastIndex((stage) => stage.do === 'roast')
       const pull = asText((stages[roast]?.until as { core?: unknown } | undefined)?.core)
-      const sear = { do: 'sear', at: '320 °C', until: { core: pull }, max: '15 min' }
+      const sear = { do: 'sear', at: '320 °C', until: { core: pull }, max: '25 min' }
       return setAt(document, at, [...stages.slice(0, roast + 1), sear, ...stages.slice(roast + 1)])
     },
   }

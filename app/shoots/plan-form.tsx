@@ -16,11 +16,12 @@ interface PlanFormProps {
   document: ShootDocument
   onChange: (document: ShootDocument, key: string) => void
   problems: readonly Problem[]
-  warnings: readonly Warning[]
+  /** Warnings and cautions, each at its place in the document. */
+  notes: readonly Warning[]
 }
 
 /** The plan, field by field. Everything typed is kept, right or wrong. */
-export function PlanForm({ document, onChange, problems, warnings }: PlanFormProps) {
+export function PlanForm({ document, onChange, problems, notes }: PlanFormProps) {
   const control = (field: DocumentField) => (
     <Field
       key={field.key}
@@ -33,10 +34,10 @@ export function PlanForm({ document, onChange, problems, warnings }: PlanFormPro
       fault={problems.find((problem) => belongs(field, problem.pointer))?.sentence}
       onChange={(text) => onChange(field.write(document, text), field.key)}
     >
-      {warnings
-        .filter((warning) => belongs(field, warning.path))
-        .map((warning) => (
-          <Caution key={warning.code}>{warning.sentence}</Caution>
+      {notes
+        .filter((note) => belongs(field, note.path))
+        .map((note) => (
+          <Caution key={note.code}>{note.sentence}</Caution>
         ))}
     </Field>
   )

@@ -5,10 +5,12 @@ import { drawHeatLine } from '@/lib/export/heat-line'
 import type { Forecast } from '@/lib/model/forecast'
 import { spreadOf } from '@/lib/model/quantiles'
 import { formatClock } from '@/lib/plan/clock'
+import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatShare, formatTemp } from '@/lib/units'
 import { forecastsOf, layoutOf } from '../workbench'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
+import { placedCautions } from './placed-cautions'
 import type { Preview } from './preview'
 
 /** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
@@ -29,7 +31,8 @@ export function previewOf(shoot: Shoot): Preview {
     cutFace: drawCutFace(forecast),
     slice: sliceWords(forecast),
     facts: factsOf(forecast),
-    warnings: forecast.warnings,
+    warnings: documentWarnings(shoot, forecasts),
+    cautions: placedCautions(shoot, forecasts),
   }
 }
 

@@ -15,4 +15,6 @@ export interface Preview {
   readonly slice: string
   readonly facts: readonly string[]
   readonly warnings: readonly Warning[]
+  /** Each under the field of the thing that is dangerous. */
+  readonly cautions: readonly Warning[]
 }

@@ -45,7 +45,7 @@ export function NewShoot({ template, first }: { template: ShootDocument; first: 
           document={document}
           onChange={(next) => keep(withCoverage(next))}
           problems={problems}
-          warnings={preview?.warnings ?? []}
+          notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
         <button type="button" className="btn main mt-4" onClick={save} disabled={saving || problems.length > 0}>
           {saving ? 'Saving' : 'Save and lay out the day'}

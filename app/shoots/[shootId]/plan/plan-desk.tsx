@@ -31,7 +31,12 @@ export function PlanDesk(props: { shootId: string; version: number; document: Sh
             change” brings it back.
           </p>
         )}
-        <PlanForm document={document} onChange={take} problems={shown} warnings={preview?.warnings ?? []} />
+        <PlanForm
+          document={document}
+          onChange={take}
+          problems={shown}
+          notes={preview ? [...preview.warnings, ...preview.cautions] : []}
+        />
       </div>
       <PlanPicture preview={preview} working={working} />
     </div>
