@@ -209,7 +209,7 @@ function gather(raw: Raw) {
   return { unknown, count, volume, middle, skin, depth }
 }
 
-/** Cuts the octant into cells about `cellM` across. Validated against exact solutions in tests/reference/conduction-3d.test.ts. */
+/** Cuts the octant into cells about `cellM` across. Tested against [exact-series] in tests/reference/conduction-3d.test.ts. */
 export function cutCells(solid: Solid, cellM: number): CutCells {
   const raw = measure(solid, cellM)
   const { unknown, count, volume, middle, skin, depth } = gather(raw)

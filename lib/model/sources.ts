@@ -72,6 +72,29 @@ export const SOURCES = {
     took: 'centres and spreads of the skin law, of conductivity, and of the juice that shrinking meat lets go',
     standing: 'fitted; the rows fitted to are left out of every score',
   },
+  'verwer-1999': {
+    reference:
+      'Verwer, J. G., Spee, E. J., Blom, J. G. and Hundsdorfer, W. (1999), A second-order Rosenbrock method applied to photochemical dispersion problems, SIAM J. Sci. Comput. 20, 1456-1480',
+    took: 'the two-stage time stepping of the interior (ROS2)',
+    standing: 'from memory',
+  },
+  'verwer-1999': {
+    reference:
+      'Verwer, J. G., Spee, E. J., Blom, J. G. and Hundsdorfer, W. (1999), A second-order Rosenbrock method applied to photochemical dispersion problems, SIAM J. Sci. Comput. 20, 1456-1480',
+    took: 'the ROS2 time step',
+    standing: 'from memory; its order is tested against the exact series',
+  },
+  'antoine-water': {
+    reference:
+      "Antoine's equation for water, 1 to 100 °C, with the constants of the common vapour-liquid data collections",
+    took: 'saturation pressure and boiling point',
+    standing: 'from memory; boils at 100.0 °C under 101.325 kPa',
+  },
+  'standard-atmosphere': {
+    reference: 'International Standard Atmosphere (ISO 2533:1975), troposphere',
+    took: 'air pressure at an altitude',
+    standing: 'from memory',
+  },
   'exact-series': {
     reference:
       'Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of Heat in Solids: series and product solutions of the plane wall, cylinder and sphere',

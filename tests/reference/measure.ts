@@ -3,11 +3,11 @@ import { readFileSync } from 'node:fs'
 import type { CookPlan, Stage } from '../../lib/model/cook'
 import { COOKERS } from '../../lib/model/cooker'
 import { type Cut, cutById } from '../../lib/model/cuts'
-import { settingOf } from '../../lib/model/forecast-cook'
+import { settingOf } from '../../lib/model/setting'
 import { geometryOf, type Measured, typicalThicknessM } from '../../lib/model/shape'
 import { type Run, simulate } from '../../lib/model/simulate'
 import { CENTRAL, PRIORS } from '../../lib/model/spread'
-import { celsius, frac, kilograms, metres, metresPerSecond } from '../../lib/units'
+import { celsius, frac, kilograms, metres, metresPerSecond, minutes } from '../../lib/units'
 
 export const published = <T>(name: string): T =>
   JSON.parse(readFileSync(new URL(`../fixtures/published/${name}.json`, import.meta.url), 'utf8'))
@@ -22,12 +22,15 @@ export interface OvenCook {
   readonly ovenC: number
   readonly endC: number
   readonly measured?: Measured
+  /** Minutes of rest after removal; none for the times. */
+  readonly restMin?: number
 }
 /** The likely member: every prior at its middle, a steady still oven, the probe at the coldest point, removal at the endpoint. */
-export function ovenRun({ cut, massKg, startC, ovenC, endC, measured }: OvenCook): Run {
+export function ovenRun({ cut, massKg, startC, ovenC, endC, measured, restMin }: OvenCook): Run {
   const stages: Stage[] = [
     { do: 'preheat', at: celsius(ovenC) },
     { do: 'roast', at: celsius(ovenC), until: { core: celsius(endC) } },
+    { do: 'rest', until: { after: minutes(restMin ?? 0) } },
   ]
   const plan: CookPlan = {
     id: 'row',
@@ -105,10 +108,26 @@ export interface Score {
 export function scoreOf(samples: readonly ChartSample[]): Score {
   const weight = samples.reduce((s, x) => s + x.row.weight, 0)
   const share = samples.reduce((s, x) => s + (x.met ? x.row.weight : 0), 0) / weight
-  const sorted = [...samples].sort((a, b) => a.ratio - b.ratio)
-  let passed = 0
-  const median = sorted.find((x) => (passed += x.row.weight) >= weight / 2)?.ratio ?? Number.NaN
+  const median = weightedMedian(samples, weight)
   const meanLog = samples.reduce((s, x) => s + x.row.weight * Math.log(x.ratio), 0) / weight
   const variance = samples.reduce((s, x) => s + x.row.weight * (Math.log(x.ratio) - meanLog) ** 2, 0) / weight
   return { n: samples.length, weight, share, median, logSd: Math.sqrt(variance) }
 }
+
+function weightedMedian(samples: readonly ChartSample[], weight: number) {
+  let passed = 0
+  for (const { ratio, row } of [...samples].sort((a, b) => a.ratio - b.ratio)) {
+    passed += row.weight
+    if (passed >= weight / 2) return ratio
+  }
+  return Number.NaN
+}
+
+export interface Sample {
+  readonly label: string
+  /** Model over table, less 1, or the difference where the gate's unit says so. */
+  readonly error: number
+}
+export const meanOf = (samples: readonly Sample[]) =>
+  samples.reduce((sum, s) => sum + Math.abs(s.error), 0) / samples.length
+export const worstOf = (samples: readonly Sample[]) => samples.reduce((w, s) => Math.max(w, Math.abs(s.error)), 0)
