@@ -1,20 +1,19 @@
 /** A cook plan to its forecast: geometry, material, a first look where the plan hangs on it, then every member. */
 
 import type { CookPlan } from './cook'
-import { COOKERS, STEADY_FOR_S, steadyAfterS, warmingC } from './cooker'
+import { COOKERS } from './cooker'
 import { type Course, courseOf, type FirstLook, needsFirstLook, searOf } from './course'
 import { cutFaceOf } from './cut-face'
 import { type Cut, cutById, MEASURED_THICKNESS_SPREAD } from './cuts'
-import type { Forecast, ForecastOptions, Trace } from './forecast'
-import { lethalityPerS } from './lethality'
-import { propertiesWithBone, propertyTable } from './materials'
-import { matterOf } from './meat'
+import { type Fire, fireOf } from './fire'
+import type { Forecast, ForecastOptions } from './forecast'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf } from './quantiles'
+import { settingOf } from './setting'
 import { type Geometry, geometryOf } from './shape'
-import { type Run, SAMPLE_S, type Setting, simulate } from './simulate'
-import { drawMember, type Member, warmUpLeadS } from './spread'
-import { pressureAtPa } from './vapour'
+import { type Run, type Setting, simulate } from './simulate'
+import { drawMember, type Member } from './spread'
+import { traceOf } from './trace'
 import { MODEL_VERSION } from './version'
 import { warningsOf } from './warnings'
 
@@ -61,27 +60,7 @@ function memberDrawer(plan: CookPlan, cut: Cut, geometry: Geometry, seed: number
   return (m: number) => drawMember(seed, m, input)
 }
 
-export function settingOf(plan: CookPlan, cut: Cut, geometry: Geometry): Setting {
-  const { air, wind, humidity, altitude } = plan.surroundings
-  return {
-    course: courseOf(plan),
-    matter: matterOf({
-      ...propertyTable(cut.composition, cut.boneShare),
-      rhoKgpM3: propertiesWithBone(cut.composition, cut.boneShare, plan.roast.start).rho_KgpM3,
-      water: cut.composition.water,
-      boneShare: cut.boneShare,
-      lethalityPerS,
-    }),
-    habits: COOKERS[plan.cooker.kind],
-    radialAt: geometry.radialAt,
-    airC: air,
-    windMpS: wind,
-    humidity,
-    pressurePa: pressureAtPa(altitude),
-  }
-}
-
-/** The cook without what hangs on itself, for the likely time to pull and the likely length of the sear. */
+export /** The cook without what hangs on itself, for the likely time to pull and the likely length of the sear. */
 function firstLook(plan: CookPlan, setting: Setting, draw: (m: number) => Member): FirstLook {
   const runs = Array.from({ length: FIRST_LOOK }, (_, m) => simulate(setting, draw(m)).moments)
   const middle = (of: (moments: Run['moments']) => number) => medianOf(Float64Array.from(runs, of))
@@ -89,20 +68,6 @@ function firstLook(plan: CookPlan, setting: Setting, draw: (m: number) => Member
   const searS = searOf(plan) ? middle((moments) => moments['off-heat'] - moments['sear-start'] || 0) : 0
   const planned = (timeS: number) => Math.max(PLANNED_S, Math.round(timeS / PLANNED_S) * PLANNED_S)
   return { pullS: Number.isFinite(pullS) ? planned(pullS / 2) * 2 : Infinity, searS: planned(searS) }
-}
-
-/** One member's fire before meat-on: when it was lit, and how long after that it was steady, s. */
-interface Fire {
-  readonly litS: number
-  readonly steadyAfterS: number
-  readonly warmUpS: number
-}
-function fireOf(plan: CookPlan, course: Course, member: Member): Fire {
-  const habits = COOKERS[plan.cooker.kind]
-  const { warmUpS } = member
-  const steady = steadyAfterS(plan.surroundings.air, course.preheatC, warmUpS)
-  const leadS = warmUpLeadS(habits, STEADY_FOR_S)
-  return { litS: course.cold ? 0 : -Math.max(leadS, steady + STEADY_FOR_S), steadyAfterS: steady, warmUpS }
 }
 
 /** A cold start has no steady cooker before the meat goes on, and only a fire has vents. */
@@ -128,41 +93,3 @@ const statesOf = (states: readonly Run['offHeat'][]) => ({
   coreC: Float64Array.from(states, (state) => state.coreC),
   probeC: Float64Array.from(states, (state) => state.probeC),
 })
-
-/** All members on one axis: the cooker warming before meat-on, each member's last value standing once it has ended. */
-function traceOf(
-  plan: CookPlan,
-  course: Course,
-  runs: readonly Run[],
-  drawn: readonly Member[],
-  fires: readonly Fire[],
-): Trace {
-  const before = Math.ceil(-fires.reduce((first, fire) => Math.min(first, fire.litS), 0) / SAMPLE_S)
-  const after = runs.reduce((most, run) => Math.max(most, run.trace.coreC.length), 0)
-  const count = before + after
-  const row = () => new Float32Array(count * runs.length)
-  const trace = {
-    startS: -before * SAMPLE_S,
-    stepS: SAMPLE_S,
-    count,
-    cookerC: row(),
-    surfaceC: row(),
-    coreC: row(),
-    probeC: row(),
-  }
-  runs.forEach((run, m) => {
-    const fire = fires[m] as Fire
-    const at = m * count
-    for (let i = 0; i < before; i++) {
-      const sinceLitS = (i - before) * SAMPLE_S - fire.litS
-      trace.cookerC[at + i] = warmingC(plan.surroundings.air, course.preheatC, fire.warmUpS, sinceLitS)
-    }
-    const startC = (drawn[m] as Member).startC
-    for (const column of ['surfaceC', 'coreC', 'probeC'] as const) trace[column].fill(startC, at, at + before)
-    for (const column of ['cookerC', 'surfaceC', 'coreC', 'probeC'] as const) {
-      trace[column].set(run.trace[column], at + before)
-      trace[column].fill(run.trace[column].at(-1) ?? startC, at + before + run.trace[column].length, at + count)
-    }
-  })
-  return trace
-}

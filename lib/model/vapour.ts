@@ -1,9 +1,9 @@
 /** Water and its vapour: pressure with altitude, saturation, boiling. */
 
-/** Standard atmosphere, Pa, at an altitude up to 11 km. */
+/** Air pressure, Pa, at an altitude up to 11 km. [standard-atmosphere] */
 export const pressureAtPa = (altitudeM: number) => 101_325 * (1 - 2.25577e-5 * altitudeM) ** 5.25588
 
-/** Antoine's equation for water between 1 and 100 °C (mmHg, log10), within 0.2 % of the steam tables there. */
+/** Water between 1 and 100 °C: log10 of mmHg. [antoine-water] */
 const A = 8.07131
 const B = 1730.63
 const C = 233.426
