@@ -2,19 +2,20 @@ import 'server-only'
 import { cautionsFor } from '@/lib/card/cautions'
 import type { Layout } from '@/lib/day/layout'
 import { type CallSheetModel, callSheetOf } from '@/lib/export/call-sheet'
+import type { UnitSystem } from '@/lib/units'
 import { forecastsOf, type OpenShoot } from '../workbench'
 import { minimumLine } from './heat-line-input'
 
 /** Page and paper show the same values. */
-export function callSheetModel({ shoot, version }: OpenShoot, layout: Layout): CallSheetModel {
+export function callSheetModel({ shoot, version }: OpenShoot, layout: Layout, units: UnitSystem): CallSheetModel {
   const forecasts = forecastsOf(shoot)
   return callSheetOf({
     shoot,
     layout,
     forecasts,
-    units: 'metric',
+    units,
     stamp: { revision: version, saved: null, forecast: null },
     cautions: cautionsFor(shoot, forecasts).map((caution) => caution.sentence),
-    minimum: minimumLine(shoot),
+    minimum: minimumLine(shoot, units),
   })
 }

@@ -7,20 +7,20 @@ import { spreadOf } from '@/lib/model/quantiles'
 import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
-import { celsius, formatShare, formatTemp } from '@/lib/units'
+import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
 import { forecastsOf, layoutOf } from '../workbench'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
 import { placedCautions } from './placed-cautions'
 import type { Preview } from './preview'
 
 /** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
-export function previewOf(shoot: Shoot): Preview {
+export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
   const forecasts = forecastsOf(shoot)
   const laid = layoutOf({ ...shoot, shots: undefined, tasks: undefined })
   if (!laid.ok) throw new Error(`A shoot without shots was refused a layout: ${laid.problems[0]?.sentence}`)
   const { layout } = laid
   const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
-  const input = heatLineInput(shoot, forecasts, layout, false)
+  const input = heatLineInput(shoot, forecasts, layout, false, units)
   const draw = (width: number, standing: boolean) => drawHeatLine({ ...input, width, standing })
   return {
     first: firstLine(shoot, forecasts, layout),
@@ -29,8 +29,8 @@ export function previewOf(shoot: Shoot): Preview {
     narrow: draw(720, false),
     standing: draw(362, true),
     cutFace: drawCutFace(forecast),
-    slice: sliceWords(forecast),
-    facts: factsOf(forecast),
+    slice: sliceWords(forecast, units),
+    facts: factsOf(forecast, units),
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
   }
@@ -48,16 +48,18 @@ function secondLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, lay
   return 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
 }
 
-function sliceWords(forecast: Forecast): string {
+function sliceWords(forecast: Forecast, units: UnitSystem): string {
   const pink = forecast.cutFace.areaBelow.find((area) => area.limitC === 65)
-  return pink ? `About ${formatShare(pink.share.likely)} of the face stays below 65 °C.` : ''
+  return pink
+    ? `About ${formatShare(pink.share.likely)} of the face stays below ${formatTemp(celsius(65), units)}.`
+    : ''
 }
 
 const range = (low: number, high: number, print: (n: number) => string) =>
   print(low) === print(high) ? print(low) : `${print(low)} to ${print(high)}`
-const temp = (c: number) => formatTemp(celsius(c))
 
-function factsOf(forecast: Forecast): readonly string[] {
+function factsOf(forecast: Forecast, units: UnitSystem): readonly string[] {
+  const temp = (c: number) => formatTemp(celsius(c), units)
   const sliced = spreadOf(forecast.atSlice.coreC)
   const peak = spreadOf(forecast.peakCoreC)
   const loss = spreadOf(forecast.lossFrac)

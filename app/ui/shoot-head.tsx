@@ -1,5 +1,7 @@
 import Link from 'next/link'
+import type { UnitSystem } from '@/lib/units'
 import { UndoButton } from './undo-button'
+import { UnitsButton } from './units-button'
 
 const PAGES = [
   ['plan', 'Plan'],
@@ -10,7 +12,14 @@ const PAGES = [
 export type ShootPage = (typeof PAGES)[number][0]
 
 /** Title line of every page of a shoot: name, facts, the pages, undo of the last change. */
-export function ShootHead(props: { id: string; title: string; facts: string; page: ShootPage; canUndo: boolean }) {
+export function ShootHead(props: {
+  id: string
+  title: string
+  facts: string
+  page: ShootPage
+  canUndo: boolean
+  units: UnitSystem
+}) {
   return (
     <header className="head">
       <Link href="/" className="small" aria-label="All shoots">
@@ -18,6 +27,7 @@ export function ShootHead(props: { id: string; title: string; facts: string; pag
       </Link>
       <span className="name">{props.title}</span>
       <span className="small">{props.facts}</span>
+      <UnitsButton units={props.units} />
       <UndoButton id={props.id} canUndo={props.canUndo} />
       <nav aria-label="Shoot">
         {PAGES.map(([page, name]) => (

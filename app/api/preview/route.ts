@@ -1,5 +1,6 @@
 import { parseShoot } from '@/lib/plan/parse'
 import { previewOf } from '../../shoots/preview-of'
+import { chosenUnits } from '../../units'
 import { answer, readBody, valueOrRefuse } from '../border'
 
 export const dynamic = 'force-dynamic'
@@ -8,5 +9,5 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const { document } = await readBody(request)
-    return Response.json(previewOf(valueOrRefuse(parseShoot(document))))
+    return Response.json(previewOf(valueOrRefuse(parseShoot(document)), await chosenUnits()))
   })

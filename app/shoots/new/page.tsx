@@ -2,6 +2,8 @@ import type { Metadata } from 'next'
 import Link from 'next/link'
 import { newShootDocument } from '@/lib/plan/new-shoot'
 import { parseShoot } from '@/lib/plan/parse'
+import { UnitsButton } from '../../ui/units-button'
+import { chosenUnits } from '../../units'
 import { previewOf } from '../preview-of'
 import { NewShoot } from './new-shoot'
 
@@ -28,7 +30,8 @@ const template = (date: string) =>
     place: { lat: 53.35, lon: -6.26, altitude: '20 m' },
   })
 
-export default function NewShootPage() {
+export default async function NewShootPage() {
+  const units = await chosenUnits()
   const date = new Date(Date.now() + DAYS_AHEAD * 86_400_000).toISOString().slice(0, 10)
   const document = template(date)
   const parsed = parseShoot(document)
@@ -40,8 +43,9 @@ export default function NewShootPage() {
           Shoots
         </Link>
         <span className="name">New shoot</span>
+        <UnitsButton units={units} />
       </header>
-      <NewShoot template={document} first={previewOf(parsed.value)} />
+      <NewShoot key={units} template={document} first={previewOf(parsed.value, units)} />
     </main>
   )
 }

@@ -1,6 +1,7 @@
 import { BorderError } from '@/lib/data/border-error'
 import { printCallSheet } from '@/lib/print/call-sheet'
 import { answer } from '../../../api/border'
+import { chosenUnits } from '../../../units'
 import { layoutOf, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { paperOf, pdfResponse } from '../../pdf-response'
@@ -10,6 +11,6 @@ export const GET = (request: Request, { params }: { params: Promise<{ shootId: s
     const open = await openShoot((await params).shootId)
     const laid = layoutOf(open.shoot)
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
-    const model = callSheetModel(open, laid.layout)
+    const model = callSheetModel(open, laid.layout, await chosenUnits())
     return pdfResponse(await printCallSheet(model, paperOf(request)), `${open.shoot.title} call sheet`)
   })

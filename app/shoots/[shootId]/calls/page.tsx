@@ -3,6 +3,7 @@ import type { CallSheetModel } from '@/lib/export/call-sheet'
 import type { Slip } from '@/lib/export/slips'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
+import { chosenUnits } from '../../../units'
 import { factsOf, layoutOf, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { NoLayout } from '../no-layout'
@@ -13,6 +14,7 @@ export const dynamic = 'force-dynamic'
 export default async function CallsPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
   const open = await openShoot(shootId)
+  const units = await chosenUnits()
   const laid = layoutOf(open.shoot)
   return (
     <main id="main" className="page">
@@ -22,9 +24,10 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
         facts={factsOf(open.shoot)}
         page="calls"
         canUndo={open.canUndo}
+        units={units}
       />
       {laid.ok ? (
-        <Calls id={shootId} sheet={callSheetModel(open, laid.layout)} />
+        <Calls id={shootId} sheet={callSheetModel(open, laid.layout, units)} />
       ) : (
         <NoLayout problems={laid.problems} />
       )}

@@ -4,6 +4,7 @@ import type { CheckedClaim, FindingKind } from '@/lib/card/claim'
 import { printable } from '@/lib/card/printable-steps'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
+import { chosenUnits } from '../../../units'
 import { factsOf, forecastsOf, openShoot } from '../../../workbench'
 import { CardDesk } from './card-desk'
 
@@ -13,12 +14,20 @@ export const dynamic = 'force-dynamic'
 export default async function CardPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
   const open = await openShoot(shootId)
+  const units = await chosenUnits()
   const forecasts = forecastsOf(open.shoot)
   const card = buildCard(open.shoot, forecasts)
   const checked = checkCard(card, forecasts)
   return (
     <main id="main" className="page">
-      <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="card" canUndo={open.canUndo} />
+      <ShootHead
+        id={shootId}
+        title={open.shoot.title}
+        facts={factsOf(open.shoot)}
+        page="card"
+        canUndo={open.canUndo}
+        units={units}
+      />
       <div className="cols-head">
         <div>
           <h1>{headline(checked)}</h1>

@@ -4,9 +4,10 @@ import type { Layout } from '@/lib/day/layout'
 import { callWindow, clockOf, isLive, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
 import { shotNumbers } from '@/lib/export/shot-numbers'
 import type { Shoot } from '@/lib/plan/shoot'
-import { formatShare } from '@/lib/units'
+import { formatShare, type UnitSystem } from '@/lib/units'
 import { HeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
+import { chosenUnits } from '../../../units'
 import { factsOf, forecastsOf, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
 import { heatLineInput } from '../../heat-line-input'
 import { momentName } from '../../words'
@@ -19,33 +20,41 @@ export const dynamic = 'force-dynamic'
 export default async function DayPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
   const open = await openShoot(shootId)
+  const units = await chosenUnits()
   const people = open.shoot.people?.length ?? 0
   return (
     <main id="main" className="page">
-      <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="day" canUndo={open.canUndo} />
+      <ShootHead
+        id={shootId}
+        title={open.shoot.title}
+        facts={factsOf(open.shoot)}
+        page="day"
+        canUndo={open.canUndo}
+        units={units}
+      />
       <h1 className="sr-only">The day: {open.shoot.title}</h1>
       <Suspense
         fallback={<p className="lead">{`Laying out ${open.shoot.shots?.length ?? 0} shots, ${people} people.`}</p>}
       >
-        <Day open={open} />
+        <Day open={open} units={units} />
       </Suspense>
     </main>
   )
 }
 
-async function Day({ open }: { open: OpenShoot }) {
+async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
   const laid = layoutOf(open.shoot)
   const layout = laid.ok ? laid.layout : null
   return (
     <>
-      {layout && <HeatLine {...heatLineInput(open.shoot, forecastsOf(open.shoot), layout, true)} />}
+      {layout && <HeatLine {...heatLineInput(open.shoot, forecastsOf(open.shoot), layout, true, units)} />}
       {!laid.ok && <NoLayout problems={laid.problems} />}
       <div className="cols-day">
         <DayDesk
           shootId={open.id}
           version={open.version}
           document={open.document}
-          rows={layout ? rowsOf(open.shoot, layout) : []}
+          rows={layout ? rowsOf(open.shoot, layout, units) : []}
         />
         {layout && (
           <div>
@@ -58,8 +67,8 @@ async function Day({ open }: { open: OpenShoot }) {
   )
 }
 
-function rowsOf(shoot: Shoot, layout: Layout): readonly ShotRow[] {
-  const sheet: Sheet = { shoot, layout, units: 'metric' }
+function rowsOf(shoot: Shoot, layout: Layout, units: UnitSystem): readonly ShotRow[] {
+  const sheet: Sheet = { shoot, layout, units }
   const numbers = shotNumbers(shoot)
   const rows = (shoot.shots ?? []).map((shot) => {
     const placed = layout.shots.find((p) => p.id === shot.id)

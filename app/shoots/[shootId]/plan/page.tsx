@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { ShootHead } from '../../../ui/shoot-head'
+import { chosenUnits } from '../../../units'
 import { factsOf, openShoot } from '../../../workbench'
 import { previewOf } from '../../preview-of'
 import { PlanDesk } from './plan-desk'
@@ -10,10 +11,24 @@ export const dynamic = 'force-dynamic'
 export default async function PlanPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
   const open = await openShoot(shootId)
+  const units = await chosenUnits()
   return (
     <main id="main" className="page">
-      <ShootHead id={shootId} title={open.shoot.title} facts={factsOf(open.shoot)} page="plan" canUndo={open.canUndo} />
-      <PlanDesk shootId={shootId} version={open.version} document={open.document} first={previewOf(open.shoot)} />
+      <ShootHead
+        id={shootId}
+        title={open.shoot.title}
+        facts={factsOf(open.shoot)}
+        page="plan"
+        canUndo={open.canUndo}
+        units={units}
+      />
+      <PlanDesk
+        key={units}
+        shootId={shootId}
+        version={open.version}
+        document={open.document}
+        first={previewOf(open.shoot, units)}
+      />
     </main>
   )
 }

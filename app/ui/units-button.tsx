@@ -1,0 +1,21 @@
+'use client'
+import { useRouter } from 'next/navigation'
+import type { UnitSystem } from '@/lib/units'
+
+const A_YEAR_S = 365 * 86_400
+
+/** Changes what is shown, never what was typed; remembered in this browser. */
+export function UnitsButton({ units }: { units: UnitSystem }) {
+  const router = useRouter()
+  const other = units === 'metric' ? 'us' : 'metric'
+  function change() {
+    // biome-ignore lint/suspicious/noDocumentCookie: the server draws with it, and the newer cookie store lacks on plain http
+    document.cookie = `units=${other}; path=/; max-age=${A_YEAR_S}; samesite=lax`
+    router.refresh()
+  }
+  return (
+    <button type="button" className="textlink small no-print" onClick={change}>
+      {units === 'metric' ? 'Show °F and pounds' : 'Show °C and kilograms'}
+    </button>
+  )
+}
