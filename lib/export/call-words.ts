@@ -25,7 +25,7 @@ export const nameOf = ({ shoot }: Sheet, moment: Call['moment'], cook: string | 
 export function triggerWords(sheet: Sheet, call: Call): string {
   if (call.trigger) return formatTemp(celsius(call.trigger.probe), sheet.units)
   if (!call.follows) return ''
-  const name = nameOf(sheet, call.follows.moment, call.cook)
+  const name = call.follows.moment === 'pull' ? 'the pull' : nameOf(sheet, call.follows.moment, call.cook)
   return call.follows.after < 60 ? `follows ${name}` : `${formatDuration(seconds(call.follows.after))} after ${name}`
 }
 

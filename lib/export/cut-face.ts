@@ -52,19 +52,41 @@ export function depthOfPeak({ depthM, peakC }: CutFace, level: number): number |
 export function drawCutFace(forecast: Forecast, units: UnitSystem = 'metric'): Drawing {
   const { cutFace: face, cook } = forecast
   const family = cutFamily(cook.roast.cut)
-  const scale = Math.min((2 * SLICE.halfWidth) / face.width, (2 * SLICE.halfThickness) / face.thickness)
+  const scale = scaleOf(family, face)
   const at = (depth: number) => slicePoints(family, face, depth, scale)
   const isotherms = TONE_LIMITS.flatMap((limit) => {
     const depth = depthOfPeak(face, limit)
     return depth === null ? [] : [{ limit, depth, points: at(depth) }]
   })
+  const leads = isotherms.filter((line) => line.depth > 0)
   const marks = [
     ...toneMarks(at(0), isotherms),
     path(closedPath(at(0)), { stroke: 'crust', width: 6, round: true }),
     ...boneMarks(family, cook.roast.cut, face, scale),
-    ...isotherms.filter((line) => line.depth > 0).flatMap((line, i, all) => leadMarks(line, i, all.length, units)),
+    ...leads.flatMap((line, i) => leadMarks(line, i, leads.length, units)),
+    ...(leads.length === 0 ? oneTone(isotherms[0]?.limit, units) : []),
   ]
   return { ...SIZE, title: titleOf(forecast, units), marks, tables: [tableOf(face, units)] }
+}
+
+/** A face without an edge is named as a whole; `limit` is the lowest that no point of it passed. */
+function oneTone(limit: number | undefined, units: UnitSystem): Mark[] {
+  const [hottest] = TONE_LIMITS.slice(-1)
+  const words =
+    limit === undefined
+      ? `above ${formatTemp(celsius(hottest ?? 70), units)}`
+      : `below ${formatTemp(celsius(limit), units)}`
+  return [
+    lettering.start(LEADS.words - 20, SLICE.y, words, { ...LETTERING.time, role: 'ink' }, false),
+    lettering.start(LEADS.words - 20, SLICE.y + 15, 'right through', LETTERING.small, false),
+  ]
+}
+
+/** Pixels to the metre at which the turned outline just fits its room. */
+function scaleOf(family: CutFamily, face: CutFace): number {
+  const points = lineAtDepth(family, face.width / 2, face.thickness / 2, 0)
+  const reach = (k: 0 | 1) => Math.max(...points.map((point) => Math.abs(point[k])))
+  return Math.min(SLICE.halfWidth / reach(0), SLICE.halfThickness / reach(1))
 }
 
 type Isotherm = {

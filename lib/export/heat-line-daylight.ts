@@ -48,10 +48,8 @@ export function sunPath(
 }
 
 function drawPart(sheet: Sheet, part: LightPart, { axis, sun, right }: Frame): void {
-  const [, end = 0] = axis.domain()
   const x = axis(part.start)
-  const isLast = end - part.end < 26 * 60_000 && part.light === 'dark'
-  const width = (isLast ? right : Math.min(right, axis(part.end))) - x
+  const width = Math.min(right, axis(part.end)) - x
   const height = sun.bottom - sun.top
   if (part.light === 'dark') sheet.draw(rect(x, sun.top, width, height, { fill: 'ink' }))
   else {
@@ -60,15 +58,17 @@ function drawPart(sheet: Sheet, part: LightPart, { axis, sun, right }: Frame): v
   }
 }
 
-function letterPart(sheet: Sheet, input: HeatLineInput, part: LightPart, { axis, sun }: Frame): void {
+function letterPart(sheet: Sheet, input: HeatLineInput, part: LightPart, { axis, sun, right }: Frame): void {
   if (part.start <= (axis.domain()[0] ?? 0)) return
   const dark = part.light === 'dark'
   const name = { ...LETTERING.small, role: dark ? 'paper' : 'ink-2' } as const
   const time = { ...LETTERING.lightTime, role: dark ? 'paper' : 'ink' } as const
   const x = axis(part.start) + 4
-  const fits = textWidth(part.name, name) + 8 <= axis(part.end) - x + 4
+  const fits = textWidth(part.name, name) + 4 <= Math.min(right, axis(part.end)) - x
   if (fits) sheet.letterWhereFree([lettering.start(x, sun.top + 13, part.name, name, !dark)])
-  sheet.letterWhereFree([lettering.start(x, sun.top + 28, formatClock(part.start, input.zone), time, !dark)])
+  const clock = formatClock(part.start, input.zone)
+  if (x + textWidth(clock, time) > right) return
+  sheet.letterWhereFree([lettering.start(x, sun.top + 28, clock, time, !dark)])
 }
 
 export function drawHours(sheet: Sheet, input: HeatLineInput, frame: Frame, lanesBottom: number | null): void {

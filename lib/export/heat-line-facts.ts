@@ -114,10 +114,15 @@ export function heatFacts(input: HeatLineInput, cook: HeatLineCook): HeatFacts {
     roastAt: stages.find((s) => s.do === 'roast')?.at ?? celsius(150),
     searAt: stages.find((s) => s.do === 'sear')?.at ?? null,
     sliced: spreadOf(cook.forecast.atSlice.probeC),
-    sun: samples(from, to, 10 * MINUTE).map((at) => ({ at, deg: sunAltitude(at, input.place) })),
-    light: lightParts(input.place, from, to),
+    ...daylight(input.place, from, to),
   }
 }
+
+/** The sun and the parts of the light in a span. */
+export const daylight = (place: Place, from: Instant, to: Instant): Pick<HeatFacts, 'sun' | 'light'> => ({
+  sun: samples(from, to, 10 * MINUTE).map((at) => ({ at, deg: sunAltitude(at, place) })),
+  light: lightParts(place, from, to),
+})
 
 export function momentFacts({ forecast, meatOn }: HeatLineCook): MomentFact[] {
   const at = (s: number | null) => (s === null ? null : later(meatOn, seconds(s)))
@@ -170,30 +175,35 @@ function curves(
   return {
     meat: quantileCurve(cook, trace.probeC, cook.meatOn, meatEnd),
     whole: peak > meatEnd ? quantileCurve(cook, trace.probeC, meatEnd, peak) : [],
-    cooker: quantileCurve(cook, trace.cookerC, fireLit, fireEnd),
+    cooker: quantileCurve(cook, trace.cookerC, fireLit, fireEnd, cook.forecast.moments['off-heat']),
   }
 }
 
-function quantileCurve({ forecast, meatOn }: HeatLineCook, values: Float32Array, from: number, to: number) {
+/** `until`, seconds after meat-on: a member counts only so long (its fire is of no interest once the meat is off). */
+function quantileCurve(
+  { forecast, meatOn }: HeatLineCook,
+  values: Float32Array,
+  from: number,
+  to: number,
+  until?: Float64Array,
+): CurvePoint[] {
   const { trace } = forecast
   const column = (at: number) => Math.round(((at - meatOn) / 1000 - trace.startS) / trace.stepS)
   const first = Math.max(0, column(from))
   const last = Math.min(trace.count - 1, column(to))
   const stride = Math.max(1, Math.ceil((last - first) / 200))
   const points: CurvePoint[] = []
-  for (let i = first; i <= last; i += stride)
-    points.push({
-      at: later(meatOn, seconds(trace.startS + i * trace.stepS)),
-      ...columnSpread(trace, values, i),
-    })
+  for (let i = first; i <= last; i += stride) {
+    const sinceMeatOn = trace.startS + i * trace.stepS
+    const column = columnOf(trace, values, i, (m) => until === undefined || (until[m] ?? 0) >= sinceMeatOn)
+    if (column.length > 0) points.push({ at: later(meatOn, seconds(sinceMeatOn)), ...spreadOf(column) })
+  }
   return points
 }
 
-function columnSpread(trace: Trace, values: Float32Array, i: number) {
-  const members = values.length / trace.count
-  const column = new Float64Array(members)
-  for (let m = 0; m < members; m++) column[m] = values[m * trace.count + i] ?? Number.NaN
-  return spreadOf(column)
+function columnOf(trace: Trace, values: Float32Array, i: number, counts: (member: number) => boolean): Float64Array {
+  const members = Array.from({ length: values.length / trace.count }, (_, m) => m).filter(counts)
+  return Float64Array.from(members, (m) => values[m * trace.count + i] ?? Number.NaN)
 }
 
 function targets(stages: readonly Stage[], units: UnitSystem): HeatFacts['targets'] {

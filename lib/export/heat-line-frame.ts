@@ -26,13 +26,13 @@ export const DOTTED = { stroke: 'ink-3', width: 1, dash: [1, 4], round: true } a
 type Plot = Pick<Frame, 'left' | 'right' | 'narrow' | 'axis' | 'steps'>
 export function frameOf(input: HeatLineInput, facts: HeatFacts, plot: Plot, above: number): Frame {
   const small = input.compact === true
-  const step = small ? 21 : 27
-  const sun = { top: 6 + above, bottom: 6 + above + (small ? 38 : 52) }
+  const step = small ? 20 : 27
+  const sun = { top: 6 + above, bottom: 6 + above + (small ? 36 : 52) }
   const flagTop = sun.bottom + 49
   const meatTop = flagTop + (plot.steps - 1) * step + (small ? 22 : 27)
-  const meatBottom = meatTop + (small ? 86 : input.width < 1000 ? 160 : 200)
+  const meatBottom = meatTop + (small ? 80 : input.width < 1000 ? 160 : 200)
   const cookerTop = meatBottom + (small ? 18 : 26)
-  const cookerBottom = cookerTop + (small ? 44 : 62)
+  const cookerBottom = cookerTop + (small ? 40 : 62)
   const levels = facts.searAt === null ? [facts.roastAt] : [facts.roastAt, facts.searAt]
   const hottest = highest(facts.meat, input.minimum?.at)
   return {

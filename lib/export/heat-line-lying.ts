@@ -3,7 +3,7 @@ import type { Drawing } from './drawing'
 import { axisOf, type Scale, timeAxis } from './heat-line-axis'
 import { drawCooker, drawMeat, letterCooker, letterMeat } from './heat-line-curves'
 import { drawDaylight, drawHours, drawLightEdges } from './heat-line-daylight'
-import type { HeatFacts, HeatLineInput } from './heat-line-facts'
+import { daylight, type HeatFacts, type HeatLineInput } from './heat-line-facts'
 import { drawFlags, type Flag, flagsOf, labelWidth, letterNever, staircase } from './heat-line-flags'
 import { frameOf } from './heat-line-frame'
 import { drawLaneGround, drawLanes } from './heat-line-lane-marks'
@@ -19,11 +19,13 @@ const RIGHT_MARGIN = 8
 const MINUTE = 60_000
 
 /** Top to bottom: daylight, hours, flags, meat, cooker, lanes, lid, hours. */
-export function drawLying(input: HeatLineInput, facts: HeatFacts): Drawing {
+export function drawLying(input: HeatLineInput, known: HeatFacts): Drawing {
   const narrow = input.width < NARROW
   const left = narrow ? 74 : 104
   const right = input.width - RIGHT_MARGIN
-  const axis = axisWithRoom(input, facts, left, right)
+  const axis = axisWithRoom(input, known, left, right)
+  const to = instant(axis.domain()[1] ?? known.to)
+  const facts = to > known.to ? { ...known, to, ...daylight(input.place, known.from, to) } : known
   const flags = flagsOf(input, facts, axis)
   const steps = staircase(flags.map((flag) => flag.reach))
   const said = headline(input, flags, steps, left)

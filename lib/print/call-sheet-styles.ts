@@ -2,7 +2,7 @@ import { StyleSheet } from '@react-pdf/renderer'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
 
 /** Points. */
-export const MARGIN = { side: 33, top: 26, bottom: 40 }
+export const MARGIN = { side: 33, top: 24, bottom: 36 }
 /** The least lettering on a sheet, pt. */
 export const LEAST = 9
 
@@ -15,7 +15,7 @@ export const stylesOf = (d: number) =>
       paddingHorizontal: MARGIN.side,
       fontFamily: SANS,
       fontSize: Math.max(LEAST, 9.6 * d),
-      lineHeight: 1.28,
+      lineHeight: d < 1 ? 1.2 : 1.28,
       color: '#000000',
       fontFeatureSettings: FIGURES,
     },
@@ -55,7 +55,7 @@ export const stylesOf = (d: number) =>
       position: 'absolute',
       left: MARGIN.side,
       right: MARGIN.side,
-      bottom: 18,
+      bottom: 16,
       flexDirection: 'row',
       justifyContent: 'space-between',
       borderTop: '0.9 solid #000000',

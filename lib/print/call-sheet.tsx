@@ -36,11 +36,11 @@ function callSheet(model: CallSheetModel, paper: Paper, density: number): Printe
     >
       <Page size={[width, height]} style={s.page}>
         <Head s={s} model={model} />
+        <Foot s={s} model={model} />
         <Facts s={s} model={model} />
         <DrawingOnPaper drawing={model.heatLine} width={picture} />
         <Calls s={s} rows={model.calls} />
         <Below s={s} model={model} />
-        <Foot s={s} model={model} />
       </Page>
       <SlipPages model={model} paper={paper} />
     </Document>
@@ -77,7 +77,7 @@ function Facts({ s, model }: Part) {
       <Fact s={s} title="Light and weather">
         {model.light}
       </Fact>
-      <View style={{ flex: 1.15 }}>
+      <View style={{ flex: 1.45 }}>
         <Text style={s.bold}>If something happens</Text>
         <Blank label="Emergency number" />
         <Blank label="Nearest hospital" />
@@ -170,33 +170,39 @@ function CallLine({ s, row }: { s: Styles; row: CallRow }) {
 
 function Below({ s, model }: Part) {
   return (
-    <View style={{ flexDirection: 'row', gap: 18, marginTop: 6 }}>
+    <View style={{ flexDirection: 'row', gap: 16, marginTop: 6 }}>
       <View style={{ flex: 1 }}>
         <OwnCalls s={s} model={model} />
+        <Named s={s} name="Kit">
+          {model.kit}
+        </Named>
       </View>
-      <View style={{ flex: 1.1 }}>
+      <View style={{ flex: 1 }}>
         <Text style={s.h3}>Free shots, in the gaps</Text>
         <Text>{model.free.join(' · ') || 'None.'}</Text>
         {model.dropped.map((words) => (
-          <Text key={words} style={{ marginTop: 3 }}>
-            <Text style={s.bold}>Dropped: </Text>
+          <Named key={words} s={s} name="Dropped">
             {words}
-          </Text>
+          </Named>
         ))}
       </View>
-      <View style={{ flex: 1.1 }}>
+      <View style={{ flex: 1.45 }}>
         <Text style={s.h3}>Care</Text>
         {model.care.map((caution) => (
           <Text key={caution} style={{ marginBottom: 2 }}>
             {caution}
           </Text>
         ))}
-        <Text style={{ marginTop: 2 }}>
-          <Text style={s.bold}>Kit: </Text>
-          {model.kit}
-        </Text>
       </View>
     </View>
+  )
+}
+function Named({ s, name, children }: { s: Styles; name: string; children: ReactNode }) {
+  return (
+    <Text style={{ marginTop: 3 }}>
+      <Text style={s.bold}>{name}: </Text>
+      {children}
+    </Text>
   )
 }
 

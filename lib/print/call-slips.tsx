@@ -7,17 +7,17 @@ import { type Paper, SIZES } from './sheet'
 /** Three slips to a landscape sheet, cut apart along the dashes: 99 mm each on A4. */
 const PER_PAGE = 3
 /** Points: the height a slip has for its rows, and what a row takes. */
-const ROOM = { A4: 484, Letter: 500 }
-const ROW = { plain: 17.5, detailLine: 12.2, detailChars: 44 }
+const ROOM = { A4: 500, Letter: 517 }
+const ROW = { plain: 16.7, detailLine: 12.2, detailChars: 44 }
 
 const s = StyleSheet.create({
   page: { flexDirection: 'row', fontFamily: SANS, fontSize: 10, lineHeight: 1.25, fontFeatureSettings: FIGURES },
-  slip: { width: '33.333%', paddingVertical: 26, paddingHorizontal: 20 },
+  slip: { width: '33.333%', paddingVertical: 20, paddingHorizontal: 20 },
   cut: { borderRight: '0.6 dashed #777777' },
   small: { fontSize: 9.4, color: '#333333' },
   person: { fontFamily: SERIF, fontWeight: 600, fontSize: 19, lineHeight: 1.15 },
   head: { borderBottom: '3 solid #000000', paddingBottom: 4 },
-  row: { flexDirection: 'row', gap: 8, borderBottom: '0.6 solid #BDBDBD', paddingVertical: 2.2, paddingLeft: 7 },
+  row: { flexDirection: 'row', gap: 8, borderBottom: '0.6 solid #BDBDBD', paddingVertical: 1.8, paddingLeft: 7 },
   time: { fontFamily: CONDENSED, fontWeight: 800, fontSize: 13, lineHeight: 1.15, width: 36 },
 })
 

@@ -32,14 +32,18 @@ const ASCENT_EM: Readonly<Record<Face, number>> = { condensed: 0.9, sans: 0.9, s
  * A picture on paper, `width` points wide. Its lettering is laid over it as page text: the printer's own SVG text drops
  * font features, and figures must be lining and tabular.
  */
-export function DrawingOnPaper({ drawing, width }: { drawing: Drawing; width: number }) {
+export function DrawingOnPaper({ drawing, width, air = 0 }: { drawing: Drawing; width: number; air?: number }) {
   const scale = width / drawing.width
   const height = drawing.height * scale
   const texts = drawing.marks.filter((mark): mark is TextMark => mark.kind === 'text')
   const haloed = texts.filter((mark) => mark.halo)
   return (
     <View style={{ width, height, position: 'relative' }}>
-      <Svg width={width} height={height} viewBox={`0 0 ${drawing.width} ${drawing.height}`}>
+      <Svg
+        width={width}
+        height={(width * (drawing.height + 2 * air)) / (drawing.width + 2 * air)}
+        viewBox={`${-air} ${-air} ${drawing.width + 2 * air} ${drawing.height + 2 * air}`}
+      >
         {drawing.marks.map((mark, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: marks have no other name and never move
           <Shape key={i} mark={mark} />

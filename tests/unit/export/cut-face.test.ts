@@ -42,7 +42,8 @@ describe('cut face', () => {
     const fills = (forecast: Forecast) =>
       drawCutFace(forecast).marks.flatMap((mark) => (mark.kind === 'path' && mark.fill ? [mark.fill] : []))
     expect(fills(withPeaks([90, 85, 80, 75]))).not.toContain('tone-1')
-    expect(words(withPeaks([90, 85, 80, 75]))).toEqual([])
+    expect(words(withPeaks([90, 85, 80, 75]))).toEqual(['above 70 °C', 'right through'])
+    expect(words(withPeaks([57, 55, 53, 50]))).toEqual(['below 58 °C', 'right through'])
     expect(
       fills(withPeaks([57, 55, 53, 50]))
         .filter((fill) => fill.startsWith('tone'))
