@@ -1,0 +1,64 @@
+import { spawn } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { gzipSync } from 'node:zlib'
+
+const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
+/** A page that does not exist is the empty page: the frame of the app and nothing in it. */
+const EMPTY_PAGE = '/nothing-here'
+
+async function start(folder: string) {
+  const since = performance.now()
+  const env = { ...process.env, PORT: '0', EMBERSLATE_DATA: folder }
+  const child = spawn(process.execPath, ['lib/cli/start.mjs'], { env, stdio: ['ignore', 'pipe', 'inherit'] })
+  const address = await new Promise<string>((resolve, reject) => {
+    let said = ''
+    child.stdout.on('data', (bytes) => {
+      said += bytes
+      const found = ADDRESS.exec(said)
+      if (found) resolve(found[0])
+    })
+    child.once('exit', () => reject(new Error(`The app did not start: ${said}`)))
+  })
+  const startedS = (performance.now() - since) / 1000
+  const stop = () =>
+    new Promise<void>((resolve) => {
+      child.once('exit', () => resolve())
+      child.kill('SIGTERM')
+    })
+  return { address, startedS, stop }
+}
+
+/** Gzip bytes of every script that a page asks for. */
+async function scriptBytes(address: string, page: string): Promise<number> {
+  const html = await (await fetch(address + page)).text()
+  const scripts = new Set([...html.matchAll(/<script[^>]+src="([^"]+)"/g)].map(([, src]) => src as string))
+  let bytes = 0
+  for (const src of scripts)
+    bytes += gzipSync(Buffer.from(await (await fetch(new URL(src, address))).arrayBuffer())).length
+  return bytes
+}
+
+async function ownScriptKb(address: string): Promise<number> {
+  const { shoots } = (await (await fetch(`${address}/api/shoots`)).json()) as { shoots: { id: string }[] }
+  const empty = await scriptBytes(address, EMPTY_PAGE)
+  const screens = ['plan', 'day', 'calls', 'card'].map((screen) => `/shoots/${shoots[0]?.id}/${screen}`)
+  const own: number[] = []
+  for (const page of ['/', '/shoots/new', ...screens]) own.push((await scriptBytes(address, page)) - empty)
+  return Math.max(...own) / 1024
+}
+
+/** The second start of a built app, and the heaviest page's own script. */
+export async function benchApp(): Promise<Record<string, number>> {
+  const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-bench-'))
+  try {
+    await (await start(folder)).stop() // the first start makes the database
+    const app = await start(folder)
+    const own_script_kb = await ownScriptKb(app.address)
+    await app.stop()
+    return { warm_start_s: app.startedS, own_script_kb }
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
