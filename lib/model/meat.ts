@@ -90,13 +90,17 @@ export class Meat {
     this.age(0, this.nodesC)
   }
 
-  /** Computes `nextC` after a step between two surroundings; nothing else changes until `accept`. */
-  try(stepS: number, start: Around, end: Around) {
+  /**
+   * Computes `nextC` after a step between two surroundings; nothing else changes until `accept`.
+   * Returns the skin's error estimate, K.
+   */
+  try(stepS: number, start: Around, end: Around): number {
     this.foresee(stepS)
     this.skin.begin(start, end, this.evaporatedKgpM2, stepS)
-    stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
+    const error = stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
     this.tried.stepS = stepS
     this.tried.evaporatedKgpM2 = this.skin.evaporatedKgpM2()
+    return error
   }
 
   /** Makes the tried step so: boils off what is above the boiling point, lets juice go, adds up kill and peaks. */

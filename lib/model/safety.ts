@@ -134,7 +134,11 @@ export function minimumFor(cut: Pick<Cut, 'animal'>, authority = 'US'): Minimum 
   return { tempC: fromFahrenheit(145), restMin: 3, source: 'fsis-safe-minimum', authority: 'US', asAsked }
 }
 /** Whether a coldest point keeps the minimum: there, and not below it again for as long as the rest asked. */
-export const meetsMinimum = (coldestC: ArrayLike<number>, stepS: number, { tempC, restMin }: Minimum) => {
+export const meetsMinimum = (
+  coldestC: ArrayLike<number>,
+  stepS: number,
+  { tempC, restMin }: Pick<Minimum, 'tempC' | 'restMin'>,
+) => {
   const heldS = longestAboveS(coldestC, stepS, tempC)
   return heldS > 0 && heldS >= restMin * 60
 }

@@ -52,6 +52,11 @@ export type Note = 'probe-read-more' | 'roast-limit' | 'sear-limit' | 'sear-not-
 
 export const STEP_S = 30
 export const SAMPLE_S = 60
+/** The skin's error in one step, and the step that is taken whatever the error: at meat-on the film boils within seconds. */
+const SKIN_ERROR_K = 2
+const LEAST_STEP_S = 0.5
+/** From then on all goes so slowly that steps of twice the length do. */
+const SLOW_AFTER_S = 6 * 3600
 /** A cook that is not done by then never is. */
 const LONGEST_S = 36 * 3600
 /** A sear that names no limit of its own. */
@@ -78,6 +83,7 @@ class MemberRun {
   private readonly notes = new Set<Note>()
   private readonly start: Around = { airC: 0, h_WpM2K: 0, vapourPa: 0 }
   private readonly end: Around = { airC: 0, h_WpM2K: 0, vapourPa: 0 }
+  private readonly tried = { baseC: 0 }
   private resting = false
   private stepS: number
   private stopS = 0
@@ -215,8 +221,8 @@ class MemberRun {
     let before = watch ? this.signal(watch, this.meat.nodesC, this.t, undefined) : 0
     if (watch && hasMet(watch, before)) return true
     while (this.t < goalS && !this.stalled()) {
-      const endS = Math.min(goalS, this.nextStop())
-      const baseC = this.try(endS)
+      const endS = this.tryUpTo(Math.min(goalS, this.nextStop()))
+      const { baseC } = this.tried
       if (watch) {
         const after = this.signal(watch, this.meat.nextC, endS, baseC)
         if (hasMet(watch, after)) {
@@ -231,12 +237,19 @@ class MemberRun {
     return false
   }
   private stepTo(endS: number) {
-    if (endS > this.t) this.accept(endS, this.try(endS))
+    while (this.t < endS) this.accept(this.tryUpTo(endS), this.tried.baseC)
+  }
+  /** Tries a step toward a time, halved until the skin follows its law; gives the time it ends at. */
+  private tryUpTo(goalS: number): number {
+    let endS = goalS
+    while (!(this.try(endS) <= SKIN_ERROR_K) && endS - this.t > LEAST_STEP_S) endS = this.t + (endS - this.t) / 2
+    return endS
   }
 
   /** Steps end on whole multiples of their length, so that samples and drift knots do not depend on when stages begin. */
   private nextStop(): number {
-    const grid = (Math.floor(this.t / this.stepS + 1e-9) + 1) * this.stepS
+    const stepS = this.t < SLOW_AFTER_S ? this.stepS : 2 * this.stepS
+    const grid = (Math.floor(this.t / stepS + 1e-9) + 1) * stepS
     const opening = this.setting.course.lid[this.nextLid >> 1]
     const lid = opening?.[this.nextLid % 2 === 0 ? 0 : 1] ?? Infinity
     if (lid > this.t) return Math.min(grid, lid)
@@ -245,14 +258,12 @@ class MemberRun {
     return this.nextStop()
   }
 
-  /** Tries a step to a time; gives the cooker's base temperature then. */
   private try(endS: number): number {
     const stepS = endS - this.t
-    const baseC = this.cooker.baseAfter(stepS)
+    this.tried.baseC = this.cooker.baseAfter(stepS)
     this.around(this.start, this.t, undefined)
-    this.around(this.end, endS, baseC)
-    this.meat.try(stepS / this.member.timeFactor, this.start, this.end)
-    return baseC
+    this.around(this.end, endS, this.tried.baseC)
+    return this.meat.try(stepS / this.member.timeFactor, this.start, this.end)
   }
 
   private around(out: Around, timeS: number, baseC: number | undefined) {
@@ -303,7 +314,10 @@ class MemberRun {
   private followToPeak() {
     const lastS = Math.min(LONGEST_S, this.t + PEAK_WITHIN_S)
     this.stepS = 2 * (this.setting.stepS ?? STEP_S)
-    while (this.peak === undefined && this.t < lastS) this.stepTo(Math.min(lastS, this.nextStop()))
+    while (this.peak === undefined && this.t < lastS) {
+      const endS = this.tryUpTo(Math.min(lastS, this.nextStop()))
+      this.accept(endS, this.tried.baseC)
+    }
   }
 
   private stalled(): boolean {

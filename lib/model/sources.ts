@@ -75,12 +75,6 @@ export const SOURCES = {
   'verwer-1999': {
     reference:
       'Verwer, J. G., Spee, E. J., Blom, J. G. and Hundsdorfer, W. (1999), A second-order Rosenbrock method applied to photochemical dispersion problems, SIAM J. Sci. Comput. 20, 1456-1480',
-    took: 'the two-stage time stepping of the interior (ROS2)',
-    standing: 'from memory',
-  },
-  'verwer-1999': {
-    reference:
-      'Verwer, J. G., Spee, E. J., Blom, J. G. and Hundsdorfer, W. (1999), A second-order Rosenbrock method applied to photochemical dispersion problems, SIAM J. Sci. Comput. 20, 1456-1480',
     took: 'the ROS2 time step',
     standing: 'from memory; its order is tested against the exact series',
   },

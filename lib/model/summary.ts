@@ -4,6 +4,7 @@ import type { Frac } from '../units'
 import type { CutFace, Forecast, Levels, Spread, Window } from './forecast'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf, quantileOf, sortedCopy, spreadOf, windowOf } from './quantiles'
+import { type SafetySummary, safetyOf } from './safety-summary'
 
 export interface Summary {
   readonly id: string
@@ -13,7 +14,7 @@ export interface Summary {
   readonly atSlice: { readonly core: Levels; readonly probe: Levels }
   readonly offHeat: { readonly core: Levels; readonly probe: Levels }
   readonly yield: { readonly lossFrac: Spread<Frac> }
-  readonly safety: { readonly lethalityLog: Spread<number>; readonly model: string }
+  readonly safety: SafetySummary
   readonly cutFace: CutFace
   readonly warnings: readonly Warning[]
 }
@@ -46,11 +47,7 @@ export function summarise(forecast: Forecast, at = ''): Summary {
     atSlice: { core: spreadOf(forecast.atSlice.coreC), probe: spreadOf(forecast.atSlice.probeC) },
     offHeat: { core: spreadOf(forecast.offHeat.coreC), probe: spreadOf(forecast.offHeat.probeC) },
     yield: { lossFrac: spreadOf<Frac>(forecast.lossFrac) },
-    safety: {
-      lethalityLog: spreadOf(forecast.lethalityLog),
-      model:
-        'least log reduction of Salmonella over all points by the first slice, from the 6.5-log column of Appendix A',
-    },
+    safety: safetyOf(forecast),
     cutFace: forecast.cutFace,
     warnings: forecast.warnings.map((warning) => ({ ...warning, path: at + warning.path })),
   }
