@@ -24,7 +24,7 @@ function belowMinimum(cook: Cook, forecast: Forecast): Caution[] {
   const low = peak < minimum.tempC - 0.5
   const at = formatTempBoth(celsius(Math.round(peak)))
   const found = low
-    ? `Sliced at ${at} this is below ${asked}.`
+    ? `With ${at} at its coldest point when sliced this is below ${asked}.`
     : `In about ${oneIn(short)} cooks the coldest point is still below ${asked}.`
   if (isPoultry(animal))
     return [

@@ -68,6 +68,7 @@ function foundWords(claim: Claim, { figure, nature }: Found): string {
   const words = figureWords(claim, figure)
   if (nature === 'setting') return `${words} in the plan`
   if (claim.kind === 'yield') return yieldWords(claim, words)
+  if (claim.says === 'lead') return `${words} from lighting to meat on`
   if (claim.says === 'coldest') return `${words} at the coldest point by the slice`
   return [words, WHAT[claim.kind]].filter(Boolean).join(' ')
 }

@@ -20,9 +20,9 @@ function judgeWord(range: DonenessRange, figure: Figure, known: boolean): Check[
   return someScale(range, figure) ? 'borne-out-with-care' : 'contradicted'
 }
 
-/** A word of doneness against the coldest point when sliced. Scales differ, so what only some of them call so is with care. */
+/** A word of doneness against what a probe reads when sliced: that is how cooks' scales were read. Scales differ, so what only some of them call so is with care. */
 export function checkDoneness(claim: Claim, f: Forecast, animal: Animal): Check {
-  const figure = spreadOf<number>(f.atSlice.coreC)
+  const figure = spreadOf<number>(f.atSlice.probeC)
   const range = DONENESS_RANGES.find((r) => r.word === claim.says)
   const words = wordsFor(animal)
   const levels = levelWords(figure)

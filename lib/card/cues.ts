@@ -7,6 +7,7 @@ import type { Token } from './tokens'
  */
 export type Topic =
   | 'warm'
+  | 'lead'
   | 'cooker'
   | 'roast'
   | 'sear'
@@ -62,6 +63,7 @@ const CUES: readonly Cue[] = [
     BOTH,
     'roast|roasts|roasted|roasting|cook|cooks|cooked|cooking|bake|bakes|indirect|slow fire|lid shut|went on|goes on|go on|put on|in the oven|to the pull|until the pull',
   ),
+  cue('lead', TIME, 'before (?:the )?(?:meat|lamb|roast|bird|turkey|chicken|pork|beef|leg|it) (?:goes|went|is put) on'),
   cue('cooker', HEAT, 'oven|cooker|kettle|grill|fire|dial'),
   cue(
     'sear',
@@ -138,12 +140,14 @@ const FENCE = new Map([
   ['but', 6],
 ])
 const AFTER_COST = 3
+/** These are said after their number ("an hour in all", "50 minutes before the meat goes on"). */
+const NAMED_AFTER: readonly Topic[] = ['lead', 'total']
 
 function cost(tokens: readonly Token[], hit: Hit, from: number, to: number): number {
   const before = hit.to <= from
   const between = before ? tokens.slice(hit.to, from) : tokens.slice(to, hit.from)
   const fences = between.reduce((sum, t) => sum + (FENCE.get(t.text) ?? 0), 0)
-  return between.length + fences + (before ? 0 : AFTER_COST)
+  return between.length + fences + (before || NAMED_AFTER.includes(hit.topic) ? 0 : AFTER_COST)
 }
 
 /** The topic nearest to the tokens from..to that speaks of this measure, or null. */

@@ -154,7 +154,7 @@ function outcomeOf(f: Forecast, claim: Claim, boneShare: number): Figure | null 
     case 'carryover-rise':
       return figureOf(f.atSlice.probeC.map((c, m) => c - (f.offHeat.probeC[m] ?? Number.NaN)))
     case 'warm-up-time':
-      return time(f, 'fire-lit', 'cooker-steady')
+      return time(f, 'fire-lit', claim.says === 'lead' ? 'meat-on' : 'cooker-steady')
     case 'roast-time':
       return time(f, 'meat-on', 'pull')
     case 'sear-time':

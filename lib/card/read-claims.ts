@@ -58,6 +58,7 @@ function bindTime(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   const rate = perMass(s, q)
   if (rate) return { ...bound('roast-time', 's', q.low * rate.times, q.high * rate.times), to: rate.to }
   const kind = topic ? TIME_KIND[topic] : undefined
+  if (topic === 'lead') return bound('warm-up-time', 's', q.low, q.high, 'lead')
   if (kind) return bound(kind, 's', q.low, q.high)
   return unbound(topic === 'storage' ? 'storage' : topic ? 'aside' : 'time')
 }

@@ -1,6 +1,7 @@
 import type { Cut } from '../model/cuts'
+import { donenessAt } from '../model/doneness'
 import type { Forecast } from '../model/forecast'
-import { medianOf } from '../model/quantiles'
+import { medianOf, spreadOf } from '../model/quantiles'
 import { celsius, formatTempBoth } from '../units'
 import { between, findFigure, stagesOf } from './figures'
 import { aboutTime, levelWords, settingWords, timeWords } from './wording'
@@ -38,11 +39,14 @@ const sentences = (...parts: readonly (string | null | false)[]) => parts.filter
 
 function fire(t: Telling): WrittenStep {
   const at = stagesOf(t.f, 'preheat').at(-1)?.at ?? stagesOf(t.f, 'roast')[0]?.at ?? celsius(0)
-  const cold = stagesOf(t.f, 'preheat').some((s) => s.cold)
-  const light = t.charcoal ? 'Light the fire and let the cooker settle' : 'Heat the oven and let it settle'
+  if (stagesOf(t.f, 'preheat').some((s) => s.cold))
+    return { id: 'fire', text: `Set the oven to ${settingWords(at)} and put the meat in at once.` }
+  const lit = between(t.f, 'fire-lit', 'meat-on')
+  const lead = lit && medianOf(lit) >= 60 ? ` about ${aboutTime(medianOf(lit))} before the meat goes on` : ''
+  const start = t.charcoal ? 'Light the fire' : 'Heat the oven'
   const long = times(t, 'warm-up-time')
-  if (cold) return { id: 'fire', text: `Set the oven to ${settingWords(at)} and put the meat in at once.` }
-  return { id: 'fire', text: sentences(`${light} at ${settingWords(at)}.`, long && `Warming up takes ${long}.`) }
+  const settle = `Let ${t.charcoal ? 'the cooker' : 'it'} settle at ${settingWords(at)}.`
+  return { id: 'fire', text: sentences(`${start}${lead}.`, settle, long && `Warming up takes ${long}.`) }
 }
 
 function turnAndProbe(t: Telling): string | null {
@@ -90,11 +94,11 @@ function sear(t: Telling): WrittenStep[] {
 
 function rest(t: Telling): WrittenStep {
   const long = times(t, 'rest-time')
-  const slice = levelWords(
-    findFigure(t.f, { ...LIKELY_BLANK, kind: 'sliced-temperature', unit: 'degC' }, 0)?.figure ?? { low: 0, high: 0 },
-  )
+  const sliced = spreadOf<number>(t.f.atSlice.probeC)
+  const word = donenessAt(t.cut, sliced.likely)
   const held = long ? `Rest it for ${long}, uncovered.` : 'Let it stand just long enough to find the knife.'
-  return { id: 'rest', text: sentences(held, `The middle comes to ${slice} when sliced.`) }
+  const middle = `The middle comes to ${levelWords(sliced)} when sliced${word ? `, ${word.replace('-', ' ')}` : ''}.`
+  return { id: 'rest', text: sentences(held, middle) }
 }
 
 /** The steps as the plan and its forecast have them, every number with its window, temperatures in both units. */
@@ -117,10 +121,11 @@ export function writtenSteps(f: Forecast, cut: Cut): WrittenStep[] {
   ]
 }
 
-/** "Leg of lamb, bone in, roasted and seared". */
+/** "Leg of lamb, roasted slow, seared last". */
 export function writtenTitle(f: Forecast, cut: Cut): string {
-  const name = cut.name.charAt(0).toUpperCase() + cut.name.slice(1)
-  return stagesOf(f, 'sear').length > 0 ? `${name}, roasted slow, seared last` : `${name}, roasted`
+  const [name = cut.name] = cut.name.split(',')
+  const cased = name.charAt(0).toUpperCase() + name.slice(1)
+  return stagesOf(f, 'sear').length > 0 ? `${cased}, roasted slow, seared last` : `${cased}, roasted`
 }
 
 /** "About 4 h 15 in all, from lighting the fire to the first slice." */

@@ -1,5 +1,6 @@
 import { type Card, claimTexts } from '../card/card'
 import type { CheckedClaim, FindingKind } from '../card/claim'
+import { shareMeeting } from '../card/coldest'
 import { type CardSentence, printable, printableSteps, printedText } from '../card/printable-steps'
 import type { DayPart } from '../card/time-line'
 import { shareWords } from '../card/wording'
@@ -103,27 +104,34 @@ function linesOf(card: Card, checked: readonly CheckedClaim[]): CardLine[] {
 /** The middle of what cooks mean by a word; the last has no upper end. */
 const levelOf = ({ fromC, toC }: DonenessRange) => (Number.isFinite(toC) ? (fromC + toC) / 2 : fromC + 2)
 
-/** This cook's doneness and its neighbours; what the rest adds is taken from this cook. Temperatures as a probe reads them. */
+/** Whether the authority's minimum is met: this cook by its members' histories, another level by this cook's moved there. */
+function authorityWords(card: Card, f: Forecast, by: number): string {
+  const minimum = minimumFor({ animal: card.animal }, card.authority)
+  const moved = f.atSlice.coreC.filter((coldest) => coldest + by >= minimum.tempC).length / f.members
+  const share = by === 0 ? shareMeeting(f, minimum) : moved
+  if (share < 0.5) return 'below its minimum'
+  if (share < 0.95) return 'met in most cooks'
+  return minimum.restMin > 0 ? 'met, with the rest' : 'met'
+}
+
+/**
+ * This cook's doneness and its neighbours, as a probe reads them; what the rest adds is taken from this cook.
+ * Poultry has no neighbours: nobody should be shown an earlier way off the heat.
+ */
 function donenessRows(card: Card, f: Forecast): DonenessRow[] {
   const sliced = medianOf(f.atSlice.probeC)
   const rise = sliced - medianOf(f.offHeat.probeC)
-  const minimum = minimumFor({ animal: card.animal }, card.authority)
-  const met = minimum.restMin > 0 ? 'met, with the rest' : 'met'
   const row = (word: string, level: number, here: boolean): DonenessRow => ({
     word: word.replace('-', ' '),
     middle: formatTempBoth(celsius(Math.round(level))),
     offHeat: formatTempBoth(celsius(Math.round(level - rise))),
-    authority: level >= minimum.tempC - 0.5 ? met : 'below its minimum',
+    authority: authorityWords(card, f, level - sliced),
     here,
   })
   const known = wordsFor(card.animal)
   const ranges = DONENESS_RANGES.filter((r) => known.includes(r.word))
   const now = ranges.find((r) => sliced >= r.fromC && sliced < r.toC)
-  if (!now)
-    return [
-      row('this cook', sliced, true),
-      ...(ranges[0] ? [row(ranges[0].word, levelOf(ranges[0]), false)] : [row('done', minimum.tempC, false)]),
-    ]
+  if (!now) return [row('this cook', sliced, true), ...ranges.slice(0, 1).map((r) => row(r.word, levelOf(r), false))]
   const from = Math.max(0, Math.min(ranges.indexOf(now) - 1, ranges.length - 3))
   return ranges
     .slice(from, from + 3)

@@ -35,7 +35,7 @@ function Head({ model, scale }: { model: CardModel } & Scale) {
         <Text style={{ ...serif(35 * scale, 600), lineHeight: 1.04 }}>{model.title}</Text>
         <Text style={{ ...sans(10.5 * scale), lineHeight: 1.35, marginTop: 12 * scale }}>{model.intro}</Text>
       </View>
-      <DrawingOnPaper drawing={model.face} width={FACE_WIDTH * scale} />
+      <DrawingOnPaper drawing={model.face} width={FACE_WIDTH * scale} air={8} />
     </View>
   )
 }
@@ -124,7 +124,7 @@ function Step({ line, scale }: { line: CardLine } & Scale) {
   )
 }
 
-const COLUMNS = [26, 24, 26, 24].map((share, i) => ({ id: `c${i}`, width: `${share}%` }))
+const COLUMNS = [22, 23, 29, 26].map((share, i) => ({ id: `c${i}`, width: `${share}%` }))
 function Cells({ cells, scale, bold, head }: { cells: readonly string[]; bold?: boolean; head?: boolean } & Scale) {
   return (
     <View

@@ -29,21 +29,18 @@ const FAMILIES: Readonly<Record<Face, string[]>> = { condensed: CONDENSED, sans:
 const ASCENT_EM: Readonly<Record<Face, number>> = { condensed: 0.9, sans: 0.9, serif: 0.952 }
 
 /**
- * A picture on paper, `width` points wide. Its lettering is laid over it as page text: the printer's own SVG text drops
+ * A picture on paper, `width` points wide, with `air` of its own pixels about it. Its lettering is laid over it as page text: the printer's own SVG text drops
  * font features, and figures must be lining and tabular.
  */
 export function DrawingOnPaper({ drawing, width, air = 0 }: { drawing: Drawing; width: number; air?: number }) {
-  const scale = width / drawing.width
-  const height = drawing.height * scale
+  const [across, down] = [drawing.width + 2 * air, drawing.height + 2 * air]
+  const scale = width / across
+  const height = down * scale
   const texts = drawing.marks.filter((mark): mark is TextMark => mark.kind === 'text')
   const haloed = texts.filter((mark) => mark.halo)
   return (
     <View style={{ width, height, position: 'relative' }}>
-      <Svg
-        width={width}
-        height={(width * (drawing.height + 2 * air)) / (drawing.width + 2 * air)}
-        viewBox={`${-air} ${-air} ${drawing.width + 2 * air} ${drawing.height + 2 * air}`}
-      >
+      <Svg width={width} height={height} viewBox={`${-air} ${-air} ${across} ${down}`}>
         {drawing.marks.map((mark, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: marks have no other name and never move
           <Shape key={i} mark={mark} />
@@ -53,7 +50,7 @@ export function DrawingOnPaper({ drawing, width, air = 0 }: { drawing: Drawing; 
         ))}
       </Svg>
       {texts.map((mark) => (
-        <Lettering key={`${mark.x} ${mark.y} ${mark.text}`} mark={mark} scale={scale} />
+        <Lettering key={`${mark.x} ${mark.y} ${mark.text}`} mark={mark} scale={scale} air={air} />
       ))}
     </View>
   )
@@ -87,7 +84,7 @@ function Halo({ mark }: { mark: TextMark }) {
   return <Rect x={left - 1} y={top} width={right - left + 2} height={bottom - top} fill={INK.paper} />
 }
 
-function Lettering({ mark, scale }: { mark: TextMark; scale: number }) {
+function Lettering({ mark, scale, air }: { mark: TextMark; scale: number; air: number }) {
   // A little wider than the letters, so that rounding never breaks the line.
   const room = (textWidth(mark.text, mark) + 14) * scale
   const shift = { start: 0, middle: room / 2, end: room }[mark.anchor]
@@ -95,8 +92,8 @@ function Lettering({ mark, scale }: { mark: TextMark; scale: number }) {
     <Text
       style={{
         position: 'absolute',
-        left: mark.x * scale - shift,
-        top: (mark.y - ASCENT_EM[mark.face] * mark.size) * scale,
+        left: (mark.x + air) * scale - shift,
+        top: (mark.y + air - ASCENT_EM[mark.face] * mark.size) * scale,
         width: room,
         textAlign: ({ start: 'left', middle: 'center', end: 'right' } as const)[mark.anchor],
         fontFamily: FAMILIES[mark.face],

@@ -25,7 +25,7 @@ export async function printDocument(document: PrintedDocument): Promise<Uint8Arr
 }
 
 /** Sizes tried, greatest first; the last sets sentences in 8 pt, the least that is read at arm's length. */
-const SCALES = [1, 0.965, 0.93, 0.9, 0.87, 0.84, 0.81, 0.78, 0.75, 0.72, 0.7]
+const SCALES = [1.1, 1.05, 1, 0.965, 0.93, 0.9, 0.87, 0.84, 0.81, 0.78, 0.75, 0.72, 0.7]
 
 /**
  * Printed at the greatest size at which it stands on one sheet; null where none does. `begin` says which size to try
@@ -33,7 +33,7 @@ const SCALES = [1, 0.965, 0.93, 0.9, 0.87, 0.84, 0.81, 0.78, 0.75, 0.72, 0.7]
  */
 export async function printOnOneSheet(make: (scale: number) => PrintedDocument, begin = 0): Promise<Uint8Array | null> {
   const fits = async (i: number) => {
-    const bytes = await printDocument(make(SCALES[i] ?? 1))
+    const bytes = await printDocument(make(SCALES[i] as number))
     return sheetsIn(bytes) === 1 ? bytes : null
   }
   let best = await fits(begin)

@@ -86,7 +86,7 @@ function numberPair(f: Forecast, kind: ClaimKind, boneShare: number, random: () 
 }
 
 function donenessPair(f: Forecast, animal: Animal): Pair | null {
-  const sliced = spreadOf<number>(f.atSlice.coreC)
+  const sliced = spreadOf<number>(f.atSlice.probeC)
   const width = sliced.high - sliced.low
   const right = donenessAt({ animal }, sliced.likely)
   const far = DONENESS_RANGES.find(

@@ -13,7 +13,7 @@ const plans = Array.from({ length: PLANS }, (_, i) => {
   const made = {
     roastMin: 60 + random() * 240,
     pull: 44 + Math.round(random() * 14),
-    slicedC: 48 + random() * 26,
+    slicedC: 46 + random() * 30,
     cut: CUTS[i % CUTS.length] ?? 'lamb-leg-bone-in',
     restMin: 10 + Math.round(random() * 30),
     spread: 0.3 + random() * 2,
