@@ -3,6 +3,7 @@ import { formatClock, fromIso } from '../plan/clock'
 import { instant } from '../units'
 import { circle, type Drawing, hatch, line, path, rect, tenth } from './drawing'
 import {
+  axisOf,
   clockOffset,
   curvePaths,
   hours,
@@ -64,6 +65,7 @@ export function drawStanding(input: HeatLineInput, facts: HeatFacts): Drawing {
     title: input.title,
     marks: sheet.marks(),
     tables: heatTables(input, facts),
+    axis: axisOf(axis, true),
   }
 }
 

@@ -32,6 +32,10 @@ test('readout: before the meat is on there is no probe, before the fire nothing'
   expect(wordsAt(fromMeatOn(-90))).toMatch(/^15:42: camera A: Cooker and garden wall$/)
   expect(wordsAt(fromMeatOn(-140))).toBe('14:52: nothing planned')
 })
+test('readout: the standing picture is read as the lying one', () => {
+  const standing = wordsAt(fromMeatOn(21), { standing: true, width: 362 })
+  expect(standing).toBe(wordsAt(fromMeatOn(21)))
+})
 test('readout: degrees as the person chose', () => {
   expect(wordsAt(fromMeatOn(1), { units: 'us' })).toContain('probe 39 °F')
 })
