@@ -1,4 +1,5 @@
-import { CLAIM_KINDS, type Claim, type ClaimKind, type Figure } from '../../../lib/card/claim'
+import { checkSentence, type SentenceContext } from '../../../lib/card/check-sentence'
+import { type CheckedClaim, CLAIM_KINDS, type Claim, type ClaimKind, type Figure } from '../../../lib/card/claim'
 import { shareMeeting } from '../../../lib/card/coldest'
 import { findFigure } from '../../../lib/card/figures'
 import { readable, toleranceOf } from '../../../lib/card/rules'
@@ -116,4 +117,36 @@ export function pairFor(
   if (kind === 'doneness') return donenessPair(f, context.animal)
   if (kind === 'safety') return safetyPair(f, context.animal)
   return numberPair(f, kind, context.boneShare, random)
+}
+
+export type CardContext = SentenceContext['card']
+export interface Trial {
+  readonly tried: boolean
+  /** What went wrong, each in a line; none is right. */
+  readonly faults: readonly string[]
+}
+
+/**
+ * Says a true and a false thing of one kind: the true one must not be contradicted, the false one must, with its figure
+ * and a sentence that holds when it is read again.
+ */
+export function tryKind(forecast: Forecast, kind: ClaimKind, card: CardContext, random: () => number): Trial {
+  const pair = pairFor(forecast, kind, card, random)
+  if (!pair) return { tried: false, faults: [] }
+  const check = (sentence: string) => checkSentence(sentence, { card, forecast, step: 's', before: null })
+  const tell = (saying: Saying, c: CheckedClaim | undefined) =>
+    `${forecast.cook.roast.cut}: "${saying.sentence}" ${c?.finding}, ${c?.found}`
+  const [right] = check(pair.right.sentence).filter((c) => c.kind === kind)
+  const [wrong] = check(pair.wrong.sentence).filter((c) => c.kind === kind)
+  const mended = wrong?.trueSentence ? check(wrong.trueSentence).filter((c) => c.finding === 'contradicted') : []
+  return {
+    tried: true,
+    faults: [
+      ...(right?.finding.startsWith('borne-out') ? [] : [`true ${tell(pair.right, right)}`]),
+      ...(wrong?.finding === 'contradicted' && wrong.figure && wrong.trueSentence
+        ? []
+        : [`false ${tell(pair.wrong, wrong)}`]),
+      ...mended.map((c) => `mended "${c.sentence}" ${c.found}`),
+    ],
+  }
 }
