@@ -3,7 +3,7 @@ import type { Frac, Seconds } from '../units'
 import { cutById } from './cuts'
 import type { Forecast, Spread } from './forecast'
 import { spreadOf } from './quantiles'
-import { growthTimeS, meetsMinimum, minimumFor, safetyNotes } from './safety'
+import { growthTimeS, meetsMinimum, minimumFor, safetyNotes, type TableReach, tableReach, tableVerdict } from './safety'
 import type { SourceId } from './sources'
 
 export interface SafetySummary {
@@ -12,6 +12,8 @@ export interface SafetySummary {
   readonly minimum: { readonly tempC: number; readonly restMin: number; readonly source: SourceId }
   /** Share of members whose coldest point keeps the minimum by the first slice. */
   readonly metShare: Frac
+  /** The printed dwell table: how far it speaks for this animal, and the share of members that keep one of its rows. */
+  readonly dwellTable: { readonly reach: TableReach['reach']; readonly metShare: Frac }
   /** Time of the coldest point between 5 and 57 °C from meat-on to the first slice. */
   readonly timeIn5to57: Spread<Seconds>
   readonly notes: readonly string[]
@@ -31,11 +33,12 @@ export function safetyOf(forecast: Forecast, authority = 'US'): SafetySummary {
   const { tempC, restMin, source } = minimumFor(cut, authority)
   const histories = Array.from({ length: forecast.members }, (_, m) => coldestUntilSlice(forecast, m))
   const { stepS } = forecast.trace
-  const met = histories.filter((h) => meetsMinimum(h, stepS, { tempC, restMin })).length
+  const shareOf = (keeps: (h: Float32Array) => boolean) => (histories.filter(keeps).length / forecast.members) as Frac
   return {
     lethalityLog: spreadOf(forecast.lethalityLog),
     minimum: { tempC, restMin, source },
-    metShare: (met / forecast.members) as Frac,
+    metShare: shareOf((h) => meetsMinimum(h, stepS, { tempC, restMin })),
+    dwellTable: { reach: tableReach(cut.animal).reach, metShare: shareOf((h) => tableVerdict(h, stepS).met) },
     timeIn5to57: spreadOf<Seconds>(Float64Array.from(histories, (h) => growthTimeS(h, stepS))),
     notes: safetyNotes(cut.animal, authority),
   }

@@ -67,6 +67,8 @@ export const SEAR_NEAR_K = 15
 const PEAK_WITHIN_S = 4 * 3600
 /** The core has stalled for good when it has gained less than this in this time. */
 const STALL = { gainK: 0.1, overS: 3 * 3600 }
+/** Share of a roast's water that can come to its skin; the rest is bound, or drips. Only thin roasts feel it. [estimate] */
+const SUPPLY_SHARE = 0.6
 /** Still air about a resting roast, W/m²K, and what a m/s of wind adds at a sheltered table. [estimate] */
 const REST_H_WPM2K = 6
 const REST_H_PER_MPS = 1
@@ -100,7 +102,8 @@ class MemberRun {
   ) {
     const { course, habits, airC, pressurePa, matter } = setting
     const radial = setting.radialAt(member.thicknessFactor)
-    const skin = skinLaw(member, pressurePa)
+    const reserve = (SUPPLY_SHARE * matter.waterKgpM3 * radial.radiusM) / (radial.exponent + 1)
+    const skin = skinLaw({ ...member, waterKgpM2: Math.min(member.waterKgpM2, reserve) }, pressurePa)
     this.meat = new Meat(matter, radialMesh(radial.exponent, setting.nodes), radial.radiusM, member.startC, skin, {
       k: member.kFactor,
       c: member.rhoCFactor,
@@ -312,6 +315,9 @@ class MemberRun {
   }
 
   private followToPeak() {
+    // a plan that ends in the cooker is taken out of it all the same: carryover is what follows the heat
+    this.resting = true
+    this.cooker.douse()
     const lastS = Math.min(LONGEST_S, this.t + PEAK_WITHIN_S)
     this.stepS = 2 * (this.setting.stepS ?? STEP_S)
     while (this.peak === undefined && this.t < lastS) {
