@@ -54,8 +54,13 @@ export function degrees(key: string, label: string, pointer: string, why: string
   })
 }
 
-const under = (pointer: string, at: string) =>
-  pointer === at || pointer.startsWith(`${at}/`) || at.startsWith(`${pointer}/`)
-/** Does the fault or warning at this pointer stand under this field? */
-export const belongs = (field: DocumentField, pointer: string) =>
-  pointer !== '' && field.pointers.some((at) => under(pointer, at))
+const under = (pointer: string, at: string) => pointer === at || pointer.startsWith(`${at}/`)
+/**
+ * The one field under which the fault or note at this pointer stands: the field of that place, or of the whole it is part
+ * of, else the first field inside it.
+ */
+export function fieldAt(fields: readonly DocumentField[], pointer: string): DocumentField | undefined {
+  if (pointer === '') return undefined
+  const owning = fields.find((field) => field.pointers.some((at) => under(pointer, at)))
+  return owning ?? fields.find((field) => field.pointers.some((at) => under(at, pointer)))
+}

@@ -63,6 +63,7 @@ export function heatLineInput(
     }),
     shoot,
     layout: lanes ? layout : undefined,
+    say: lanes && slice?.likely ? { main: `First slice ${slice.words}.`, why: [] } : undefined,
     minimum: minimumLine(shoot, units),
     units,
     lanes,

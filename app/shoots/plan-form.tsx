@@ -3,13 +3,13 @@ import { Fragment } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem, Warning } from '@/lib/refusals'
 import { Caution, Field } from '../ui/field'
-import { belongs, type DocumentField, type FieldGroup } from './document-fields'
+import { type DocumentField, type FieldGroup, fieldAt } from './document-fields'
 import { fieldGroups } from './plan-fields'
 
 /** Faults that no field of the form owns; they are told at the top, with where they are. */
 export function strayProblems(document: ShootDocument, problems: readonly Problem[]): readonly Problem[] {
   const fields = fieldGroups(document).flatMap((group) => group.fields)
-  return problems.filter((problem) => !fields.some((field) => belongs(field, problem.pointer)))
+  return problems.filter((problem) => !fieldAt(fields, problem.pointer))
 }
 
 interface PlanFormProps {
@@ -22,6 +22,9 @@ interface PlanFormProps {
 
 /** The plan, field by field. Everything typed is kept, right or wrong. */
 export function PlanForm({ document, onChange, problems, notes }: PlanFormProps) {
+  const groups = fieldGroups(document)
+  const fields = groups.flatMap((group) => group.fields)
+  const owns = (field: DocumentField, pointer: string) => fieldAt(fields, pointer)?.key === field.key
   const control = (field: DocumentField) => (
     <Field
       key={field.key}
@@ -31,24 +34,23 @@ export function PlanForm({ document, onChange, problems, notes }: PlanFormProps)
       options={field.options}
       suggestions={field.suggestions}
       value={field.read(document)}
-      fault={problems.find((problem) => belongs(field, problem.pointer))?.sentence}
+      fault={problems.find((problem) => owns(field, problem.pointer))?.sentence}
       onChange={(text) => onChange(field.write(document, text), field.key)}
     >
       {notes
-        .filter((note) => belongs(field, note.path))
+        .filter((note) => owns(field, note.path))
         .map((note) => (
           <Caution key={note.code}>{note.sentence}</Caution>
         ))}
     </Field>
   )
-  const groups = fieldGroups(document)
   const folded = (group: FieldGroup) => group.title === 'The place'
   return (
     <form aria-label="Cook plan" onSubmit={(event) => event.preventDefault()}>
       {groups.map((group) => (
         <Fragment key={group.title}>
           {folded(group) ? (
-            <details className="mt-4" open={group.fields.some((f) => problems.some((p) => belongs(f, p.pointer)))}>
+            <details className="mt-4" open={group.fields.some((f) => problems.some((p) => owns(f, p.pointer)))}>
               <summary>{group.title}</summary>
               {group.fields.map(control)}
             </details>

@@ -1,4 +1,5 @@
 import 'server-only'
+import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
 import { drawCutFace } from '@/lib/export/cut-face'
 import { drawHeatLine } from '@/lib/export/heat-line'
@@ -8,7 +9,7 @@ import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
-import { forecastsOf, layoutOf } from '../workbench'
+import { forecastsOf, seedOf } from '../workbench'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
 import { placedCautions } from './placed-cautions'
 import type { Preview } from './preview'
@@ -16,9 +17,8 @@ import type { Preview } from './preview'
 /** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
 export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
   const forecasts = forecastsOf(shoot)
-  const laid = layoutOf({ ...shoot, shots: undefined, tasks: undefined })
-  if (!laid.ok) throw new Error(`A shoot without shots was refused a layout: ${laid.problems[0]?.sentence}`)
-  const { layout } = laid
+  const bare = { ...shoot, shots: undefined, tasks: undefined }
+  const layout = layOutDay(bare, forecasts, { seed: seedOf(shoot), sweeps: 1 })
   const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
   const input = heatLineInput(shoot, forecasts, layout, false, units)
   const draw = (width: number, standing: boolean) => drawHeatLine({ ...input, width, standing })

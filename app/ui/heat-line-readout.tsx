@@ -72,7 +72,7 @@ export function HeatLineReadout({ readout, axis, size, children }: Props) {
           onPointerMove={(event) => event.pointerType === 'mouse' && point(event)}
         />
       </div>
-      <p className="small min-h-6" aria-hidden="true">
+      <p className={`small min-h-6 ${axis.standing ? 'sticky bottom-0 bg-paper py-1' : ''}`} aria-hidden="true">
         {index === null
           ? 'Point at the picture, or move along it with the arrow keys, to read any minute.'
           : readoutWords(readout, index)}

@@ -3,7 +3,7 @@ import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { Field } from '../../../ui/field'
-import { belongs, type DocumentField, optional, plain } from '../../document-fields'
+import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
 
 interface RecipeFieldsProps {
   document: ShootDocument
@@ -29,7 +29,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       key={field.key}
       label={field.label}
       value={field.read(document)}
-      fault={problems.find((problem) => belongs(field, problem.pointer))?.sentence}
+      fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
       onChange={(text) => change(field.write(document, text))}
     />
   )

@@ -4,7 +4,7 @@ import { removeAt, setAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Field } from '../../../ui/field'
 import { newWriteId } from '../../../ui/send'
-import { belongs, type DocumentField } from '../../document-fields'
+import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
 import { crewFields, freshShot, shotFields } from './shot-fields'
@@ -43,7 +43,7 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
       why={field.why}
       options={field.options}
       value={field.read(document)}
-      fault={problems.find((problem) => belongs(field, problem.pointer))?.sentence}
+      fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
       onChange={(text) => change(field.write(document, text))}
     />
   )

@@ -85,12 +85,22 @@ function rowsOf(shoot: Shoot, layout: Layout, units: UnitSystem): readonly ShotR
       people: placed ? whoWords(sheet, { people: placed.people, camera: [] }) : '',
       standby: call && isLive(call) ? (call.trigger ? `${trigger}, about ${standby}` : trigger) : (standby ?? ''),
       window: call ? callWindow(sheet, call) : '',
-      tentative: placed?.hold === 'tentative',
+      tentative: placed?.hold === 'tentative' && mayBeCut(layout, placed.start),
     }
     return { row, at: likely ? Date.parse(likely) : Number.POSITIVE_INFINITY }
   })
   return rows.sort((a, b) => a.at - b.at).map(({ row }) => row)
 }
+
+/** Whether a moment that is called live may come while this shot rolls. */
+function mayBeCut(layout: Layout, start: string): boolean {
+  const live = layout.calls.filter((call) => isLive(call) && call.window.early)
+  const from = Math.min(...live.map((call) => Date.parse(call.window.early ?? '')))
+  const to = Math.max(...live.map((call) => Date.parse(call.window.late ?? call.window.early ?? '')))
+  return Date.parse(start) >= from && Date.parse(start) <= to
+}
+/** A sample of cooks never makes certain. */
+const chance = (share: number) => (share > 0.995 ? 'over 99 %' : formatShare(share))
 
 function DoesNotFit({ layout }: { layout: Layout }) {
   if (layout.dropped.length === 0 && layout.conflicts.length === 0)
@@ -127,9 +137,9 @@ function Holds({ shoot, layout }: { shoot: Shoot; layout: Layout }) {
       <dl className="facts-list">
         {worst && (
           <>
-            <dt className="time">{formatShare(worst[1])}</dt>
+            <dt className="time">{chance(worst[1])}</dt>
             <dd>chance that each moment is caught, at worst ({momentName(worstMoment as never)})</dd>
-            <dt className="time">{formatShare(layout.capture.joint)}</dt>
+            <dt className="time">{chance(layout.capture.joint)}</dt>
             <dd>that all {Object.keys(layout.capture.each).length} are</dd>
           </>
         )}
