@@ -179,7 +179,7 @@ function curves(
   }
 }
 
-/** `until`, seconds after meat-on: a member counts only so long (its fire is of no interest once the meat is off). */
+/** `until`, seconds after meat-on: a member keeps its value from then on (its fire is of no interest once the meat is off). */
 function quantileCurve(
   { forecast, meatOn }: HeatLineCook,
   values: Float32Array,
@@ -188,22 +188,26 @@ function quantileCurve(
   until?: Float64Array,
 ): CurvePoint[] {
   const { trace } = forecast
-  const column = (at: number) => Math.round(((at - meatOn) / 1000 - trace.startS) / trace.stepS)
-  const first = Math.max(0, column(from))
-  const last = Math.min(trace.count - 1, column(to))
+  const indexOf = (sinceMeatOn: number) => Math.round((sinceMeatOn - trace.startS) / trace.stepS)
+  const first = Math.max(0, indexOf((from - meatOn) / 1000))
+  const last = Math.min(trace.count - 1, indexOf((to - meatOn) / 1000))
   const stride = Math.max(1, Math.ceil((last - first) / 200))
   const points: CurvePoint[] = []
   for (let i = first; i <= last; i += stride) {
-    const sinceMeatOn = trace.startS + i * trace.stepS
-    const column = columnOf(trace, values, i, (m) => until === undefined || (until[m] ?? 0) >= sinceMeatOn)
-    if (column.length > 0) points.push({ at: later(meatOn, seconds(sinceMeatOn)), ...spreadOf(column) })
+    const at = later(meatOn, seconds(trace.startS + i * trace.stepS))
+    points.push({
+      at,
+      ...spreadOf(columnOf(trace, values, (m) => Math.min(i, indexOf(until?.[m] ?? Number.POSITIVE_INFINITY)))),
+    })
   }
   return points
 }
 
-function columnOf(trace: Trace, values: Float32Array, i: number, counts: (member: number) => boolean): Float64Array {
-  const members = Array.from({ length: values.length / trace.count }, (_, m) => m).filter(counts)
-  return Float64Array.from(members, (m) => values[m * trace.count + i] ?? Number.NaN)
+function columnOf(trace: Trace, values: Float32Array, indexIn: (member: number) => number): Float64Array {
+  return Float64Array.from(
+    { length: values.length / trace.count },
+    (_, m) => values[m * trace.count + indexIn(m)] ?? Number.NaN,
+  )
 }
 
 function targets(stages: readonly Stage[], units: UnitSystem): HeatFacts['targets'] {
