@@ -96,10 +96,10 @@ export class Meat {
    */
   try(stepS: number, start: Around, end: Around): number {
     this.foresee(stepS)
-    this.skin.begin(start, end, this.evaporatedKgpM2, stepS)
+    this.skin.begin(start, end, this.evaporatedKgpM2 + this.boiledKgpM2, stepS)
     const error = stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
     this.tried.stepS = stepS
-    this.tried.evaporatedKgpM2 = this.skin.evaporatedKgpM2()
+    this.tried.evaporatedKgpM2 = this.skin.lostKgpM2() - this.boiledKgpM2
     return error
   }
 
@@ -207,10 +207,10 @@ class TwoSidedSkin implements SkinSide {
 
   constructor(private readonly law: SkinLaw) {}
 
-  begin(start: Around, finish: Around, evaporatedKgpM2: number, stepS: number) {
+  begin(start: Around, finish: Around, lostKgpM2: number, stepS: number) {
     this.start = start
     this.finish = finish
-    this.water0 = evaporatedKgpM2
+    this.water0 = lostKgpM2
     this.stepS = stepS
   }
 
@@ -229,5 +229,5 @@ class TwoSidedSkin implements SkinSide {
   }
 
   /** Water gone by the end of the step; what condenses runs off and leaves the skin as wet as it can be. */
-  evaporatedKgpM2 = () => Math.max(0, this.water0 + (this.stepS * (this.startRate + this.endRate)) / 2)
+  lostKgpM2 = () => Math.max(0, this.water0 + (this.stepS * (this.startRate + this.endRate)) / 2)
 }

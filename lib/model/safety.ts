@@ -146,9 +146,6 @@ export const meetsMinimum = (
 /** [fda-food-code-2017] 41 to 135 °F, the range in which germs grow: 5 to 57 °C. */
 export const GROWTH_FROM_C = fromFahrenheit(41)
 export const GROWTH_TO_C = fromFahrenheit(135)
-/** [fsis-safe-minimum] refrigerator-cold is at most 40 °F; warmer meat has begun its time in the range before it goes on. */
-export const SAFE_START_C = fromFahrenheit(40)
-
 /** Time of a history between 5 and 57 °C, s. */
 export function growthTimeS(historyC: ArrayLike<number>, stepS: number): Seconds {
   let sum = 0

@@ -12,7 +12,10 @@ export const PRIORS = {
   emissivity: { centre: 0.87, sd: 0.06 },
   /** Vapour in the cooker, Pa. */
   vapour: { centre: 6300, log: 0.5 },
-  /** Wet floor of the skin, share; its first film and the water that can ever reach it, kg/m². */
+  /**
+   * Wet floor of the skin in still air, share; its first film and the water that can ever reach it, kg/m². The floor is what
+   * the juices keep wet: moving air dries the skin sooner but fetches no more juice, so the floor falls as h rises with it.
+   */
   wetFloor: { centre: 0.035, log: 0.5 },
   film: { centre: 0.018, log: 0.6 },
   water: { centre: 10.5, log: 0.25 },
@@ -85,7 +88,7 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
     hFactor,
     h_WpM2K: PRIORS.h.centre * habits.hFactor * hFactor,
     kFactor: log(PRIORS.k, tied(SHARED.k)),
-    wetFloor: log(PRIORS.wetFloor, tied(SHARED.wetFloor)),
+    wetFloor: log(PRIORS.wetFloor, tied(SHARED.wetFloor)) / habits.hFactor,
     emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * chance.normal()),
     vapourPa: Math.min(40_000, log(PRIORS.vapour)),
     filmKgpM2: log(PRIORS.film),
@@ -103,7 +106,7 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
   }
 }
 
-/** The likely member: every prior at its middle. For tests and for reading the model's own trend. */
+/** The likely member in a still oven: every prior at its middle, the probe at the coldest point. */
 export const CENTRAL: Omit<Member, 'startC' | 'h_WpM2K' | 'warmUpS' | 'drift'> = {
   thicknessFactor: 1,
   hFactor: 1,
@@ -122,6 +125,15 @@ export const CENTRAL: Omit<Member, 'startC' | 'h_WpM2K' | 'warmUpS' | 'drift'> =
   probeBiasK: 0,
   restAirK: 0,
 }
+/** The likely member in a cooker, without drift: the model's own trend, for tests and for reading it. */
+export const centralMember = (startC: number, habits: CookerHabits): Member => ({
+  ...CENTRAL,
+  startC,
+  h_WpM2K: PRIORS.h.centre * habits.hFactor,
+  wetFloor: PRIORS.wetFloor.centre / habits.hFactor,
+  warmUpS: habits.warmUpMin * 60,
+  drift: { uniform: () => 0.5, normal: () => 0 },
+})
 
 /** Share of warm-ups that are done within the lead planned for them. */
 const LEAD_Z = 1.645
