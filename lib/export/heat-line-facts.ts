@@ -28,7 +28,6 @@ export interface HeatLineInput {
   readonly minimum?: { readonly at: Celsius; readonly words: string }
   readonly from?: Instant
   readonly to?: Instant
-  readonly now?: Instant
   readonly width: number
   readonly units: UnitSystem
   readonly lanes: boolean
