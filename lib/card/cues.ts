@@ -56,7 +56,7 @@ const CUES: readonly Cue[] = [
   cue(
     'warm',
     BOTH,
-    'warm|warms|warming|warm - up|preheat|pre - heat|preheated|heat up|settle|settles|steady|light the (?:fire|coals|charcoal)|lit|come up to heat|get the (?:oven|cooker|kettle|fire|grill)',
+    'warm|warms|warming|warm - up|preheat|pre - heat|preheated|heats up|heat up the|settle|settles|steady|light the (?:fire|coals|charcoal)|lit|come up to heat|get the (?:oven|cooker|kettle|fire|grill)',
   ),
   cue(
     'roast',
@@ -80,7 +80,7 @@ const CUES: readonly Cue[] = [
   cue(
     'pull',
     HEAT,
-    'pull|pulled|pulling|open the vents|vents wide|before the sear|before searing|start the sear|move it over',
+    'pull|pulled|pulling|turn the heat up|turn up the heat|open the vents|vents wide|before the sear|before searing|start the sear|move it over',
   ),
   cue('turn', TIME, 'turn|turned|flip|flipped|turn it'),
   cue('probe', TIME, 'probe|thermometer'),

@@ -61,10 +61,21 @@ export function andAPart(tokens: readonly Token[], i: number): Read {
   return words[0] === 'and' && words[1] === 'a' && part > 0 ? { value: part, next: i + 3 } : { value: 0, next: i }
 }
 
+/** A sign that touches the figure after it and not the word before it: "−3", but not "10-15". */
+function isMinus(tokens: readonly Token[], i: number): boolean {
+  const [before, sign, after] = [tokens[i - 1], tokens[i], tokens[i + 1]]
+  if (!sign || !after || !/^[-−]$/.test(sign.text) || !isDigits(after.text)) return false
+  return sign.end === after.start && (!before || before.end < sign.start)
+}
+
 /** The number that begins at token i, in figures, fractions or words; null where there is none. "A" and "an" are left to the unit. */
 export function numberAt(tokens: readonly Token[], i: number): Read | null {
   const text = tokens[i]?.text
   if (text === undefined) return null
+  if (isMinus(tokens, i)) {
+    const read = numberAt(tokens, i + 1)
+    return read && { value: -read.value, next: read.next }
+  }
   const fraction = FRACTIONS[text]
   if (fraction !== undefined) return { value: fraction, next: i + 1 }
   const read = isDigits(text) ? digitsAt(tokens, i) : spokenAt(tokens, i)

@@ -101,7 +101,7 @@ function isRise(s: Sentence, q: Quantity): boolean {
 function bindTemperature(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   if (isRise(s, q)) return bound('carryover-rise', 'K', q.lowK, q.highK)
   if (topic === 'authority') return bound('safety', 'degC', q.low, q.high, 'minimum')
-  if (q.low >= COOKER_FROM_C) return bindCooker(s, q, topic)
+  if (q.low >= COOKER_FROM_C && topic !== 'slice' && topic !== 'rest') return bindCooker(s, q, topic)
   const kind = topic ? MEAT_KIND[topic] : undefined
   const says = kind === 'sliced-temperature' && s.tokens.some((t) => t.text === 'coldest') ? 'coldest' : ''
   return kind ? bound(kind, 'degC', q.low, q.high, says) : unbound('level')

@@ -49,9 +49,11 @@ export function settingWords(level: number) {
   return `${formatTemp(celsius(level))} / ${level >= 100 ? `${Math.round(f / 5) * 5} °F` : formatTemp(celsius(level), 'us')}`
 }
 export const riseWords = ({ low, high }: Pick<Figure, 'low' | 'high'>) =>
-  whole(low) === whole(high)
-    ? `${formatRise(kelvins(low))} / ${formatRise(kelvins(low), 'us')}`
-    : `${digits(low)} to ${digits(high)} °C / ${digits(low * 1.8)} to ${digits(high * 1.8)} °F`
+  low < 0 && high >= 1
+    ? `up to ${formatRise(kelvins(high))} / ${formatRise(kelvins(high), 'us')}`
+    : whole(low) === whole(high)
+      ? `${formatRise(kelvins(low))} / ${formatRise(kelvins(low), 'us')}`
+      : `${digits(low)} to ${digits(high)} °C / ${digits(low * 1.8)} to ${digits(high * 1.8)} °F`
 export const shareWords = ({ low, high }: Pick<Figure, 'low' | 'high'>) =>
   range(digits(low * 100), digits(high * 100), '%')
 export const massWords = (kg: number) => `${formatMass(kilograms(kg))} / ${formatMass(kilograms(kg), 'us')}`

@@ -41,6 +41,8 @@ const BOUND: readonly (readonly [string, readonly string[]])[] = [
   ['After 15 minutes of rest, carve.', ['rest-time 900 900 s']],
   ['The middle climbs to about 57 °C by itself.', ['sliced-temperature 57 57 degC']],
   ['The middle climbs 3 to 5 °C while it rests.', ['carryover-rise 3 5 K']],
+  ['The middle climbs −3 °C.', ['carryover-rise -3 -3 K']],
+  ['Sear it 10-15 min.', ['sear-time 600 900 s']],
   ['It rises by another 9 °F.', ['carryover-rise 5 5 K']],
   ['An hour in all.', [`total-time ${H} ${H} s`]],
   ['From lighting the fire to the slice it takes about 4 hours 15 minutes.', ['total-time 15300 15300 s']],

@@ -1,0 +1,55 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { FINDINGS } from '../../../lib/card/claim'
+import { sheetsIn } from '../../../lib/print/render'
+
+const DEMO = 'prisma/demo/leg-of-lamb.json'
+const card = (...args: string[]) => {
+  const run = spawnSync(process.execPath, ['--import', 'tsx', 'lib/cli/card.ts', ...args], { encoding: 'utf8' })
+  return { code: run.status, out: run.stdout, problems: run.stderr.trim().split('\n').filter(Boolean) }
+}
+const folder = mkdtempSync(path.join(tmpdir(), 'card-'))
+interface Printed {
+  claims: { id: string; finding: string; figure: unknown; trueSentence: string | null; sentence: string }[]
+  cautions: { code: string; sentence: string }[]
+}
+
+describe('card on the command line', { timeout: 60_000 }, () => {
+  it('prints claims with their findings and cautions, and writes one sheet', () => {
+    const pdf = path.join(folder, 'card.pdf')
+    const { code, out, problems } = card(DEMO, '--members', '64', '--paper', 'Letter', '--pdf', pdf)
+    expect([code, problems]).toEqual([0, []])
+    const { claims, cautions } = JSON.parse(out) as Printed
+    expect(claims.length).toBeGreaterThan(8)
+    for (const claim of claims) expect(FINDINGS).toContain(claim.finding)
+    expect(cautions.map((c) => c.code)).toContain('carbon-monoxide')
+    expect(sheetsIn(readFileSync(pdf))).toBe(1)
+  })
+
+  it('tells a false sentence what is true', () => {
+    const file = path.join(folder, 'false.json')
+    const shoot = JSON.parse(readFileSync(DEMO, 'utf8'))
+    shoot.card.steps = [{ id: 'x', text: 'Ready in an hour in all.' }]
+    writeFileSync(file, JSON.stringify(shoot))
+    const { claims } = JSON.parse(card(file, '--members', '64').out) as Printed
+    const claim = claims.find((c) => c.sentence === 'Ready in an hour in all.')
+    expect(claim).toMatchObject({ id: 'x.total-time', finding: 'contradicted' })
+    expect(claim?.trueSentence).toMatch(/^Ready in \d h.* in all\.$/)
+  })
+
+  it.each([
+    ['a log', [DEMO, '--log', 'day.ndjson'], /cannot read a log yet/],
+    ['a paper that is none', [DEMO, '--paper', 'A5'], /^: Write: npm run -s card/],
+    ['a file that is not there', ['nowhere.json'], /cannot be read/],
+    ['a folder that is not there', [DEMO, '--members', '16', '--pdf', '/nowhere/card.pdf'], /cannot be written/],
+  ])('%s is refused in one sentence', (_, args, sentence) => {
+    const { code, out, problems } = card(...args)
+    expect(code).toBe(2)
+    expect(out).toBe('')
+    expect(problems).toHaveLength(1)
+    expect(problems[0]).toMatch(sentence)
+  })
+})
