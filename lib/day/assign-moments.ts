@@ -27,20 +27,50 @@ export function assignMoments(
       return
     }
     const earlier = order.slice(0, depth)
-    const options = (jobs[i] as MomentJob).modes
-      .map((_, mode) => ({
-        mode,
-        more: lossOf(jobs, clashes, meatOn, chosen, earlier, i, mode) + (costs[i]?.[mode] ?? 0),
-      }))
-      .sort((a, b) => a.more - b.more)
-    for (const { mode, more } of [...options, { mode: DROPPED, more: (jobs[i] as MomentJob).weight }]) {
+    const options = (jobs[i] as MomentJob).modes.map((_, mode) => ({
+      mode,
+      more: lossOf(jobs, clashes, meatOn, chosen, earlier, i, mode) + (costs[i]?.[mode] ?? 0),
+    }))
+    for (const { mode, more } of [...options, { mode: DROPPED, more: (jobs[i] as MomentJob).weight }].sort(byCost)) {
       chosen[i] = mode
       visit(depth + 1, loss + more)
     }
     chosen[i] = DROPPED
   }
   visit(0, 0)
-  return best.modes
+  return improved(jobs, clashes, meatOn, costs, order, best.modes)
+}
+const byCost = (a: { more: number }, b: { more: number }) => a.more - b.more
+
+/** One shot at a time is staffed anew or dropped while that lessens the whole loss: the tree may have been cut short. */
+function improved(
+  jobs: readonly MomentJob[],
+  clashes: ClashTable,
+  meatOn: ArrayLike<number>,
+  costs: readonly (readonly number[])[],
+  order: readonly number[],
+  start: readonly number[],
+): number[] {
+  const modes = [...start]
+  const whole = () =>
+    order.reduce((sum, i, depth) => {
+      const mode = modes[i] as number
+      if (mode === DROPPED) return sum + (jobs[i] as MomentJob).weight
+      return sum + lossOf(jobs, clashes, meatOn, modes, order.slice(0, depth), i, mode) + (costs[i]?.[mode] ?? 0)
+    }, 0)
+  let least = whole()
+  for (let again = true; again; ) {
+    again = false
+    for (const i of order)
+      for (let mode = DROPPED; mode < (jobs[i] as MomentJob).modes.length; mode++) {
+        const kept = modes[i] as number
+        modes[i] = mode
+        const loss = whole()
+        if (loss < least - 1e-9) [least, again] = [loss, true]
+        else modes[i] = kept
+      }
+  }
+  return modes
 }
 
 /** What shot i loses to (or takes from) the shots staffed before it. */
@@ -58,7 +88,7 @@ export function lossOf(
     const other = modes[j] as number
     if (other === DROPPED) continue
     // Twice its share: a shot missed in more than half of the cooks is better dropped, and said so.
-    loss += Math.min(1.01, 2 * clashes.share(j, other, i, mode, meatOn)) * (jobs[i] as MomentJob).weight
+    loss += Math.min(1.5, 2 * clashes.share(j, other, i, mode, meatOn)) * (jobs[i] as MomentJob).weight
   }
   return loss
 }

@@ -1,5 +1,5 @@
 import { type Mode, meet } from './crew'
-import type { MomentJob } from './moment-job'
+import { handleMin, type MomentJob } from './moment-job'
 import { RULES } from './rules'
 
 /** How two moment shots with these people hang together: not at all, one standby for both, or one after the other. */
@@ -38,6 +38,19 @@ export function clashShare(a: MomentJob, b: MomentJob, tie: Tie, apartMin: numbe
   return clashes / members
 }
 
+export const lidsOppose = (a: MomentJob, b: MomentJob) =>
+  a.cook === b.cook && [a.shot.lid, b.shot.lid].sort().join() === 'open,shut'
+
+/** Share of members in which one rolls with the lid open while the other wants it shut. */
+export function lidClash(a: MomentJob, b: MomentJob): number {
+  if (!lidsOppose(a, b)) return 0
+  const apart = a.times.filter((t, m) => {
+    const u = b.times[m] as number
+    return t + a.after + 2 * handleMin <= u - b.before || u + b.after + 2 * handleMin <= t - a.before
+  })
+  return 1 - apart.length / a.times.length
+}
+
 /** Remembers clash shares: the search asks for the same pairs again and again. */
 export class ClashTable {
   private readonly known = new Map<string, number>()
@@ -51,7 +64,7 @@ export class ClashTable {
     const before = this.known.get(key)
     if (before !== undefined) return before
     const tie = tieOf(a, a.modes[modeI] as Mode, b, b.modes[modeJ] as Mode)
-    const share = clashShare(a, b, tie, apart)
+    const share = Math.max(clashShare(a, b, tie, apart), lidClash(a, b))
     this.known.set(key, share)
     return share
   }

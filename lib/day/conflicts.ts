@@ -1,5 +1,5 @@
 import { formatClock } from '../plan/clock'
-import { tieOf } from './clash'
+import { lidClash, tieOf } from './clash'
 import type { Mode } from './crew'
 import type { Draft, DutyPlace, Place } from './draft'
 import type { Conflict, Dropped } from './layout'
@@ -45,6 +45,7 @@ function clashesOf(problem: DayProblem, draft: Draft): Conflict[] {
 
 /** "In 4 cooks of 100 the vents come while camera A is still at the table." */
 function clashOf({ crew }: DayProblem, first: Standing, next: Standing, share: number): Conflict {
+  if (lidClash(first.job, next.job) >= share) return lidConflict(first, next, share)
   const [one, two] = [first.place.mode, next.place.mode]
   const cameras = one.cameras.filter((c) => two.cameras.includes(c)).map((c) => `camera ${crew.cameras[c]}`)
   const people = allOf(one)
@@ -60,6 +61,11 @@ function clashOf({ crew }: DayProblem, first: Standing, next: Standing, share: n
     people,
     rule: 'two-moments-one-crew',
   }
+}
+function lidConflict(first: Standing, next: Standing, share: number): Conflict {
+  const [a, b] = [first.job.shot, next.job.shot]
+  const sentence = `In ${cooksOf(share)} ${quoted(a.title)} wants the lid ${a.lid} while ${quoted(b.title)} wants it ${b.lid}.`
+  return { sentence, shots: [a.id, b.id], people: [], rule: 'lid' }
 }
 const allOf = (mode: Mode) => [...mode.operators, ...mode.hands]
 

@@ -1,5 +1,6 @@
 import type { Forecast } from '../model/forecast'
 import { formatClock } from '../plan/clock'
+import { lidsOppose } from './clash'
 import type { Draft } from './draft'
 import type { Dropped } from './layout'
 import type { MomentJob, Unfit } from './moment-job'
@@ -88,5 +89,7 @@ function whyMoment(problem: DayProblem, draft: Draft, job: MomentJob, i: number)
   })
   const worst = rivals.sort((a, b) => b.share - a.share)[0]
   if (!worst || worst.share === 0) return 'However it is staffed, another moment takes one of its people or its camera.'
+  if (lidsOppose(job, worst.other))
+    return `It wants the lid ${job.shot.lid}, and ${quoted(worst.other.shot.title)} has it ${worst.other.shot.lid} at the same time in ${cooksOf(worst.share)}.`
   return `In ${cooksOf(worst.share)} it comes while ${quoted(worst.other.shot.title)} still holds whoever could do it.`
 }

@@ -1,4 +1,4 @@
-import type { MomentId } from '../model/moment-ids'
+import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import type { Shoot, Shot } from '../plan/shoot'
 import { type Mode, modesFor } from './crew'
 import { type MomentJob, minutesOf, type Unfit, weightOf } from './moment-job'
@@ -21,6 +21,8 @@ export interface FloatJob {
   readonly after: readonly number[]
   readonly modes: readonly Mode[]
   readonly lid: 'open' | 'shut' | 'any'
+  /** By moment shot: this one always comes after it or ends before it, so neither cuts the other short. */
+  readonly apart: readonly boolean[]
   /** Of the roast before it goes on. */
   readonly raw: boolean
   /** Out of sight of the fire. */
@@ -60,9 +62,23 @@ function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number
     after: earlier.flatMap((id) => indexOf.get(id) ?? []),
     modes,
     lid: shot.lid ?? 'any',
+    apart: context.moments.map((job) => job.cook === cook && keepsApart(shot, job)),
     raw: shot.state === 'raw' || shot.state === 'seasoned' || isSeasoning(shot),
     away: !inSightOfFire(shot.place),
   }
+}
+
+type States = Partial<Record<NonNullable<Shot['state']>, MomentId>>
+const BEGINS: States = { cooking: 'meat-on', hot: 'off-heat', rested: 'off-heat', sliced: 'first-slice' }
+const ENDS: States = { raw: 'meat-on', seasoned: 'meat-on', cooking: 'off-heat', rested: 'first-slice' }
+
+/** Moments come in one order in every member: a shot bounded by one is bounded by all before or after it. */
+function keepsApart(shot: Shot, job: MomentJob): boolean {
+  if (shot.after?.includes(job.shot.id)) return true
+  const place = (edge: string | undefined) => (MOMENT_IDS as readonly string[]).indexOf(edge ?? '')
+  const begins = Math.max(place(shot.between?.[0]), place(shot.state && BEGINS[shot.state]))
+  const ends = [place(shot.between?.[1]), place(shot.state && ENDS[shot.state])].filter((i) => i >= 0)
+  return place(job.moment) <= begins || ends.some((i) => i <= place(job.moment))
 }
 
 const isSeasoning = (shot: Shot) => shot.id.startsWith('season')

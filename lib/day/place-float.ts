@@ -108,7 +108,7 @@ function mustWait(board: Board, job: FloatJob, mode: Mode, from: number, to: num
   moments.forEach((moment, k) => {
     const mask = board.momentMasks[k]
     if (!mask || !mode.setupMask.some((word, w) => (word & (mask[w] as number)) !== 0)) return
-    if (job.anchor && job.anchor.cook === moment.cook) return
+    if (job.apart[k]) return
     const zero = board.meatOn[moment.cook] as number
     const span = tentative[k] as { from: number; to: number }
     if (from < zero + span.to && to > zero + span.from) start = Math.max(start, Math.ceil(zero + span.to))

@@ -43,10 +43,24 @@ function afterChain(board: Board, places: readonly (Place | null)[], i: number, 
   const follows = jobs.some((other, j) => {
     const before = places[j]
     if (!before || j === i || before.start > place.start || (before.start === place.start && j > i)) return false
+    if (before.end + job.standbySetup <= place.start) return false
     return tieOf(other, before.mode as Mode, job, place.mode) === 'chain'
   })
-  if (!follows) return place
-  return { ...place, setupStart: place.start - RULES.reframeMin }
+  if (follows) return { ...place, setupStart: place.start - RULES.reframeMin }
+  return { ...place, setupStart: notBefore(board, places, i, place) }
+}
+
+/** By the clock a crew may stand by long before; it comes from the moment it shot before that. */
+function notBefore(board: Board, places: readonly (Place | null)[], i: number, place: Place): number {
+  const job = board.problem.moments[i] as MomentJob
+  const planned = place.start - job.standbySetup
+  let from = place.setupStart
+  places.forEach((other, j) => {
+    if (!other || j === i || other.start > place.start || other.end <= from) return
+    const tie = tieOf(board.problem.moments[j] as MomentJob, other.mode, job, place.mode)
+    if (tie !== 'apart') from = Math.max(from, other.end)
+  })
+  return Math.min(planned, from)
 }
 
 function bind(board: Board, job: MomentJob, place: Place): void {

@@ -52,6 +52,7 @@ const fallback = ({ shot }: Lost) =>
 
 function relaxationsFor(shoot: Shoot, shot: Shot, found: Found, problem: DayProblem): Relaxation[] {
   return [
+    ...eitherLid(shoot, shot),
     ...shorter(shoot, shot),
     ...longerDay(shoot, found, problem),
     ...moreCameras(shoot, shot),
@@ -64,6 +65,12 @@ const withShot = (shoot: Shoot, id: string, change: Partial<Shot>): Shoot => ({
   ...shoot,
   shots: (shoot.shots ?? []).map((s) => (s.id === id ? { ...s, ...change } : s)),
 })
+
+function eitherLid(shoot: Shoot, shot: Shot): Relaxation[] {
+  if (shot.lid === undefined || shot.lid === 'any') return []
+  const words = `Shoot "${shot.title}" with the lid open or shut, as it comes.`
+  return [{ words, shoot: withShot(shoot, shot.id, { lid: 'any' }) }]
+}
 
 /** Half the roll, or half of what is wanted after the moment. */
 function shorter(shoot: Shoot, shot: Shot): Relaxation[] {

@@ -7,7 +7,7 @@ import { placeFloat } from './place-float'
 import { placeMeals } from './place-meals'
 import { placeMoments } from './place-moments'
 import { placeDuties } from './place-tasks'
-import type { DayProblem } from './problem'
+import { type DayProblem, likelyMinute } from './problem'
 import { PRICES, RULES } from './rules'
 import { safeLow } from './samples'
 
@@ -75,7 +75,9 @@ function wrapAfter(
   floats: readonly (Place | null)[],
   duties: readonly DutyPlace[],
 ): number {
-  let last = board.crewCall
+  // Somebody cooks to the end, filmed or not.
+  const served = board.problem.cooks.map((_, c) => likelyMinute(board.problem, c, 'first-slice', board.meatOn))
+  let last = Math.max(board.crewCall, ...served.filter((t) => t <= board.lastEnd))
   for (const stretch of [moments, floats, duties]) for (const p of stretch) if (p) last = Math.max(last, p.end)
   return Math.ceil(last + RULES.strikeMin)
 }

@@ -1,6 +1,6 @@
 import { chanceOf } from '../model/random'
 import { assignMoments, DROPPED } from './assign-moments'
-import { newBoard } from './board'
+import { type Board, newBoard } from './board'
 import type { Mode } from './crew'
 import { copyGenes, type Draft, type Genes } from './draft'
 import type { DayProblem } from './problem'
@@ -43,6 +43,25 @@ export function searchDay(problem: DayProblem, { seed, sweeps, from }: SearchOpt
     genes = tried
     draft = next
     if (draft.cost < best.draft.cost - 1e-9) best = { genes, draft }
+  }
+  return trials > 0 ? settled(problem, board, best) : best
+}
+
+/** One moment shot after another is staffed anew or dropped while that helps: chance may have left a clash standing. */
+function settled(problem: DayProblem, board: Board, found: Found): Found {
+  let best = found
+  for (let again = true; again; ) {
+    again = false
+    problem.moments.forEach((job, i) => {
+      for (let mode = DROPPED; mode < job.modes.length; mode++) {
+        const genes = copyGenes(best.genes)
+        genes.momentMode[i] = mode
+        const draft = layDraft(board, genes)
+        if (draft.cost >= best.draft.cost - 1e-9) continue
+        best = { genes, draft }
+        again = true
+      }
+    })
   }
   return best
 }
@@ -143,7 +162,7 @@ const momentModeMove =
   (genes, random) => {
     const i = pick(random, genes.momentMode.length)
     const modes = problem.moments[i]?.modes.length ?? 0
-    genes.momentMode[i] = random() < 0.03 ? DROPPED : pick(random, modes)
+    genes.momentMode[i] = random() < 0.1 ? DROPPED : pick(random, modes)
   }
 /** One camera or one operator takes all moment shots of another, and the other way round. */
 const exchangeMove =
