@@ -45,7 +45,7 @@ export function CardDesk({ shootId, version, document: saved, steps }: CardDeskP
       {steps.map((step) => (
         <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
           <div className="flex items-baseline justify-between gap-4">
-            <h3>{nameOf(step.id)}</h3>
+            <h2 className="font-sans! text-base! font-bold!">{nameOf(step.id)}</h2>
             <button
               type="button"
               className="textlink small"
