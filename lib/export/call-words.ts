@@ -1,8 +1,8 @@
 import type { Call, Layout, PlacedShot } from '../day/layout'
 import { formatClock, fromIso } from '../plan/clock'
+import { momentName } from '../plan/moments'
 import type { Shoot } from '../plan/shoot'
 import { celsius, formatDuration, formatTemp, seconds, type UnitSystem } from '../units'
-import { momentName } from './heat-line-facts'
 import { isOperator, personName, usualOperator } from './lanes'
 
 export { isLiveCall as isLive } from './lanes'

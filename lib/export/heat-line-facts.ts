@@ -5,6 +5,7 @@ import type { Forecast, Trace } from '../model/forecast'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import { spreadOf, windowOf } from '../model/quantiles'
 import { fromIso } from '../plan/clock'
+import { momentName } from '../plan/moments'
 import type { Shoot } from '../plan/shoot'
 import { type Celsius, celsius, formatTemp, type Instant, instant, later, seconds, type UnitSystem } from '../units'
 
@@ -78,25 +79,6 @@ export interface HeatFacts {
 }
 
 const MINUTE = 60_000
-const CHARCOAL: readonly string[] = ['ceramic-charcoal', 'kettle-charcoal']
-
-/** The crew's word for a moment. */
-export function momentName(id: MomentId, cooker: string): string {
-  const names: Record<MomentId, string> = {
-    'fire-lit': CHARCOAL.includes(cooker) ? 'fire lit' : 'oven on',
-    'cooker-steady': 'cooker steady',
-    'meat-on': CHARCOAL.includes(cooker) ? 'meat on' : 'meat in',
-    turn: 'turn',
-    'probe-in': 'probe in',
-    pull: 'pull temperature',
-    'vents-open': 'vents open',
-    'sear-start': 'sear',
-    'off-heat': 'off the heat',
-    'carryover-peak': 'carryover peak',
-    'first-slice': 'first slice',
-  }
-  return names[id]
-}
 
 export function heatFacts(input: HeatLineInput, cook: HeatLineCook): HeatFacts {
   const all = momentFacts(cook)
@@ -174,8 +156,27 @@ function curves(
   return {
     meat: quantileCurve(cook, trace.probeC, cook.meatOn, meatEnd),
     whole: peak > meatEnd ? quantileCurve(cook, trace.probeC, meatEnd, peak) : [],
-    cooker: quantileCurve(cook, trace.cookerC, fireLit, fireEnd, cook.forecast.moments['off-heat']),
+    cooker: fireCurve(cook, moments, fireLit, fireEnd),
   }
+}
+
+/**
+ * The cooker's band, and in it the fire of the one cook whose moments come nearest the likely ones: a median over fires
+ * that are opened at different times would show none that is ever opened.
+ */
+function fireCurve(cook: HeatLineCook, moments: readonly MomentFact[], from: number, to: number): CurvePoint[] {
+  const { trace, members, moments: joint } = cook.forecast
+  const miss = (m: number) =>
+    moments.reduce((sum, { id, likely }) => {
+      const own = joint[id]?.[m]
+      return own === undefined || likely === null ? sum : sum + Math.abs(own - (likely - cook.meatOn) / 1000)
+    }, 0)
+  const typical = Array.from({ length: members }, (_, m) => m).reduce((best, m) => (miss(m) < miss(best) ? m : best), 0)
+  const band = quantileCurve(cook, trace.cookerC, from, to, joint['off-heat'])
+  return band.map((point) => {
+    const i = Math.round(((point.at - cook.meatOn) / 1000 - trace.startS) / trace.stepS)
+    return { ...point, likely: trace.cookerC[typical * trace.count + i] ?? point.likely }
+  })
 }
 
 /** `until`, seconds after meat-on: a member keeps its value from then on (its fire is of no interest once the meat is off). */

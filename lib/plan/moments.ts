@@ -27,3 +27,22 @@ export function momentsOf(cook: CookSketch): MomentId[] {
   if (!sears || !burnsSolidFuel(cook.cooker.kind)) absent.add('vents-open')
   return MOMENT_IDS.filter((id) => !absent.has(id))
 }
+
+/** The crew's word for a moment. */
+export function momentName(id: MomentId, cooker: string): string {
+  const fire = burnsSolidFuel(cooker)
+  const names: Record<MomentId, string> = {
+    'fire-lit': fire ? 'fire lit' : 'oven on',
+    'cooker-steady': 'cooker steady',
+    'meat-on': fire ? 'meat on' : 'meat in',
+    turn: 'turn',
+    'probe-in': 'probe in',
+    pull: 'pull temperature',
+    'vents-open': 'vents open',
+    'sear-start': 'sear',
+    'off-heat': 'off the heat',
+    'carryover-peak': 'carryover peak',
+    'first-slice': 'first slice',
+  }
+  return names[id]
+}

@@ -3,6 +3,8 @@ import { Suspense } from 'react'
 import type { Layout } from '@/lib/day/layout'
 import { callWindow, clockOf, isLive, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
 import { shotNumbers } from '@/lib/export/shot-numbers'
+import type { MomentId } from '@/lib/model/moment-ids'
+import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
 import { formatShare, type UnitSystem } from '@/lib/units'
 import { HeatLine } from '../../../ui/heat-line'
@@ -10,7 +12,6 @@ import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
 import { factsOf, forecastsOf, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
 import { heatLineInput } from '../../heat-line-input'
-import { momentName } from '../../words'
 import { NoLayout } from '../no-layout'
 import { DayDesk, type ShotRow } from './day-desk'
 
@@ -138,7 +139,10 @@ function Holds({ shoot, layout }: { shoot: Shoot; layout: Layout }) {
         {worst && (
           <>
             <dt className="time">{chance(worst[1])}</dt>
-            <dd>chance that each moment is caught, at worst ({momentName(worstMoment as never)})</dd>
+            <dd>
+              chance that each moment is caught, at worst (
+              {momentName(worstMoment as MomentId, shoot.cooks[0]?.cooker.kind ?? 'oven')})
+            </dd>
             <dt className="time">{chance(layout.capture.joint)}</dt>
             <dd>that all {Object.keys(layout.capture.each).length} are</dd>
           </>

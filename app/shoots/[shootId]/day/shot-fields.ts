@@ -1,8 +1,8 @@
 import { MOMENT_IDS } from '@/lib/model/moment-ids'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import { momentName } from '@/lib/plan/moments'
 import { FOOD_STATES, LIGHTS, type ShootDocument } from '@/lib/plan/shoot'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
-import { momentName } from '../../words'
 
 /** How a shot stands in the day. One of these, never two. */
 export const FORMS = [
@@ -30,7 +30,7 @@ export function formOf(shot: Record<string, unknown>): ShotForm {
   return shot.light ? 'light' : 'free'
 }
 
-const moments = MOMENT_IDS.map((id) => [id, momentName(id)] as const)
+const moments = MOMENT_IDS.map((id) => [id, momentName(id, 'kettle-charcoal')] as const)
 const words = (list: readonly string[]) => list.map((word) => [word, word.replaceAll('-', ' ')] as const)
 const orNone = (list: readonly (readonly [string, string])[], none: string) => [['', none] as const, ...list]
 
