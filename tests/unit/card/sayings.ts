@@ -1,7 +1,7 @@
 import { checkSentence, type SentenceContext } from '../../../lib/card/check-sentence'
 import { type CheckedClaim, CLAIM_KINDS, type Claim, type ClaimKind, type Figure } from '../../../lib/card/claim'
 import { shareMeeting } from '../../../lib/card/coldest'
-import { findFigure } from '../../../lib/card/figures'
+import { findFigure, pinkShare } from '../../../lib/card/figures'
 import { readable, toleranceOf } from '../../../lib/card/rules'
 import type { Animal } from '../../../lib/model/cuts'
 import { DONENESS_RANGES, donenessAt } from '../../../lib/model/doneness'
@@ -86,13 +86,12 @@ function numberPair(f: Forecast, kind: ClaimKind, boneShare: number, random: () 
   return { right: said(inside), wrong: said(outside) }
 }
 
+/** Words are coarse: false is a word that no scale gives to any part of the window, nor to a degree beside it. */
 function donenessPair(f: Forecast, animal: Animal): Pair | null {
   const sliced = spreadOf<number>(f.atSlice.probeC)
-  const width = sliced.high - sliced.low
   const right = donenessAt({ animal }, sliced.likely)
   const far = DONENESS_RANGES.find(
-    (r) =>
-      Math.min(r.fromC, r.anyFromC) > sliced.high + 2 * width || Math.max(r.toC, r.anyToC) < sliced.low - 2 * width,
+    (r) => Math.min(r.fromC, r.anyFromC) > sliced.high + 1 || Math.max(r.toC, r.anyToC) < sliced.low - 1,
   )
   if (!right || !far) return null
   const say = (word: string): Saying => ({ kind: 'doneness', sentence: `Slice it ${word.replace('-', ' ')}.` })
@@ -116,7 +115,11 @@ export function pairFor(
 ): Pair | null {
   if (kind === 'doneness') return donenessPair(f, context.animal)
   if (kind === 'safety') return safetyPair(f, context.animal)
-  return numberPair(f, kind, context.boneShare, random)
+  const pair = numberPair(f, kind, context.boneShare, random)
+  const face = pinkShare(f)
+  if (pair && kind === 'edge-to-edge' && face && face.likely < 0.85 && random() < 0.5)
+    return { ...pair, wrong: { kind, sentence: 'It is pink from edge to edge.' } }
+  return pair
 }
 
 export type CardContext = SentenceContext['card']
