@@ -18,6 +18,8 @@ import { tied } from './tied'
 export interface Run {
   readonly text: string
   readonly strong: boolean
+  /** The author's own statement, against the check. */
+  readonly own?: boolean
 }
 export interface CardLine {
   readonly no: number
@@ -71,7 +73,9 @@ const LEAD =
 
 function runsOf(sentence: CardSentence, first: boolean): Run[] {
   const runs: Run[] = []
-  const push = (text: string, strong: boolean) => text && runs.push({ text: tied(text), strong })
+  const own = sentence.prints === 'own'
+  const push = (text: string, strong: boolean) =>
+    text && runs.push({ text: tied(text), strong, ...(own && !strong ? { own } : {}) })
   let at = first ? (sentence.text.match(LEAD)?.[0].length ?? 0) : 0
   push(sentence.text.slice(0, at), true)
   for (const claim of sentence.claims.filter((c) => c.unit === 'degC' && c.start >= at)) {

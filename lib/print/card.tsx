@@ -1,4 +1,4 @@
-import { Document, Line, Page, Svg, Text, View } from '@react-pdf/renderer'
+import { Circle, Document, Line, Page, Rect, Svg, Text, View } from '@react-pdf/renderer'
 import type { CardLine, CardModel, DonenessRow } from '../export/card'
 import { FOOT, GAP, LEFT } from './card-height'
 import { DrawingOnPaper } from './drawing'
@@ -112,10 +112,10 @@ function Step({ line, scale }: { line: CardLine } & Scale) {
   return (
     <View wrap={false} style={{ flexDirection: 'row', marginBottom: 7 * scale }}>
       <Text style={{ ...serif(14.5 * scale, 600), width: 22 * scale, lineHeight: 1.12 }}>{line.no}</Text>
-      <Text style={{ ...serif(11.4 * scale), flex: 1, lineHeight: 1.38, ...(line.own ? { fontStyle: 'italic' } : {}) }}>
+      <Text style={{ ...serif(11.4 * scale), flex: 1, lineHeight: 1.38 }}>
         {line.runs.map((run, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: runs of one line never move
-          <Text key={i} style={run.strong ? { fontWeight: 600, fontStyle: 'normal' } : {}}>
+          <Text key={i} style={run.strong ? { fontWeight: 600 } : run.own ? { fontStyle: 'italic' } : {}}>
             {run.text}
           </Text>
         ))}
@@ -167,22 +167,21 @@ function Doneness({ rows, scale }: { rows: readonly DonenessRow[] } & Scale) {
   )
 }
 
+/** The mark is drawn, not lettered: in a box of its own height the printer drops a letter that is a hair too tall. */
+function CautionMark({ side }: { side: number }) {
+  return (
+    <Svg width={side} height={side} viewBox="0 0 12 12" style={{ marginRight: 6 }}>
+      <Rect x={0.5} y={0.5} width={11} height={11} stroke={PRINT.ink} strokeWidth={0.9} fill="none" />
+      <Line x1={6} y1={2.8} x2={6} y2={7} stroke={PRINT.ink} strokeWidth={1.3} />
+      <Circle cx={6} cy={9.1} r={0.8} fill={PRINT.ink} />
+    </Svg>
+  )
+}
+
 function Caution({ sentence, scale }: { sentence: string } & Scale) {
-  const side = 12 * scale
   return (
     <View wrap={false} style={{ flexDirection: 'row', marginTop: 5 * scale }}>
-      <View
-        style={{
-          width: side,
-          height: side,
-          borderWidth: 0.9,
-          borderColor: PRINT.ink,
-          marginRight: 6,
-          alignItems: 'center',
-        }}
-      >
-        <Text style={{ ...sans(8.6 * scale, 700), lineHeight: 1.15 }}>!</Text>
-      </View>
+      <CautionMark side={12 * scale} />
       <Text style={{ ...sans(9.4 * scale), flex: 1, lineHeight: 1.3 }}>{sentence}</Text>
     </View>
   )
