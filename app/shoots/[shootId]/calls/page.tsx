@@ -83,7 +83,7 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
 function CallsTable({ sheet }: { sheet: CallSheetModel }) {
   return (
     <div className="scroll-x">
-      <table className="mt-2">
+      <table className="stacks mt-2">
         <thead>
           <tr>
             <th scope="col" className="text-right">
@@ -102,11 +102,13 @@ function CallsTable({ sheet }: { sheet: CallSheetModel }) {
             <tr key={call.shot} className="moment">
               <td className="time text-right">{call.likely}</td>
               <td className="font-semibold">{call.moment}</td>
-              <td>{call.shot}</td>
-              <td className="win">{call.window}</td>
-              <td>{call.standby}</td>
-              <td>{call.trigger}</td>
-              <td>{call.who}</td>
+              <td data-label="shot">{call.shot}</td>
+              <td className="win" data-label="early to late">
+                {call.window}
+              </td>
+              <td data-label="stand by at">{call.standby}</td>
+              <td data-label="or when the probe reads">{call.trigger}</td>
+              <td data-label="who">{call.who}</td>
             </tr>
           ))}
         </tbody>

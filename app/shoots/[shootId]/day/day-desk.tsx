@@ -66,7 +66,7 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
       </div>
       <SaveLine state={state} problems={problems} />
       <div className="scroll-x">
-        <table className="mt-2">
+        <table className="stacks mt-2">
           <thead>
             <tr>
               <th scope="col">no.</th>
@@ -103,10 +103,12 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
                       {row?.kind === 'drop' && <span className="small"> dropped</span>}
                     </td>
                     <td className="time text-right">{row?.likely}</td>
-                    <td>{row?.camera}</td>
-                    <td>{row?.people}</td>
-                    <td>{row?.standby}</td>
-                    <td className="win">{row?.window}</td>
+                    <td data-label="camera">{row?.camera}</td>
+                    <td data-label="with">{row?.people}</td>
+                    <td data-label="stand by at">{row?.standby}</td>
+                    <td className="win" data-label="early to late">
+                      {row?.window}
+                    </td>
                   </tr>
                   {open === id && (
                     <tr>
