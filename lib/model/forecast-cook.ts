@@ -22,14 +22,17 @@ export const DEFAULT_MEMBERS = 256
 const FIRST_LOOK = 64
 /** Planned times are told in whole minutes. */
 const PLANNED_S = 60
+const PLANNER_SEED = 0
 
 export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }: ForecastOptions): Forecast {
   const cut = cutById(plan.roast.cut)
   if (cut === undefined) throw new RangeError(`no cut "${plan.roast.cut}" in the catalogue`)
   const geometry = geometryOf(cut, plan.roast.mass, plan.roast)
   const draw = memberDrawer(plan, cut, geometry, seed)
+  // "Half the likely time" is a time of the plan: one for every ensemble of it.
+  const planner = memberDrawer(plan, cut, geometry, PLANNER_SEED)
   const setting = settingOf(plan, cut, geometry)
-  const course = courseOf(plan, needsFirstLook(plan) ? firstLook(plan, setting, draw) : undefined)
+  const course = courseOf(plan, needsFirstLook(plan) ? firstLook(plan, setting, planner) : undefined)
   const drawn = Array.from({ length: members }, (_, m) => draw(m))
   const runs = drawn.map((member) => simulate({ ...setting, course }, member))
   const fires = drawn.map((member) => fireOf(plan, course, member))
