@@ -1,4 +1,5 @@
 import { formatClock } from '../plan/clock'
+import { burnsSolidFuel } from '../plan/moments'
 import { lidClash, tieOf } from './clash'
 import type { Mode } from './crew'
 import type { Draft, DutyPlace, Place } from './draft'
@@ -21,6 +22,7 @@ export function conflictsOf(
     ...mustsDropped(problem, dropped),
     ...sliceConflicts(problem, draft),
     ...lateConflicts(problem, draft),
+    ...unwatchedFires(problem),
     ...dutyConflicts(problem, duties),
     ...mealConflicts(problem, draft),
   ]
@@ -122,6 +124,16 @@ function lateConflicts(problem: DayProblem, draft: Draft): Conflict[] {
     const sentence = `In ${cooksOf(late)} ${momentName(job.moment)} ${comes(job.moment)} after wrap at ${shoot.day?.wrap}.`
     return [{ sentence, shots: [job.shot.id], people: [], rule: 'moment-after-wrap' }]
   })
+}
+
+/** A fire burns and no task names anybody to stay in sight of it. */
+function unwatchedFires({ shoot, tasks }: DayProblem): Conflict[] {
+  if (tasks.some((t) => t.watch) || (shoot.people ?? []).length === 0) return []
+  const fire = shoot.cooks.find((c) => burnsSolidFuel(c.cooker.kind))
+  if (!fire) return []
+  const sentence =
+    'Nobody is named to stay in sight of the fire. Add a task from fire-lit to off-heat, with the role that watches it.'
+  return [{ sentence, shots: [], people: [], rule: 'fire-unwatched' }]
 }
 
 function dutyConflicts({ tasks, shoot, clock }: DayProblem, duties: readonly DutyPlace[]): Conflict[] {
