@@ -1,6 +1,5 @@
 import type { Forecast } from '../model/forecast'
 import type { MomentId } from '../model/moment-ids'
-import { momentsOf } from '../plan/moments'
 import type { Shoot, Task } from '../plan/shoot'
 import { ClashTable } from './clash'
 import { type CookTimes, cookTimes } from './cook-times'
@@ -109,8 +108,4 @@ export const minuteOf = (edge: Edge, meatOn: ArrayLike<number>) =>
 export function likelyMinute(problem: DayProblem, cook: number, moment: MomentId, meatOn: ArrayLike<number>): number {
   const times = problem.cooks[cook]?.sorted(moment)
   return times ? (meatOn[cook] as number) + quantile(times, 0.5) : Number.POSITIVE_INFINITY
-}
-export const hasMoment = (shoot: Shoot, cook: number, moment: MomentId) => {
-  const found = shoot.cooks[cook]
-  return found !== undefined && momentsOf(found).includes(moment)
 }
