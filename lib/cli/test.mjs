@@ -46,11 +46,18 @@ const kindOf = (file) => {
   return KINDS.includes(folder) ? folder : 'other'
 }
 
+/** A failure without the test runner's own part of the stack. */
+const ours = (message) =>
+  message
+    .split('\n')
+    .filter((line) => !/^\s+at .*(node_modules|node:internal)/.test(line))
+    .join('\n')
+
 function tell({ name, assertionResults, message }) {
   const file = path.relative('.', name)
   if (assertionResults.length === 0) console.log(`\n${file}\n${message}`)
   for (const { status, fullName, failureMessages } of assertionResults)
-    if (status === 'failed') console.log(`\n${file} > ${fullName}\n${failureMessages.join('\n')}`)
+    if (status === 'failed') console.log(`\n${file} > ${fullName}\n${failureMessages.map(ours).join('\n')}`)
 }
 
 /** A file that does not even load, and a test that is skipped, count as failed: nothing vanishes. */
