@@ -1,3 +1,4 @@
+import { CutFace } from '../ui/cut-face'
 import { DrawingSvg, Figures } from '../ui/drawing'
 import { Caution } from '../ui/field'
 import type { Preview } from './preview'
@@ -33,8 +34,7 @@ export function PlanPicture({ preview, working }: { preview: Preview | null; wor
       <div className="cols-2">
         <section aria-label="The slice">
           <h2>The slice</h2>
-          <DrawingSvg drawing={preview.cutFace} />
-          <p className="small mt-2">{preview.slice}</p>
+          <CutFace drawing={preview.cutFace} sentence={preview.slice} tones={preview.tones} />
         </section>
         <section aria-label="What to expect">
           <h2>What to expect</h2>

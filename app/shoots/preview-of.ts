@@ -1,7 +1,7 @@
 import 'server-only'
 import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
-import { drawCutFace } from '@/lib/export/cut-face'
+import { cutFaceSentence, drawCutFace, tonesOf } from '@/lib/export/cut-face'
 import { drawHeatLine } from '@/lib/export/heat-line'
 import type { Forecast } from '@/lib/model/forecast'
 import { spreadOf } from '@/lib/model/quantiles'
@@ -28,8 +28,9 @@ export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
     lying: draw(892, false),
     narrow: draw(720, false),
     standing: draw(362, true),
-    cutFace: drawCutFace(forecast),
-    slice: sliceWords(forecast, units),
+    cutFace: drawCutFace(forecast, units),
+    slice: cutFaceSentence(forecast, units),
+    tones: tonesOf(shoot.cooks[0]?.roast.cut ?? '', units),
     facts: factsOf(forecast, units),
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
@@ -46,13 +47,6 @@ function secondLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, lay
   const slice = momentWords(shoot, forecasts, layout, 'first-slice')
   if (slice?.likely) return `First slice ${slice.words}.`
   return 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
-}
-
-function sliceWords(forecast: Forecast, units: UnitSystem): string {
-  const pink = forecast.cutFace.areaBelow.find((area) => area.limitC === 65)
-  return pink
-    ? `About ${formatShare(pink.share.likely)} of the face stays below ${formatTemp(celsius(65), units)}.`
-    : ''
 }
 
 const range = (low: number, high: number, print: (n: number) => string) =>

@@ -1,3 +1,4 @@
+import type { Tone } from '@/lib/export/cut-face'
 import type { Drawing } from '@/lib/export/drawing'
 import type { Warning } from '@/lib/refusals'
 
@@ -13,6 +14,8 @@ export interface Preview {
   readonly standing: Drawing
   readonly cutFace: Drawing
   readonly slice: string
+  /** What each colour of the slice means. */
+  readonly tones: readonly Tone[]
   readonly facts: readonly string[]
   readonly warnings: readonly Warning[]
   /** Each under the field of the thing that is dangerous. */

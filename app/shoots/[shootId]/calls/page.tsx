@@ -44,7 +44,7 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
             Crew call {sheet.crewCall}, wrap about {sheet.wrap}.
           </h1>
           <p className="lead mt-1">
-            {sheet.light} Meals: {sheet.meals || 'none'}.
+            {sheet.place}. {sheet.light}
           </p>
         </div>
         <span className="flex flex-wrap gap-4">
@@ -61,6 +61,38 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         <CallsTable sheet={sheet} />
         <p className="small mt-2">{sheet.foot.join(' ')}</p>
       </section>
+      <div className="mt-8 grid grid-cols-1 gap-8 sm:grid-cols-3">
+        <section aria-label="Your own call">
+          <h2>Your own call</h2>
+          {sheet.own.map((own) => (
+            <p key={own.name} className="flex justify-between gap-4 border-b border-rule py-1.5">
+              <span>
+                {own.name} <span className="small">{own.does}</span>
+              </span>
+              <span>
+                <span className="time">{own.call}</span>
+                {own.first && <span className="small"> first setup {own.first}</span>}
+              </span>
+            </p>
+          ))}
+        </section>
+        <section aria-label="Free shots, in the gaps">
+          <h2>Free shots, in the gaps</h2>
+          <p className="mt-2">{sheet.free.join(' · ') || 'None.'}</p>
+          {sheet.dropped.map((sentence) => (
+            <p key={sentence} className="conflict">
+              {sentence}
+            </p>
+          ))}
+        </section>
+        <section aria-label="Meals, watch and kit">
+          <h2>Meals, watch, kit</h2>
+          <p className="mt-2">Meals: {sheet.meals || 'none'}.</p>
+          <p className="mt-2">{sheet.watch.join('. ')}</p>
+          <p className="mt-2">{sheet.kit}</p>
+          <p className="mt-2">{sheet.emergency} Write the emergency number and the nearest hospital on the sheet.</p>
+        </section>
+      </div>
       <section aria-label="Slips" className="mt-8">
         <h2>One slip each</h2>
         <div className="mt-4 grid grid-cols-1 gap-8 sm:grid-cols-2 lg:grid-cols-4">
@@ -71,7 +103,6 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
       </section>
       <section aria-label="Care" className="mt-8 max-w-3xl">
         <h2>Care</h2>
-        <p className="mt-2">{sheet.watch.join(' ')}</p>
         {sheet.care.map((sentence) => (
           <Caution key={sentence}>{sentence}</Caution>
         ))}

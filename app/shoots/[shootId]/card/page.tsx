@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import Link from 'next/link'
 import { buildCard, checkCard, claimTexts } from '@/lib/card/card'
 import type { CheckedClaim, FindingKind } from '@/lib/card/claim'
 import { printable } from '@/lib/card/printable-steps'
@@ -34,11 +35,14 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
           <p className="lead mt-1">{tally(checked)}</p>
         </div>
         <span className="flex flex-wrap gap-4">
-          <a className="btn main" href={`/shoots/${shootId}/card.pdf?paper=A4`}>
-            The card, A4
+          <Link className="btn main" href={`/shoots/${shootId}/card/sheet`}>
+            See the card
+          </Link>
+          <a className="btn" href={`/shoots/${shootId}/card.pdf?paper=A4`}>
+            PDF, A4
           </a>
           <a className="btn" href={`/shoots/${shootId}/card.pdf?paper=Letter`}>
-            US Letter
+            PDF, US Letter
           </a>
         </span>
       </div>
