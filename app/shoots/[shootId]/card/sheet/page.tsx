@@ -85,7 +85,7 @@ function Needs({ model }: { model: CardModel }) {
         <tbody>
           {model.ingredients.map(({ what, much, other }) => (
             <tr key={what}>
-              <th scope="row" className="border-b! border-rule! py-1.5! font-normal! text-ink!">
+              <th scope="row" className="border-b! border-rule! py-1.5! align-baseline! font-normal! text-ink!">
                 {what}
               </th>
               <td className="text-right">
