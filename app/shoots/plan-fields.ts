@@ -1,6 +1,7 @@
 import { CUTS } from '@/lib/model/cuts'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { LIGHTS } from '@/lib/plan/vocabulary'
 import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
 
 type StageDocument = { do?: string; [key: string]: unknown }
@@ -86,7 +87,7 @@ const sliceField: DocumentField = {
   write: (document, text) => {
     if (text.trim() === '') return removeAt(document, '/day/slice')
     const light = text.trim().toLowerCase().replaceAll(' ', '-')
-    const known = ['daylight', 'golden-hour', 'golden-hour-morning', 'twilight', 'night'].includes(light)
+    const known = LIGHTS.some((known) => known === light)
     return setAt(document, '/day/slice', known ? { in: light } : { at: text.trim() })
   },
 }

@@ -1,6 +1,6 @@
 import type { MomentId } from '../model/moment-ids'
 import { burnsSolidFuel, type CookSketch, momentsOf } from './moments'
-import type { LIGHTS } from './shoot'
+import type { LIGHTS } from './vocabulary'
 
 export type Light = (typeof LIGHTS)[number]
 type PersonDocument = { readonly id: string; readonly roles: readonly string[] }

@@ -13,6 +13,7 @@ import {
 import * as bounds from './bounds'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
+import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
 
 const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
 const stageTime = quantity<Seconds>('duration', bounds.STAGE_TIME)
@@ -86,10 +87,6 @@ export const STAGE = z.discriminatedUnion(
         : `${quoted(issue.input)} is not a stage. Write { "do": "roast", … }.`,
   },
 )
-
-export const DONENESS = ['rare', 'medium-rare', 'medium', 'medium-well', 'well-done'] as const
-export const LIGHTS = ['daylight', 'golden-hour', 'golden-hour-morning', 'twilight', 'night'] as const
-export const FOOD_STATES = ['raw', 'seasoned', 'cooking', 'hot', 'rested', 'sliced'] as const
 
 const COOK = record('a cook', {
   id: id('the id of a cook'),

@@ -8,7 +8,7 @@ import {
   wordsFor,
 } from '../../../lib/model/doneness'
 import { SOURCES } from '../../../lib/model/sources'
-import { DONENESS } from '../../../lib/plan/shoot'
+import { DONENESS } from '../../../lib/plan/vocabulary'
 
 const beef = { animal: 'beef', name: 'beef rib' } as const
 const turkey = { animal: 'turkey', name: 'whole turkey' } as const

@@ -1,7 +1,8 @@
 import { MOMENT_IDS } from '@/lib/model/moment-ids'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import { momentName } from '@/lib/plan/moments'
-import { FOOD_STATES, LIGHTS, type ShootDocument } from '@/lib/plan/shoot'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 
 /** How a shot stands in the day. One of these, never two. */
