@@ -136,7 +136,7 @@ function sweepUp(inside: Interior, tempC: Float64Array, skin: SkinSide, stepS: n
     const above = (kHere + kAbove) * (unitLink[i] as number) * perThickness
     const toAbove = above * (tHere - tAbove)
     const capacity = cHere * (cell[i] as number) * halfThicknessM
-    const share = 0.5 * (cHere + cAbove) * (unitShared[i] as number) * halfThicknessM
+    const share = Math.min(cHere, cAbove) * (unitShared[i] as number) * halfThicknessM
     const coupled = damp * above - share
     const inverse = 1 / (capacity + coupledBelow + coupled - eliminated)
     const ratio = coupled * inverse

@@ -14,6 +14,8 @@ export interface Matter {
   readonly waterKgpM3: number
 }
 const COLUMNS = 4
+/** Over its own heat capacity, what holds a boiling node at the boiling point. */
+const HELD = 50
 
 export interface MatterInput {
   readonly fromC: number
@@ -141,21 +143,30 @@ export class Meat {
       const kNow = this.kNow[i] as number
       const cNow = this.cNow[i] as number
       k[i] = kNow + carry * (kNow - (this.kBefore[i] as number))
-      c[i] = cNow + carry * (cNow - (this.cBefore[i] as number))
+      const plain = cNow + carry * (cNow - (this.cBefore[i] as number))
+      c[i] = this.boils(i) ? HELD * plain : plain
     }
   }
 
-  /** Beneath the skin no node passes the boiling point while it has water left; the heat above it carries vapour away. */
+  private boils = (i: number) =>
+    i < this.mesh.count - 1 && (this.nodesC[i] as number) >= this.scale.boilingC && (this.boilable[i] as number) > 0
+
+  /**
+   * Beneath the skin no node passes the boiling point while it has water left; the heat above it carries vapour away.
+   * A node that boils already was held there through the step; what it then gained or lost moves it as it should have.
+   */
   private boil() {
     const { boilingC } = this.scale
     for (let i = this.mesh.count - 2; i >= 0; i--) {
       const above = (this.nextC[i] as number) - boilingC
-      if (above <= 0) continue
-      const capacity = this.inside.heat[i] as number
-      const water = Math.min((above * capacity) / LATENT_JPKG, this.boilable[i] as number)
+      const held = this.boils(i)
+      if (above <= 0 && !held) continue
+      const heat = above * (this.inside.heat[i] as number)
+      const water = Math.min(Math.max(0, heat) / LATENT_JPKG, this.boilable[i] as number)
       this.boilable[i] = (this.boilable[i] as number) - water
       this.boiledKgpM2 += water
-      this.nextC[i] = (this.nextC[i] as number) - (water * LATENT_JPKG) / capacity
+      const plain = (this.inside.heat[i] as number) / (held ? HELD : 1)
+      this.nextC[i] = boilingC + (heat - water * LATENT_JPKG) / plain
     }
   }
 

@@ -54,7 +54,7 @@ test('the core is never above the hottest surroundings so far', () => {
   )
 })
 
-test('halving the mesh and the step moves no moment by more than 20 s, the core when sliced by 0.2 °C, its later peak by 0.3 °C', () => {
+test('halving the mesh and the step moves no moment by more than 20 s and no temperature when sliced by more than 0.2 °C', () => {
   fc.assert(
     fc.property(cook, (plan) => {
       const whole = cookPlan({ ...plan, coreC: Math.min(plan.coreC, 60), sear: SEAR })
@@ -62,8 +62,7 @@ test('halving the mesh and the step moves no moment by more than 20 s, the core 
       for (const id of ['pull', 'sear-start', 'off-heat', 'first-slice'] as const)
         expect(Math.abs(coarse.moments[id] - fine.moments[id])).toBeLessThan(20)
       expect(Math.abs(coarse.atSlice.coreC - fine.atSlice.coreC)).toBeLessThan(0.2)
-      // Boiling beneath a hot skin is cut off at the end of each step, first order; the peak of an hour later feels it most.
-      expect(Math.abs(coarse.peakCoreC - fine.peakCoreC)).toBeLessThan(0.3)
+      expect(Math.abs(coarse.peakCoreC - fine.peakCoreC)).toBeLessThan(0.2)
       expect(Math.abs(coarse.lossFrac - fine.lossFrac)).toBeLessThan(0.003)
     }),
     check(12),
