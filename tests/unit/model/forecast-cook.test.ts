@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest'
+import type { CookPlan, Stage } from '../../../lib/model/cook'
+import type { Forecast } from '../../../lib/model/forecast'
+import { forecastCook } from '../../../lib/model/forecast-cook'
+import { windowOf } from '../../../lib/model/quantiles'
+import { summarise } from '../../../lib/model/summary'
+import { celsius, fromFahrenheit, kilograms, minutes } from '../../../lib/units'
+import { cookPlan } from '../../laws/cooks'
+
+const SEED = 1
+const run = (plan: CookPlan, members = 48) => forecastCook(plan, { seed: SEED, members })
+const roast = (atC: number, coreC: number, more: Partial<Stage & { do: 'roast' }> = {}): Stage => ({
+  do: 'roast',
+  at: celsius(atC),
+  until: { core: celsius(coreC) },
+  probe: { at: 'start' },
+  ...more,
+})
+const withStages = (stages: readonly Stage[], change: Parameters<typeof cookPlan>[0] = {}): CookPlan => ({
+  ...cookPlan(change),
+  stages,
+})
+const preheat = (atC: number): Stage => ({ do: 'preheat', at: celsius(atC) })
+const rest: Stage = { do: 'rest', until: { after: minutes(15) } }
+const codes = (forecast: Forecast) => forecast.warnings.map(({ code }) => code)
+const likelyMin = (forecast: Forecast, id: keyof Forecast['moments']) =>
+  (windowOf(forecast.moments[id] as Float64Array).likely ?? Infinity) / 60
+
+describe('common practice', () => {
+  test.each(['ceramic-charcoal', 'kettle-charcoal'] as const)(
+    'a 9 lb beef rib at 325 °F over charcoal (%s) reads 110 °F within 2 h 30 min ± 20 % (no source)',
+    (kind) => {
+      const atC = fromFahrenheit(325)
+      const plan = withStages(
+        [preheat(atC), roast(atC, fromFahrenheit(110), { turn: { at: 'half' }, probe: { at: 'turn' } }), rest],
+        { cut: 'beef-rib-bone-in', kg: kilograms(9 * 0.45359237), kind },
+      )
+      const pull = likelyMin(run(plan, 256), 'pull')
+      expect(pull).toBeGreaterThan(120)
+      expect(pull).toBeLessThan(180)
+    },
+  )
+})
+
+describe('moments', () => {
+  test('turn at half stands at half the likely time to pull, within a few minutes', () => {
+    const forecast = run(withStages([preheat(150), roast(150, 46, { turn: { at: 'half' } }), rest]), 256)
+    expect(Math.abs(2 * likelyMin(forecast, 'turn') - likelyMin(forecast, 'pull'))).toBeLessThan(8)
+  })
+  test('a probe that goes in late and reads more is pulled that instant, with a warning', () => {
+    const forecast = run(withStages([preheat(180), roast(180, 35, { probe: { at: minutes(200) } }), rest]))
+    expect(forecast.moments.pull).toEqual(forecast.moments['probe-in'])
+    expect(codes(forecast)).toContain('probe-read-more')
+  })
+  test('an oven has no vents, a cold one no steady moment and is lit as the meat goes in', () => {
+    const sear: Stage = { do: 'sear', at: celsius(230), until: { core: celsius(52) }, max: minutes(20) }
+    const cold: Stage = { do: 'preheat', at: celsius(150), cold: true }
+    const { moments } = run(withStages([cold, roast(150, 46), sear, rest], { kind: 'oven' }))
+    expect(moments['vents-open']).toBeUndefined()
+    expect(moments['cooker-steady']).toBeUndefined()
+    expect(moments['fire-lit']?.every((t) => t === 0)).toBe(true)
+    expect(moments['sear-start']?.every((t) => t < Infinity)).toBe(true)
+  })
+  test('where the cable does not stand the sear it goes by one planned time in every member', () => {
+    const sear: Stage = { do: 'sear', at: celsius(320), until: { core: celsius(52) } }
+    const forecast = run(
+      withStages([preheat(150), roast(150, 46, { probe: { at: 'start', lead: celsius(250) } }), sear, rest]),
+    )
+    const { 'sear-start': start, 'off-heat': off } = forecast.moments as Record<string, Float64Array>
+    const lengths = new Set([...(off as Float64Array)].map((t, m) => Math.round(t - (start?.[m] as number))))
+    expect(lengths.size).toBe(1)
+    expect(codes(forecast)).toContain('probe-out-for-sear')
+  })
+  test('a core target above the cooker is never reached: quantiles are null, and it is told with its share', () => {
+    const forecast = run(withStages([preheat(80), roast(80, 92), rest]), 12)
+    const { moments, warnings } = summarise(forecast, '/cooks/0')
+    expect(moments.find(({ id }) => id === 'pull')).toMatchObject({ early: null, likely: null, late: null, reached: 0 })
+    expect(warnings.map(({ code }) => code)).toEqual(expect.arrayContaining(['target-above-cooker', 'never']))
+    expect(warnings.find(({ code }) => code === 'never')?.sentence).toBe(
+      'The probe never reads 92 °C in 100 % of runs.',
+    )
+    expect(warnings.every(({ path }) => path.startsWith('/cooks/0/stages/1'))).toBe(true)
+  })
+})
+
+describe('summary', () => {
+  const summary = summarise(run(cookPlan()))
+  test('the curve has each minute and each likely moment, in order', () => {
+    const times = summary.curve.map(({ t }) => t)
+    expect(times).toEqual(times.toSorted((a, b) => a - b))
+    for (const { likely } of summary.moments) expect(times).toContain(likely)
+    for (let t = 0; t <= 3600; t += 60) expect(times).toContain(t)
+  })
+  test('the core lies between its low and its high, and what is printed is JSON without gaps', () => {
+    for (const { core, coreLow, coreHigh } of summary.curve) {
+      expect(core).toBeGreaterThanOrEqual(coreLow)
+      expect(core).toBeLessThanOrEqual(coreHigh)
+    }
+    expect(JSON.parse(JSON.stringify(summary))).toEqual(summary)
+  })
+})
