@@ -4,13 +4,17 @@ import { cache } from 'react'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
+import { cutById } from '@/lib/model/cuts'
 import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { MODEL_VERSION } from '@/lib/model/version'
+import { formatDate } from '@/lib/plan/clock'
 import { toCookPlan } from '@/lib/plan/cook-plan'
+import { cookerName } from '@/lib/plan/moments'
 import { parseShoot, problemsForLayout } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { formatMass, type Instant, type UnitSystem } from '@/lib/units'
 
 export const seedOf = (shoot: Shoot) => shoot.seed ?? 1
 export type Forecasts = ReadonlyMap<string, Forecast>
@@ -59,6 +63,7 @@ export interface OpenShoot {
   readonly id: string
   readonly version: number
   readonly canUndo: boolean
+  readonly savedAt: Instant
   readonly document: ShootDocument
   readonly shoot: Shoot
 }
@@ -73,18 +78,17 @@ export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
     id,
     version: saved.version,
     canUndo: saved.canUndo,
+    savedAt: saved.savedAt,
     document: saved.document as ShootDocument,
     shoot: parsed.value,
   }
 })
 
-export function factsOf(shoot: Shoot): string {
-  const date = new Intl.DateTimeFormat('en-GB', {
-    weekday: 'long',
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    timeZone: 'UTC',
+/** "Saturday 15 May 2027 · leg of lamb, bone in, 3.2 kg, kettle, charcoal". */
+export function factsOf(shoot: Shoot, units: UnitSystem): string {
+  const cooks = shoot.cooks.map(({ roast, cooker }) => {
+    const cut = cutById(roast.cut)?.name ?? roast.cut
+    return `${cut}, ${formatMass(roast.mass, units)}, ${cookerName(cooker.kind)}`
   })
-  return date.format(new Date(`${shoot.date}T12:00Z`))
+  return [formatDate(shoot), ...cooks].join(' · ')
 }

@@ -96,7 +96,13 @@ function schemas() {
     ChangedShoot: object({ writeId: WRITE_ID, document: ref('Shoot'), baseVersion: count }, 'baseVersion'),
     Undo: object({ writeId: WRITE_ID }),
     Forecast: object({ document: ref('Shoot') }),
-    SavedShoot: object({ id: text, version: count, document: ref('Shoot'), canUndo: { type: 'boolean' } }),
+    SavedShoot: object({
+      id: text,
+      version: count,
+      document: ref('Shoot'),
+      canUndo: { type: 'boolean' },
+      savedAt: count,
+    }),
     ShootList: object({ shoots: { type: 'array', items: listed } }),
     Problem: object(
       {

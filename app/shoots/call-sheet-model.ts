@@ -7,14 +7,18 @@ import { forecastsOf, type OpenShoot } from '../workbench'
 import { minimumLine } from './heat-line-input'
 
 /** Page and paper show the same values. */
-export function callSheetModel({ shoot, version }: OpenShoot, layout: Layout, units: UnitSystem): CallSheetModel {
+export function callSheetModel(
+  { shoot, version, savedAt }: OpenShoot,
+  layout: Layout,
+  units: UnitSystem,
+): CallSheetModel {
   const forecasts = forecastsOf(shoot)
   return callSheetOf({
     shoot,
     layout,
     forecasts,
     units,
-    stamp: { revision: version, saved: null, forecast: null },
+    stamp: { revision: version, saved: savedAt, forecast: null },
     cautions: cautionsFor(shoot, forecasts).map((caution) => caution.sentence),
     minimum: minimumLine(shoot, units),
   })

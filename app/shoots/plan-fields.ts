@@ -1,5 +1,7 @@
+import { COOKER_KINDS } from '@/lib/model/cook'
 import { CUTS } from '@/lib/model/cuts'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import { cookerName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { LIGHTS } from '@/lib/plan/vocabulary'
 import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
@@ -13,12 +15,7 @@ const stageIndex = (document: ShootDocument, cook: number, kind: string) =>
 const stageAt = (document: ShootDocument, cook: number, kind: string) =>
   `/cooks/${cook}/stages/${stageIndex(document, cook, kind)}`
 
-const COOKERS = [
-  ['kettle-charcoal', 'kettle, charcoal'],
-  ['ceramic-charcoal', 'ceramic, charcoal'],
-  ['oven', 'oven'],
-  ['convection-oven', 'convection oven'],
-] as const
+const COOKERS = COOKER_KINDS.map((kind) => [kind, cookerName(kind)] as const)
 
 /** One figure for warming up and roasting: the preheat follows the roast. */
 function cookerTemperature(document: ShootDocument, cook: number): DocumentField {

@@ -1,5 +1,6 @@
 import 'server-only'
 import type { ShootDocument } from '../plan/shoot'
+import { instant } from '../units'
 import { database } from './client'
 import { nextUndo, type SavedShoot, type Step } from './saved-shoot'
 
@@ -24,5 +25,6 @@ export async function loadShoot(id: string, version?: number): Promise<SavedShoo
     version: row.version,
     document: row.document as ShootDocument,
     canUndo: nextUndo(steps, row.version) !== undefined,
+    savedAt: instant(row.at.getTime()),
   }
 }

@@ -1,4 +1,5 @@
 import type { ShootDocument } from '../plan/shoot'
+import type { Instant } from '../units'
 
 /** A shoot as it stands. `document` is what the person wrote, to the letter. */
 export type SavedShoot = {
@@ -6,6 +7,7 @@ export type SavedShoot = {
   readonly version: number
   readonly document: ShootDocument
   readonly canUndo: boolean
+  readonly savedAt: Instant
 }
 
 /** A version in the history: an undo names the version that it took back. */

@@ -46,3 +46,11 @@ export function momentName(id: MomentId, cooker: string): string {
   }
   return names[id]
 }
+
+const COOKER_NAMES: Record<string, string> = {
+  'kettle-charcoal': 'kettle, charcoal',
+  'ceramic-charcoal': 'ceramic, charcoal',
+  oven: 'oven',
+  'convection-oven': 'convection oven',
+}
+export const cookerName = (kind: string) => COOKER_NAMES[kind] ?? kind

@@ -21,7 +21,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
       <ShootHead
         id={shootId}
         title={open.shoot.title}
-        facts={factsOf(open.shoot)}
+        facts={factsOf(open.shoot, units)}
         page="calls"
         canUndo={open.canUndo}
         units={units}

@@ -24,7 +24,7 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
       <ShootHead
         id={shootId}
         title={open.shoot.title}
-        facts={factsOf(open.shoot)}
+        facts={factsOf(open.shoot, units)}
         page="card"
         canUndo={open.canUndo}
         units={units}

@@ -28,7 +28,7 @@ export default async function DayPage({ params }: { params: Promise<{ shootId: s
       <ShootHead
         id={shootId}
         title={open.shoot.title}
-        facts={factsOf(open.shoot)}
+        facts={factsOf(open.shoot, units)}
         page="day"
         canUndo={open.canUndo}
         units={units}

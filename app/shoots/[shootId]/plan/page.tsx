@@ -17,7 +17,7 @@ export default async function PlanPage({ params }: { params: Promise<{ shootId: 
       <ShootHead
         id={shootId}
         title={open.shoot.title}
-        facts={factsOf(open.shoot)}
+        facts={factsOf(open.shoot, units)}
         page="plan"
         canUndo={open.canUndo}
         units={units}
