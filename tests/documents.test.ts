@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs'
+import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 
 const { scripts, dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8'))
@@ -15,8 +16,8 @@ const codeOf = (text: string) => [
 ]
 const looksLikePath = (word: string) => /^\.?[a-zA-Z][\w.-]*(\/[\w.[\]-]+)+\/?$|^[\w-]+\.(md|mjs|ts|json)$/.test(word)
 
-/** Commands whose script or package does not exist, and paths where nothing is. */
-function untrue(text: string): string[] {
+/** Commands whose script or package does not exist, and paths where nothing is, from the top or from the document's folder. */
+function untrue(text: string, folder = '.'): string[] {
   return codeOf(text).flatMap((code) => {
     const [command = '', ...words] = code.split(/\s+/)
     const script = command === 'npm' ? words.find((word) => word !== 'run' && !word.startsWith('-')) : undefined
@@ -26,18 +27,30 @@ function untrue(text: string): string[] {
     const paths = [command, ...words].filter((word) => looksLikePath(word) && !MADE_LATER.has(word))
     return [
       ...wrong,
-      ...paths.filter((word) => !existsSync(word) && !(word in { ...dependencies, ...devDependencies })),
+      ...paths.filter(
+        (word) =>
+          !existsSync(word) &&
+          !existsSync(path.join(folder, word)) &&
+          !(word in { ...dependencies, ...devDependencies }),
+      ),
     ]
   })
 }
 
 describe('documents', () => {
   it.each(
-    ['README.md', 'DEVELOPERS.md', 'lib/model/README.md', 'lib/day/README.md'].filter((file) => existsSync(file)),
+    [
+      'README.md',
+      'DEVELOPERS.md',
+      'lib/model/README.md',
+      'lib/day/README.md',
+      'lib/plan/README.md',
+      'tests/README.md',
+    ].filter((file) => existsSync(file)),
   )('%s names only commands and paths that exist', (file) => {
     const text = readFileSync(file, 'utf8')
     expect(codeOf(text).length).toBeGreaterThan(0)
-    expect(untrue(text)).toEqual([])
+    expect(untrue(text, path.dirname(file))).toEqual([])
   })
   it('the check sees a command and a path that do not exist', () => {
     expect(untrue('Run `npm run bake`, `npx oven` and see `lib/model/nowhere.ts`.')).toHaveLength(3)
