@@ -2,33 +2,41 @@
 import { useCallback, useEffect, useState } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 
-/**
- * What is being typed, kept in this browser until it is saved: a reload, a crash or a dead server loses nothing.
- * `key` names the shoot and the version the draft stands on.
- */
+/** What was typed, and the saved version it was typed over. */
+export interface Draft {
+  readonly base: number
+  readonly document: ShootDocument
+}
+
+function read(key: string): Draft | null {
+  try {
+    const kept = JSON.parse(localStorage.getItem(key) ?? 'null') as Partial<Draft> | null
+    return kept && typeof kept.base === 'number' && kept.document ? (kept as Draft) : null
+  } catch {
+    return null
+  }
+}
+
+/** What is being typed, kept in this browser until it is saved: a reload, a crash or a dead server loses nothing. */
 export function useDraft(key: string, saved: ShootDocument) {
   const [document, setDocument] = useState(saved)
-  const [restored, setRestored] = useState(false)
+  const [restored, setRestored] = useState<Draft | null>(null)
   useEffect(() => {
-    const kept = localStorage.getItem(key)
+    const kept = read(key)
     if (!kept) return
-    try {
-      setDocument(JSON.parse(kept) as ShootDocument)
-      setRestored(true)
-    } catch {
-      localStorage.removeItem(key)
-    }
+    setDocument(kept.document)
+    setRestored(kept)
   }, [key])
   const keep = useCallback(
-    (next: ShootDocument) => {
+    (next: ShootDocument, base = 0) => {
       setDocument(next)
-      localStorage.setItem(key, JSON.stringify(next))
+      localStorage.setItem(key, JSON.stringify({ base, document: next } satisfies Draft))
     },
     [key],
   )
   const forget = useCallback(() => {
     localStorage.removeItem(key)
-    setRestored(false)
+    setRestored(null)
   }, [key])
   const reset = useCallback(
     (next: ShootDocument) => {

@@ -7,6 +7,7 @@ import { newWriteId, send } from '../ui/send'
 import { useDraft } from './use-draft'
 
 const SETTLE_MS = 600
+const RETRY_MS = 5000
 export type SaveState = 'saved' | 'typing' | 'saving' | 'wrong' | 'away' | 'stale'
 
 /**
@@ -15,62 +16,86 @@ export type SaveState = 'saved' | 'typing' | 'saving' | 'wrong' | 'away' | 'stal
  */
 export function useSaved(shootId: string, version: number, saved: ShootDocument) {
   const router = useRouter()
-  const { document, keep, forget, reset, restored } = useDraft(`emberslate-draft-${shootId}-${version}`, saved)
+  const { document, keep, forget, reset, restored } = useDraft(`emberslate-draft-${shootId}`, saved)
   const [problems, setProblems] = useState<readonly Problem[]>([])
   const [state, setState] = useState<SaveState>('saved')
+  /** The saved version that what is shown stands on. */
   const base = useRef(version)
-  const pending = useRef<ShootDocument | null>(null)
-  const writeId = useRef('')
-  useEffect(() => {
-    // A version that is not ours (an undo, another window) replaces what is shown; our own is shown already.
-    if (version === base.current) return
+  /** What waits to be saved, under one write id however often it is sent. */
+  const pending = useRef<{ document: ShootDocument; writeId: string } | null>(null)
+
+  const takeTheirs = useCallback(() => {
     base.current = version
     pending.current = null
     reset(saved)
-    setState('saved')
     setProblems([])
+    setState('saved')
   }, [version, saved, reset])
+
+  useEffect(() => {
+    // Our own save is shown already, and an answer overtaken by a later save is old news.
+    if (version <= base.current) return
+    if (pending.current) setState('stale')
+    else takeTheirs()
+  }, [version, takeTheirs])
 
   const save = useCallback(async () => {
     const sending = pending.current
     if (!sending) return
     setState('saving')
     const answer = await send<{ version: number }>(`/api/shoots/${shootId}`, 'PUT', {
-      document: sending,
-      writeId: writeId.current,
+      ...sending,
       baseVersion: base.current,
     })
     if (answer.ok) base.current = answer.value.version
-    if (pending.current !== sending) return
+    if (pending.current !== sending) {
+      if (pending.current) keep(pending.current.document, base.current)
+      return
+    }
     setProblems(answer.ok ? [] : answer.problems)
     if (answer.ok) {
       pending.current = null
       forget()
       setState('saved')
       router.refresh()
-    } else if (answer.code === 'stale') setState('stale')
-    else setState(answer.problems.length > 0 ? 'wrong' : 'away')
-  }, [shootId, forget, router])
+    } else if (answer.code === 'stale') {
+      setState('stale')
+      router.refresh()
+    } else setState(answer.problems.length > 0 ? 'wrong' : 'away')
+  }, [shootId, keep, forget, router])
 
   useEffect(() => {
-    if (document === saved && !restored) return
-    if (restored && !pending.current) {
-      pending.current = document
-      writeId.current = newWriteId()
-    }
-    if (!pending.current) return
+    if (!restored || pending.current) return
+    pending.current = { document: restored.document, writeId: newWriteId() }
+    base.current = restored.base
+    if (restored.base < version) setState('stale')
+  }, [restored, version])
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the document begins a new wait
+  useEffect(() => {
+    if (!pending.current || base.current < version) return
     setState('typing')
     const timer = setTimeout(save, SETTLE_MS)
     return () => clearTimeout(timer)
-  }, [document, saved, restored, save])
+  }, [document, save])
+
+  useEffect(() => {
+    if (state !== 'away') return
+    const timer = setTimeout(save, RETRY_MS)
+    return () => clearTimeout(timer)
+  }, [state, save])
 
   const change = useCallback(
     (next: ShootDocument) => {
-      pending.current = next
-      writeId.current = newWriteId()
-      keep(next)
+      pending.current = { document: next, writeId: newWriteId() }
+      keep(next, base.current)
     },
     [keep],
   )
-  return { document, change, problems, state }
+  const keepMine = useCallback(() => {
+    base.current = version
+    void save()
+  }, [version, save])
+  return { document, change, problems, state, keepMine, takeTheirs }
 }
+export type Saved = ReturnType<typeof useSaved>

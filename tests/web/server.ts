@@ -10,10 +10,10 @@ const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
 const START_MS = 300_000
 
 /** Starts the app as a stranger would, on a free port. Without a folder it has one of its own, removed when it stops. */
-export async function startApp(folder?: string): Promise<RunningApp> {
+export async function startApp(folder?: string, port = '0'): Promise<RunningApp> {
   const data = folder ?? mkdtempSync(path.join(tmpdir(), 'emberslate-'))
   const child = spawn(process.execPath, ['lib/cli/start.mjs'], {
-    env: { ...process.env, NODE_ENV: 'production', PORT: '0', EMBERSLATE_DATA: data },
+    env: { ...process.env, NODE_ENV: 'production', PORT: port, EMBERSLATE_DATA: data },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()))

@@ -1,7 +1,4 @@
-import { forecastCook } from '@/lib/model/forecast-cook'
-import { summarise } from '@/lib/model/summary'
-import { MODEL_VERSION } from '@/lib/model/version'
-import { toCookPlan } from '@/lib/plan/cook-plan'
+import { forecastDocument } from '@/lib/plan/forecast-document'
 import { parseShoot } from '@/lib/plan/parse'
 import { answer, readBody, valueOrRefuse } from '../border'
 
@@ -11,9 +8,5 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const shoot = valueOrRefuse(parseShoot((await readBody(request)).document))
-    const seed = shoot.seed ?? 1
-    const cooks = shoot.cooks.map((cook, i) =>
-      summarise(forecastCook(toCookPlan(shoot, cook), { seed }), `/cooks/${i}`),
-    )
-    return Response.json({ modelVersion: MODEL_VERSION, kernel: 'plain', seed, cooks })
+    return Response.json(forecastDocument(shoot))
   })

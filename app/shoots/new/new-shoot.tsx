@@ -14,7 +14,7 @@ import { usePreview } from '../use-preview'
 export function NewShoot({ template, first }: { template: ShootDocument; first: Preview }) {
   const router = useRouter()
   const { document, keep, forget, restored, reset } = useDraft('emberslate-draft-new', template)
-  const { preview, problems, working } = usePreview(document, restored ? null : first)
+  const { preview, problems, working } = usePreview(document, first)
   const [fault, setFault] = useState('')
   const [saving, setSaving] = useState(false)
   async function save() {

@@ -30,8 +30,9 @@ interface CardDeskProps {
 }
 
 /** Every sentence of the card with what the check says of it; the author changes words, the findings follow. */
-export function CardDesk({ shootId, version, document: saved, steps }: CardDeskProps) {
-  const { document, change, problems, state } = useSaved(shootId, version, saved)
+export function CardDesk({ shootId, version, document: written, steps }: CardDeskProps) {
+  const saved = useSaved(shootId, version, written)
+  const { document, change, problems } = saved
   const [open, setOpen] = useState<string | null>(null)
   const write = (id: string, text: string, override?: string) => change(withText(document, id, text, override))
   const addStep = () => {
@@ -41,7 +42,7 @@ export function CardDesk({ shootId, version, document: saved, steps }: CardDeskP
   }
   return (
     <>
-      <SaveLine state={state} problems={problems} />
+      <SaveLine saved={saved} problems={problems} />
       {steps.map((step) => (
         <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
           <div className="flex items-baseline justify-between gap-4">

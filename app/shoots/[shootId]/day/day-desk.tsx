@@ -31,8 +31,9 @@ interface DayDeskProps {
 const shotsOf = (document: ShootDocument) => (document.shots as { id: string }[] | undefined) ?? []
 
 /** Shots under the heat line, edited where they stand; every change is saved and the day is laid out anew. */
-export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProps) {
-  const { document, change, problems, state } = useSaved(shootId, version, saved)
+export function DayDesk({ shootId, version, document: written, rows }: DayDeskProps) {
+  const saved = useSaved(shootId, version, written)
+  const { document, change, problems } = saved
   const [open, setOpen] = useState<string | null>(null)
   const cameras = ((document.cameras as { id: string }[] | undefined) ?? []).map((camera) => camera.id)
   const shots = shotsOf(document)
@@ -64,7 +65,7 @@ export function DayDesk({ shootId, version, document: saved, rows }: DayDeskProp
           Add a shot
         </button>
       </div>
-      <SaveLine state={state} problems={problems} />
+      <SaveLine saved={saved} problems={problems} />
       <div className="scroll-x">
         <table className="stacks mt-2">
           <thead>

@@ -12,7 +12,8 @@ import { useSaved } from '../../use-saved'
 
 /** The plan of a saved shoot; every change is saved, and the picture follows. */
 export function PlanDesk(props: { shootId: string; version: number; document: ShootDocument; first: Preview }) {
-  const { document, change, problems: unsaved, state } = useSaved(props.shootId, props.version, props.document)
+  const saved = useSaved(props.shootId, props.version, props.document)
+  const { document, change, problems: unsaved } = saved
   const { preview, problems, working } = usePreview(document, props.first)
   const [gone, setGone] = useState(0)
   const shown = problems.length > 0 ? problems : unsaved
@@ -24,7 +25,7 @@ export function PlanDesk(props: { shootId: string; version: number; document: Sh
   return (
     <div className="cols-plan">
       <div className="max-[1000px]:order-2">
-        <SaveLine state={state} problems={strayProblems(document, shown)} />
+        <SaveLine saved={saved} problems={strayProblems(document, shown)} />
         {gone > 0 && (
           <p className="says" role="status">
             {gone === 1 ? 'One shot went' : `${gone} shots went`} with the moment it was to catch. “Undo the last
