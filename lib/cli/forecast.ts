@@ -1,9 +1,6 @@
 import { parseArgs } from 'node:util'
-import { DEFAULT_MEMBERS, forecastCook } from '../model/forecast-cook'
-import { summarise } from '../model/summary'
-import { MODEL_VERSION } from '../model/version'
-import { toCookPlan } from '../plan/cook-plan'
-import type { Shoot } from '../plan/shoot'
+import { DEFAULT_MEMBERS } from '../model/forecast-cook'
+import { forecastDocument } from '../plan/forecast-document'
 import { readShootFile, tell } from './problems'
 
 const USAGE = 'Write: npm run -s forecast -- FILE [--members 256] [--seed N] [--kernel plain].'
@@ -19,19 +16,11 @@ function main(): void {
   if (typeof asked === 'string') tell(asked)
   else {
     const shoot = readShootFile(asked.file)
-    if (shoot) print(shoot, asked)
+    if (shoot) process.stdout.write(`${JSON.stringify(forecastDocument(shoot, asked), null, 2)}\n`)
   }
 }
 
 type Options = { readonly file: string | undefined; readonly seed: number | undefined; readonly members: number }
-function print(shoot: Shoot, { seed = shoot.seed ?? 1, members }: Options): void {
-  const cooks = shoot.cooks.map((cook, i) =>
-    summarise(forecastCook(toCookPlan(shoot, cook), { seed, members }), `/cooks/${i}`),
-  )
-  const document = { modelVersion: MODEL_VERSION, kernel: 'plain', seed, cooks }
-  process.stdout.write(`${JSON.stringify(document, null, 2)}\n`)
-}
-
 /** The options, or a sentence that says what is wrong with them. */
 function readOptions(): Options | string {
   const text = { type: 'string' } as const

@@ -46,9 +46,11 @@ export interface Run {
   readonly place: Float64Array
   readonly exponent: number
   readonly notes: ReadonlySet<Note>
+  /** Which of the course's stages never ends; none where the cook is done. */
+  readonly unfinished: number | undefined
 }
 /** What somebody should know of a member's run. */
-export type Note = 'probe-read-more' | 'roast-limit' | 'sear-limit' | 'sear-not-hot' | 'never'
+export type Note = 'probe-read-more' | 'roast-limit' | 'sear-limit' | 'sear-not-hot'
 
 export const STEP_S = 30
 export const SAMPLE_S = 60
@@ -58,7 +60,7 @@ const LEAST_STEP_S = 0.5
 /** From then on all goes so slowly that steps of twice the length do. */
 const SLOW_AFTER_S = 6 * 3600
 /** A cook that is not done by then never is. */
-const LONGEST_S = 36 * 3600
+export const LONGEST_S = 36 * 3600
 /** A sear that names no limit of its own. */
 const SEAR_LIMIT_S = 3600
 /** The sear has begun when the cooker is this near. */
@@ -119,10 +121,12 @@ class MemberRun {
     this.moments['meat-on'] = 0
     this.sample()
     let offHeat: State | undefined
-    let done = true
+    let unfinished: number | undefined
     for (const [i, stage] of course.stages.entries()) {
-      done = this.runStage(stage, i)
-      if (!done) break
+      if (!this.runStage(stage, i)) {
+        unfinished = i
+        break
+      }
       if (i === course.pullStage) this.moments.pull = this.t
       if (i === course.offHeatStage) {
         this.moments['off-heat'] = this.t
@@ -130,7 +134,7 @@ class MemberRun {
         this.cores = [offHeat.coreC, offHeat.coreC]
       }
     }
-    if (!done) this.notes.add('never')
+    const done = unfinished === undefined
     if (done) this.moments['first-slice'] = this.t
     const slice = this.slice()
     if (done) this.followToPeak()
@@ -142,6 +146,7 @@ class MemberRun {
       offHeat: offHeat ?? slice.atSlice,
       peakCoreC: peak.tempC,
       notes: this.notes,
+      unfinished,
       ...slice,
     }
   }
@@ -223,7 +228,9 @@ class MemberRun {
     const goalS = Math.min(untilS, LONGEST_S)
     let before = watch ? this.signal(watch, this.meat.nodesC, this.t, undefined) : 0
     if (watch && hasMet(watch, before)) return true
-    while (this.t < goalS && !this.stalled()) {
+    // a stage with a time limit is waited out; only one that waits for a reading alone can be given up
+    const forever = watch !== undefined && untilS === Infinity
+    while (this.t < goalS && !(forever && this.stalled())) {
       const endS = this.tryUpTo(Math.min(goalS, this.nextStop()))
       const { baseC } = this.tried
       if (watch) {

@@ -5,13 +5,18 @@ import type { CookPlan, Stage } from './cook'
 import { COOKERS } from './cooker'
 import { type Course, leadTooWeak, probeOf, searOf } from './course'
 import type { Note, Run } from './simulate'
-import { SEAR_NEAR_K } from './simulate'
+import { LONGEST_S, SEAR_NEAR_K } from './simulate'
 
 /** Notes shared by fewer members than this are chance, not news. */
 const WORTH_TELLING = 0.02
 
 export function warningsOf(plan: CookPlan, course: Course, runs: readonly Run[]): Warning[] {
-  return [...fromPlan(plan, course), ...fromRuns(plan, runs)]
+  return [
+    ...fromPlan(plan, course),
+    ...unfinished(plan, course, runs),
+    ...lateTurn(plan, course, runs),
+    ...fromRuns(plan, runs),
+  ]
 }
 
 const indexOf = (plan: CookPlan, wanted: (stage: Stage) => boolean) =>
@@ -54,7 +59,6 @@ function fromRuns(plan: CookPlan, runs: readonly Run[]): Warning[] {
   const told = (note: Note, path: string, sentence: (share: string) => string): Warning[] =>
     share(note) < WORTH_TELLING ? [] : [{ code: note, path, sentence: sentence(formatShare(share(note))) }]
   return [
-    ...told('never', `/stages/${roast}/until`, (s) => `${neverWords(plan.stages[roast])} in ${s} of runs.`),
     ...told(
       'probe-read-more',
       `/stages/${roast}/probe`,
@@ -80,7 +84,28 @@ function fromRuns(plan: CookPlan, runs: readonly Run[]): Warning[] {
   ]
 }
 
-function neverWords(roast: Stage | undefined): string {
-  if (roast?.do === 'roast' && 'core' in roast.until) return `The probe never reads ${formatTemp(roast.until.core)}`
-  return 'The cook never ends'
+/** The stages that some members never get out of, each with its share of runs. */
+function unfinished(plan: CookPlan, course: Course, runs: readonly Run[]): Warning[] {
+  return course.stages.flatMap((stage, i) => {
+    const share = runs.filter((run) => run.unfinished === i).length / runs.length
+    if (share < WORTH_TELLING) return []
+    const path = `/stages/${plan.stages.indexOf(stage)}/until`
+    return [{ code: 'never', path, sentence: `${neverWords(stage)} in ${formatShare(share)} of runs.` }]
+  })
+}
+
+function neverWords({ until }: Course['stages'][number]): string {
+  if ('core' in until) return `The probe never reads ${formatTemp(until.core)}`
+  if ('cooker' in until) return `The cooker never reads ${formatTemp(until.cooker)}`
+  return `The cook is not done after ${formatDuration(seconds(LONGEST_S))}, where the forecast ends,`
+}
+
+/** A turn that is planned for a time at which the roast is over. */
+function lateTurn(plan: CookPlan, course: Course, runs: readonly Run[]): Warning[] {
+  if (course.turnS === undefined) return []
+  const share = runs.filter((run) => run.moments.turn === Infinity && run.moments.pull < Infinity).length / runs.length
+  if (share < WORTH_TELLING) return []
+  const path = `/stages/${indexOf(plan, (stage) => stage.do === 'roast' && stage.turn !== undefined)}/turn`
+  const sentence = `The roast is over before its turn at ${formatDuration(seconds(course.turnS))} in ${formatShare(share)} of runs: turn it earlier.`
+  return [{ code: 'turn-too-late', path, sentence }]
 }

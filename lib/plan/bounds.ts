@@ -71,7 +71,10 @@ export const MEAT_LENGTH = between(
   1.5,
   'Write a measure of the meat from 1 cm to 1.5 m (0.4 in to 5 ft), such as "12 cm".',
 )
-export const ALTITUDE = between(-430, 5000, 'Write an altitude from −430 m to 5000 m (16000 ft), such as "20 m".')
+export const ALTITUDE: Bounds = {
+  ...between(-430, 5000, 'Write an altitude from −430 m to 5000 m (16000 ft), such as "20 m".'),
+  examples: ['20 m', '66 ft'],
+}
 export const AIR_TEMP = between(-40, 55, "Write the air's temperature from −40 °C to 55 °C (−40 °F to 131 °F).")
 export const WIND = between(0, 40, 'Write a wind up to 40 m/s (90 mph), such as "3 m/s".')
 export const HUMIDITY = between(0, 1, 'Write a humidity from 0 % to 100 %.')

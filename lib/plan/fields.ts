@@ -13,6 +13,8 @@ export type Bounds = {
   readonly min: number
   readonly max: number
   readonly sentence: (written: string, si: number) => string
+  /** Two right ways to write it, where those of its dimension would mislead: an altitude is not in cm. */
+  readonly examples?: readonly [string, string]
 }
 
 /** Begins with a number and ends with a unit; which units there are `readQuantity` knows. */
@@ -39,7 +41,7 @@ export const quantity = <Q extends number>(dimension: Dimension, bounds?: Bounds
     .transform((text, ctx): Q => {
       const read = readQuantity(text, dimension)
       const sentence = !read.ok
-        ? read.sentence
+        ? withExamples(read.sentence, bounds?.examples)
         : bounds && (read.si < bounds.min || read.si > bounds.max)
           ? bounds.sentence(String(text).trim(), read.si)
           : undefined
@@ -47,6 +49,9 @@ export const quantity = <Q extends number>(dimension: Dimension, bounds?: Bounds
       ctx.addIssue({ code: 'custom', message: sentence ?? '' })
       return z.NEVER
     })
+
+const withExamples = (sentence: string, examples: Bounds['examples']) =>
+  examples ? sentence.replace(/Write "[^"]*" or "[^"]*"/, `Write "${examples.join('" or "')}"`) : sentence
 
 const unknownKey = (key: string, known: readonly string[]) => {
   const meant = nearest(key, known)

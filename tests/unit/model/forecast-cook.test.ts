@@ -81,6 +81,39 @@ describe('moments', () => {
     )
     expect(warnings.every(({ path }) => path.startsWith('/cooks/0/stages/1'))).toBe(true)
   })
+  test('a stage by the clock lasts as long as written, however little the core still gains', () => {
+    const hold: Stage = { do: 'hold', at: celsius(57), until: { after: minutes(480) } }
+    const { moments } = run(withStages([preheat(120), roast(120, 55), hold, rest], { kg: 1.2, kind: 'oven' }), 12)
+    const { pull, 'off-heat': off } = moments as Record<string, Float64Array>
+    for (const [m, t] of (off as Float64Array).entries()) expect(t - (pull?.[m] as number)).toBeCloseTo(480 * 60, 6)
+  })
+  test('a limit ends a roast that stalls below its target', () => {
+    const stalls = roast(80, 79, { max: minutes(14 * 60) })
+    const { moments } = run(withStages([preheat(80), stalls, rest], { kg: 1.2, kind: 'oven' }), 12)
+    expect(moments.pull?.every((t) => t <= 14 * 3600)).toBe(true)
+  })
+  test('a rest that never warms so far is told at the rest, with what it waits for', () => {
+    const waits: Stage = { do: 'rest', until: { core: celsius(90) } }
+    const { warnings, moments } = run(withStages([preheat(150), roast(150, 50), waits]), 12)
+    expect(moments.pull?.every((t) => t < Infinity)).toBe(true)
+    expect(warnings).toContainEqual({
+      code: 'never',
+      path: '/stages/2/until',
+      sentence: 'The probe never reads 90 °C in 100 % of runs.',
+    })
+  })
+  test('a turn planned for after the roast never comes, and that is told at the turn', () => {
+    const { moments, warnings } = run(
+      withStages([preheat(180), roast(180, 50, { turn: { after: minutes(600) } }), rest]),
+      12,
+    )
+    expect(moments.turn?.every((t) => t === Infinity)).toBe(true)
+    expect(warnings).toContainEqual({
+      code: 'turn-too-late',
+      path: '/stages/1/turn',
+      sentence: 'The roast is over before its turn at 10 h in 100 % of runs: turn it earlier.',
+    })
+  })
 })
 
 describe('summary', () => {

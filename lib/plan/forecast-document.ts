@@ -1,0 +1,30 @@
+import { forecastCook } from '../model/forecast-cook'
+import { type Summary, summarise } from '../model/summary'
+import { MODEL_VERSION } from '../model/version'
+import { toCookPlan } from './cook-plan'
+import { documentWarnings } from './document-warnings'
+import type { Shoot } from './shoot'
+
+/** The forecast of a shoot file as machines read it. */
+export interface ForecastDocument {
+  readonly modelVersion: string
+  readonly kernel: 'plain'
+  readonly seed: number
+  readonly cooks: readonly Summary[]
+}
+
+/** Every cook's forecast, its warnings at their places in the shoot file. */
+export function forecastDocument(
+  shoot: Shoot,
+  { seed = shoot.seed ?? 1, members }: { readonly seed?: number | undefined; readonly members?: number } = {},
+): ForecastDocument {
+  const forecasts = new Map(
+    shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, ...(members && { members }) })]),
+  )
+  const warnings = documentWarnings(shoot, forecasts)
+  const cooks = [...forecasts.values()].map((forecast, i) => ({
+    ...summarise(forecast),
+    warnings: warnings.filter(({ path }) => path.startsWith(`/cooks/${i}/`)),
+  }))
+  return { modelVersion: MODEL_VERSION, kernel: 'plain', seed, cooks }
+}

@@ -1,0 +1,54 @@
+import { spawnSync } from 'node:child_process'
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { valueAt } from '../../../lib/plan/edit'
+
+const shoot = JSON.parse(readFileSync('prisma/demo/leg-of-lamb.json', 'utf8'))
+const forecast = (document: unknown, ...args: string[]) => {
+  const run = spawnSync(process.execPath, ['--import', 'tsx', 'lib/cli/forecast.ts', '-', ...args], {
+    encoding: 'utf8',
+    input: typeof document === 'string' ? document : JSON.stringify(document),
+  })
+  return { code: run.status, out: run.stdout, problems: run.stderr.split('\n').filter(Boolean) }
+}
+interface Printed {
+  cooks: { moments: { id: string }[]; warnings: { code: string; path: string }[] }[]
+}
+
+describe('forecast on the command line', { timeout: 60_000 }, () => {
+  it('same file and seed: same bytes; another seed: others', () => {
+    const [one, two, other] = [[], [], ['--seed', '2']].map((more) => forecast(shoot, '--members', '8', ...more))
+    expect(one?.out).toBe(two?.out)
+    expect(one?.out).not.toBe(other?.out)
+  })
+
+  it('warnings stand at their places in the file, also where the preheat was left out', () => {
+    const [first] = shoot.cooks
+    const hot = first.stages
+      .filter((stage: { do: string }) => stage.do !== 'preheat')
+      .map((stage: { do: string }) => (stage.do === 'sear' ? { ...stage, at: '500 °C' } : stage))
+    const document = { ...shoot, cooks: [{ ...first, stages: hot, target: { doneness: 'well-done' } }], shots: [] }
+    const { code, out } = forecast(document, '--members', '8')
+    const warnings = (JSON.parse(out) as Printed).cooks[0]?.warnings ?? []
+    expect(code).toBe(0)
+    expect(warnings.map((warning) => warning.code)).toEqual(
+      expect.arrayContaining(['hotter-than-cooker', 'probe-out-for-sear', 'target-disagrees']),
+    )
+    const at = (code: string) => valueAt(document, warnings.find((warning) => warning.code === code)?.path ?? '')
+    expect(at('hotter-than-cooker')).toBe('500 °C')
+    expect(at('target-disagrees')).toBe('well-done')
+  })
+
+  it('nine faults are four lines, the last of which says how many more there are; nothing is printed', () => {
+    const keys = Object.fromEntries(Array.from({ length: 9 }, (_, i) => [`odd${i}`, i]))
+    const { code, out, problems } = forecast({ ...shoot, ...keys })
+    expect([code, out, problems.length]).toEqual([2, '', 4])
+    expect(problems[0]).toMatch(/^\/odd0: "odd0" is not known here\./)
+    expect(problems[3]).toBe(': and 6 more')
+  })
+
+  it('an altitude without a unit is asked for in metres or feet', () => {
+    const { problems } = forecast({ ...shoot, place: { ...shoot.place, altitude: 20 } })
+    expect(problems).toEqual(['/place/altitude: 20 what? Write "20 m" or "66 ft".'])
+  })
+})
