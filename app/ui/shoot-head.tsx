@@ -28,6 +28,9 @@ export function ShootHead(props: {
       <span className="name">{props.title}</span>
       <span className="small">{props.facts}</span>
       <UnitsButton units={props.units} />
+      <a className="textlink small no-print" href={`/api/shoots/${props.id}/export`} download>
+        Export
+      </a>
       <UndoButton id={props.id} canUndo={props.canUndo} />
       <nav aria-label="Shoot">
         {PAGES.map(([page, name]) => (
