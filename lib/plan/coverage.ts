@@ -158,7 +158,8 @@ export const STARTING_SHOTS: readonly ShotDocument[] = [
 
 /**
  * The starting shots of one cook: those of the fourteen whose moments its plan has, asked of the crew there is. The
- * sliced beauty waits for `light` where the day wants one.
+ * sliced beauty waits for `light` where the day wants one. Without a sear the meat comes off as it is pulled, so the
+ * lid is open for the display too.
  */
 export function coverageFor(
   cook: CookSketch,
@@ -173,6 +174,7 @@ export function coverageFor(
     .filter((shot) => shot.id !== 'smoke' || burnsSolidFuel(cook.cooker.kind))
     .map((shot) => ({ ...shot, cook: cook.id, title: titleFor(shot, cook) }))
     .map((shot) => (secondAtItsMoment(shot, cook) ? { ...shot, needs: ['camera'] } : shot))
+    .map((shot) => (shot.id === 'display' && !moments.includes('sear-start') ? { ...shot, lid: 'any' as const } : shot))
     .map((shot) => ({ ...shot, needs: staffed(shot, people) }))
     .map((shot) => (shot.id === 'beauty' && light ? inLight(shot, light) : shot))
 }

@@ -46,6 +46,16 @@ describe('coverageFor: the fourteen starting shots', () => {
     ])
     expect(coverageFor(turkey(), people, cameras)[2]?.title).toBe('The oven is switched on')
   })
+  test('without a sear the roast comes off as it is pulled: the display is shot whatever the lid does', () => {
+    const lids = (cook: Cook) => {
+      const shots = coverageFor(cook, people, cameras)
+      return ['display', 'off-heat'].map((id) => shots.find((shot) => shot.id === id)?.lid)
+    }
+    expect([lids(loin()), lids(turkey())]).toEqual([
+      ['shut', 'open'],
+      ['any', 'open'],
+    ])
+  })
   test('every moment of the plan but cooker-steady and carryover-peak has a shot at it', () => {
     const at = coverageFor(loin(), people, cameras).map((shot) => valueAt(shot, '/at/moment'))
     expect(momentsOf(loin()).filter((id) => !at.includes(id))).toEqual(['cooker-steady', 'carryover-peak'])
