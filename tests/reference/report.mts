@@ -1,5 +1,6 @@
 /** Prints what the reference tests gate: n, mean, median, 90 % and worst of every comparison, and each roasting row. */
 import { GATES } from './gates'
+import { headline } from './headline'
 import { CHART, chartSample, meanOf, type Sample, scoreOf, worstOf } from './measure'
 import { conduction3d, conductivityRaw, handbookLosses, heatCapacity, shapeResidual } from './samples'
 
@@ -32,3 +33,4 @@ const score = scoreOf(samples.filter((s) => s.row.role === 'score'))
 console.log(
   `roasting-times/score: n ${score.n}, weight ${score.weight}, share met ${score.share.toFixed(3)}, median ratio ${score.median.toFixed(3)}, log-sd ${score.logSd.toFixed(3)}`,
 )
+console.log(`\nFor README:\n\n${headline().join('\n')}`)
