@@ -21,6 +21,11 @@ export function PlanPicture({ preview, working }: { preview: Preview | null; wor
       <p className="small min-h-6" role="status">
         {working ? 'Working out 256 cooks.' : ''}
       </p>
+      {preview.conflicts.map((sentence) => (
+        <p key={sentence} className="conflict">
+          {sentence}
+        </p>
+      ))}
       <figure className="hidden min-[1001px]:block">
         <DrawingSvg drawing={preview.lying} />
       </figure>

@@ -32,6 +32,7 @@ export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
     slice: cutFaceSentence(forecast, units),
     tones: tonesOf(shoot.cooks[0]?.roast.cut ?? '', units),
     facts: factsOf(forecast, units),
+    conflicts: layout.conflicts.map((conflict) => conflict.sentence),
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
   }

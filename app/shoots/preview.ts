@@ -17,6 +17,8 @@ export interface Preview {
   /** What each colour of the slice means. */
   readonly tones: readonly Tone[]
   readonly facts: readonly string[]
+  /** What of the wished day cannot be had. */
+  readonly conflicts: readonly string[]
   readonly warnings: readonly Warning[]
   /** Each under the field of the thing that is dangerous. */
   readonly cautions: readonly Warning[]

@@ -1,7 +1,8 @@
+import { quantileOf } from '../model/quantiles'
 import type { CookTimes } from './cook-times'
 import { type Mask, meet } from './crew'
 import type { MomentJob } from './moment-job'
-import { countBelow, quantile, type Sorted, sorted } from './samples'
+import { countBelow, type Sorted, sorted } from './samples'
 import type { Anchor } from './shot-window'
 
 type Holds = { readonly called: Sorted; readonly released: Sorted }
@@ -54,14 +55,14 @@ export class HoldRisk {
   }
   private shifts(anchor: Anchor): Float64Array {
     const times = this.cooks[anchor.cook]?.at(anchor.moment) ?? new Float64Array(0)
-    const likely = quantile(sorted(times), 0.5)
+    const likely = quantileOf(sorted(times), 0.5)
     return times.map((t) => (Number.isFinite(t) ? t - likely : 0))
   }
 }
 
 /** The stretch in which a moment's hold may lie: 5 % of standbys to 95 % of releases, minutes after meat-on. */
 export function tentativeSpan(job: MomentJob): { from: number; to: number } {
-  const standby = quantile(job.sorted, 0.05) - job.before - job.standbySetup
-  const released = quantile(sorted(job.released), 0.95)
-  return { from: Math.min(standby, quantile(sorted(job.called), 0.05)), to: released }
+  const standby = quantileOf(job.sorted, 0.05) - job.before - job.standbySetup
+  const released = quantileOf(sorted(job.released), 0.95)
+  return { from: Math.min(standby, quantileOf(sorted(job.called), 0.05)), to: released }
 }

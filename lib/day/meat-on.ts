@@ -1,3 +1,4 @@
+import { quantileOf } from '../model/quantiles'
 import type { Shoot } from '../plan/shoot'
 import type { CookTimes } from './cook-times'
 import type { DayClock } from './day-clock'
@@ -64,7 +65,7 @@ function sliceAt({ cooks }: Context, at: number): Wanted | undefined {
   const likely = times ? likelyOf(times) : Number.POSITIVE_INFINITY
   return Number.isFinite(likely) ? { choices: [Math.round(at - likely)], inLight: [] } : undefined
 }
-const likelyOf = (times: Float64Array) => times[Math.floor((times.length - 1) / 2)] as number
+const likelyOf = (times: Float64Array) => quantileOf(times, 0.5)
 
 /** Every minute whose chance is within reach of the best. */
 function sliceIn(context: Context, light: string, soonest: number): Wanted | undefined {

@@ -1,10 +1,11 @@
 import type { MomentId } from '../model/moment-ids'
+import { quantileOf } from '../model/quantiles'
 import type { Shoot, Shot } from '../plan/shoot'
 import { type CallRule, chooseRule, ruleTimes } from './call-rule'
 import type { CookTimes } from './cook-times'
 import { type Crew, type Mode, modesFor } from './crew'
 import { PRICES, RULES } from './rules'
-import { quantile, type Sorted, safeLow, sorted } from './samples'
+import { type Sorted, safeLow, sorted } from './samples'
 
 /** A shot at a moment, in minutes after its cook's meat-on; arrays by member. */
 export interface MomentJob {
@@ -62,7 +63,7 @@ function bareJob(shot: Shot, crew: Crew, cooks: readonly CookTimes[]): Bare | Un
   const times = cooks[cook]?.at(at.moment)
   if (!times) return { shot, reason: 'no-forecast', share: 0 }
   const inOrder = sorted(times)
-  const likely = quantile(inOrder, 0.5)
+  const likely = quantileOf(inOrder, 0.5)
   const reached = times.filter((t) => Number.isFinite(t)).length / times.length
   if (!Number.isFinite(likely)) return { shot, reason: 'never-comes', share: reached }
   const modes = modesFor(crew, shot)

@@ -1,5 +1,6 @@
 import type { Forecast } from '../model/forecast'
 import type { MomentId } from '../model/moment-ids'
+import { quantileOf } from '../model/quantiles'
 import type { Shoot, Task } from '../plan/shoot'
 import { ClashTable } from './clash'
 import { type CookTimes, cookTimes } from './cook-times'
@@ -10,7 +11,6 @@ import { HoldRisk, tentativeSpan } from './hold-risk'
 import { type MeatOnChoices, meatOnChoices } from './meat-on'
 import { type MomentJob, momentJobs, type Unfit } from './moment-job'
 import { RULES } from './rules'
-import { quantile } from './samples'
 import { type Edge, edgeOf } from './shot-window'
 
 export interface TaskJob {
@@ -107,5 +107,5 @@ export const minuteOf = (edge: Edge, meatOn: ArrayLike<number>) =>
 /** The likely minute of a cook's moment, for sentences; +Infinity where it never comes. */
 export function likelyMinute(problem: DayProblem, cook: number, moment: MomentId, meatOn: ArrayLike<number>): number {
   const times = problem.cooks[cook]?.sorted(moment)
-  return times ? (meatOn[cook] as number) + quantile(times, 0.5) : Number.POSITIVE_INFINITY
+  return times ? (meatOn[cook] as number) + quantileOf(times, 0.5) : Number.POSITIVE_INFINITY
 }

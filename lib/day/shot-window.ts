@@ -1,11 +1,12 @@
 import type { MomentId } from '../model/moment-ids'
+import { quantileOf } from '../model/quantiles'
 import type { Shoot, Shot } from '../plan/shoot'
 import type { CookTimes } from './cook-times'
 import type { Crew } from './crew'
 import type { DayClock } from './day-clock'
 import { handleMin, type MomentJob } from './moment-job'
 import { RULES } from './rules'
-import { quantile, type Sorted, sorted } from './samples'
+import { type Sorted, sorted } from './samples'
 import { lightBands } from './sun'
 
 /** What a shot hangs on when its moment comes sooner or later than likely. */
@@ -45,7 +46,7 @@ export function edgeOf(context: Context, cook: number, anchor: Anchor | null, ed
 export function edgeAt(context: Context, cook: number, anchor: Anchor | null, moment: MomentId, plus: number): Edge {
   const times = context.cooks[cook]?.at(moment)
   if (!times) return { base: cook, likely: Number.POSITIVE_INFINITY, sample: Float64Array.of(Number.POSITIVE_INFINITY) }
-  const likely = quantile(sorted(times), 0.5) + plus
+  const likely = quantileOf(sorted(times), 0.5) + plus
   const shift = anchor ? shiftsOf(context.cooks, anchor) : null
   const sample = sorted(times.map((t, m) => t + plus - (shift?.[m] ?? 0)).map((t) => (Number.isNaN(t) ? Infinity : t)))
   return { base: cook, likely, sample }
@@ -54,7 +55,7 @@ export function edgeAt(context: Context, cook: number, anchor: Anchor | null, mo
 /** How much later than likely the anchor's moment comes, by member. */
 function shiftsOf(cooks: readonly CookTimes[], anchor: Anchor): Float64Array {
   const times = cooks[anchor.cook]?.at(anchor.moment) ?? new Float64Array(0)
-  const likely = quantile(sorted(times), 0.5)
+  const likely = quantileOf(sorted(times), 0.5)
   return times.map((t) => t - likely)
 }
 
