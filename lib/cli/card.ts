@@ -9,34 +9,32 @@ import { toCookPlan } from '../plan/cook-plan'
 import type { Shoot } from '../plan/shoot'
 import { printCard } from '../print/render'
 import type { Paper } from '../print/sheet'
+import { type Ensemble, ensembleOf, printJson } from './options'
 import { readShootFile, tell } from './problems'
 
 const USAGE = 'Write: npm run -s card -- FILE [--pdf OUT] [--paper A4|Letter] [--seed N] [--members N].'
 
-interface Options {
+interface Options extends Ensemble {
   readonly file: string | undefined
   readonly pdf: string | undefined
   readonly paper: Paper
-  readonly seed: number | undefined
-  readonly members: number | undefined
   readonly log: string | undefined
 }
 
-function readOptions(): Options | null {
+function readOptions(): Options | string {
   const text = { type: 'string' } as const
   try {
     const { values, positionals } = parseArgs({
       allowPositionals: true,
       options: { pdf: text, paper: text, seed: text, members: text, log: text },
     })
-    const whole = (given: string | undefined) =>
-      given === undefined ? undefined : /^\d+$/.test(given) ? Number(given) : Number.NaN
-    const [seed, members, paper] = [whole(values.seed), whole(values.members), values.paper ?? 'A4']
-    if (positionals.length > 1 || Number.isNaN(seed ?? 0) || Number.isNaN(members ?? 1) || members === 0) return null
-    if (paper !== 'A4' && paper !== 'Letter') return null
-    return { file: positionals[0], pdf: values.pdf, log: values.log, paper, seed, members }
+    const paper = values.paper ?? 'A4'
+    if (positionals.length > 1 || (paper !== 'A4' && paper !== 'Letter')) return USAGE
+    const ensemble = ensembleOf(values)
+    if (typeof ensemble === 'string') return ensemble
+    return { file: positionals[0], pdf: values.pdf, log: values.log, paper, ...ensemble }
   } catch {
-    return null
+    return USAGE
   }
 }
 
@@ -80,7 +78,7 @@ async function printFor(shoot: Shoot, options: Options): Promise<void> {
     const model = cardModel(card, claims, { forecast, date: formatDate(shoot) })
     if (!write(options.pdf, await printCard(model, options.paper))) return
   }
-  process.stdout.write(`${JSON.stringify({ claims: claims.map(printed), cautions: card.cautions }, null, 2)}\n`)
+  printJson({ claims: claims.map(printed), cautions: card.cautions })
 }
 
 function write(path: string, bytes: Uint8Array): boolean {
@@ -96,7 +94,7 @@ function write(path: string, bytes: Uint8Array): boolean {
 /** Prints the claims of a shoot's recipe card with their findings, and its cautions; --pdf writes the card. */
 async function main(): Promise<void> {
   const options = readOptions()
-  if (!options) return tell(USAGE)
+  if (typeof options === 'string') return tell(options)
   if (options.log !== undefined)
     return tell('The card cannot read a log yet. Leave --log out: it is checked against the forecast.')
   const shoot = readShootFile(options.file)

@@ -8,6 +8,7 @@ import { forecastCook } from '../model/forecast-cook'
 import { toCookPlan } from '../plan/cook-plan'
 import { problemsForLayout } from '../plan/parse'
 import type { Shoot } from '../plan/shoot'
+import { ensembleOf, printJson } from './options'
 import { readShootFile, readText, tell, tellProblems } from './problems'
 
 const USAGE = 'Write: npm run -s check -- FILE [--layout LAYOUT] [--seed N] [--members N].'
@@ -15,12 +16,15 @@ const USAGE = 'Write: npm run -s check -- FILE [--layout LAYOUT] [--seed N] [--m
 /** Prints the rules that a layout breaks, `[]` when none; without --layout the day is laid out first. */
 function main(): void {
   const asked = readOptions()
-  const shoot = asked ? readShootFile(asked.file) : null
-  if (!asked) tell(USAGE)
-  if (!asked || !shoot) return
-  const problems = problemsForLayout(shoot)
+  if (typeof asked === 'string') tell(asked)
+  else answer(asked)
+}
+
+function answer(asked: Options): void {
+  const shoot = readShootFile(asked.file)
+  const problems = shoot ? problemsForLayout(shoot) : []
   if (problems.length > 0) tellProblems(problems)
-  else printViolations(shoot, asked)
+  else if (shoot) printViolations(shoot, asked)
 }
 
 function printViolations(shoot: Shoot, asked: Options): void {
@@ -29,23 +33,21 @@ function printViolations(shoot: Shoot, asked: Options): void {
   if (given === null) return
   const forecasts = forecastsOf(shoot, seed, asked.members)
   const layout = given ?? layOutDay(shoot, forecasts, { seed })
-  process.stdout.write(`${JSON.stringify(checkLayout(shoot, layout, forecasts), null, 2)}\n`)
+  printJson(checkLayout(shoot, layout, forecasts))
 }
 
-type Options = NonNullable<ReturnType<typeof readOptions>>
+type Options = Exclude<ReturnType<typeof readOptions>, string>
 function readOptions() {
   try {
     const { values, positionals } = parseArgs({
       allowPositionals: true,
       options: { layout: { type: 'string' }, seed: { type: 'string' }, members: { type: 'string' } },
     })
-    const whole = (text: string | undefined) =>
-      text === undefined ? undefined : /^\d+$/.test(text) ? Number(text) : Number.NaN
-    const [seed, members] = [whole(values.seed), whole(values.members)]
-    if (positionals.length > 1 || Number.isNaN(seed ?? 0) || Number.isNaN(members ?? 1) || members === 0) return null
-    return { file: positionals[0], layout: values.layout, seed, members }
+    if (positionals.length > 1) return USAGE
+    const ensemble = ensembleOf(values)
+    return typeof ensemble === 'string' ? ensemble : { file: positionals[0], layout: values.layout, ...ensemble }
   } catch {
-    return null
+    return USAGE
   }
 }
 

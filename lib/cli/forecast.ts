@@ -1,10 +1,9 @@
 import { parseArgs } from 'node:util'
-import { DEFAULT_MEMBERS } from '../model/forecast-cook'
 import { forecastDocument } from '../plan/forecast-document'
+import { type Ensemble, ensembleOf, printJson } from './options'
 import { readShootFile, tell } from './problems'
 
 const USAGE = 'Write: npm run -s forecast -- FILE [--members 256] [--seed N] [--kernel plain].'
-const MOST_MEMBERS = 20_000
 const NOT_YET: Readonly<Record<string, string>> = {
   kernel: 'The SIMD kernel is not built yet: leave --kernel out, or write --kernel plain.',
   readings: 'Forecasts from readings are not built yet: leave --readings, --log and --now out.',
@@ -16,13 +15,12 @@ function main(): void {
   if (typeof asked === 'string') tell(asked)
   else {
     const shoot = readShootFile(asked.file)
-    if (shoot) process.stdout.write(`${JSON.stringify(forecastDocument(shoot, asked), null, 2)}\n`)
+    if (shoot) printJson(forecastDocument(shoot, asked))
   }
 }
 
-type Options = { readonly file: string | undefined; readonly seed: number | undefined; readonly members: number }
 /** The options, or a sentence that says what is wrong with them. */
-function readOptions(): Options | string {
+function readOptions(): (Ensemble & { readonly file: string | undefined }) | string {
   const text = { type: 'string' } as const
   try {
     const { values, positionals } = parseArgs({
@@ -33,20 +31,12 @@ function readOptions(): Options | string {
       return NOT_YET.readings as string
     if (values.kernel === 'simd') return NOT_YET.kernel as string
     if (values.kernel !== undefined && values.kernel !== 'plain') return `No kernel "${values.kernel}": there is plain.`
-    const members = whole(values.members ?? String(DEFAULT_MEMBERS), 1, MOST_MEMBERS)
-    if (members === null) return `--members is a whole number from 1 to ${MOST_MEMBERS}.`
-    const seed = whole(values.seed ?? '0', 0, 0xffffffff)
-    if (seed === null) return '--seed is a whole number from 0 to 4294967295.'
     if (positionals.length > 1) return USAGE
-    return { file: positionals[0], seed: values.seed === undefined ? undefined : seed, members }
+    const ensemble = ensembleOf(values)
+    return typeof ensemble === 'string' ? ensemble : { file: positionals[0], ...ensemble }
   } catch {
     return USAGE
   }
-}
-
-function whole(text: string, least: number, most: number): number | null {
-  const n = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN
-  return n >= least && n <= most ? n : null
 }
 
 main()

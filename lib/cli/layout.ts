@@ -4,6 +4,7 @@ import { forecastCook } from '../model/forecast-cook'
 import { toCookPlan } from '../plan/cook-plan'
 import { problemsForLayout } from '../plan/parse'
 import type { Shoot } from '../plan/shoot'
+import { ensembleOf, printJson } from './options'
 import { readShootFile, tell, tellProblems } from './problems'
 
 const USAGE = 'Write: npm run -s layout -- FILE [--seed N].'
@@ -11,26 +12,31 @@ const USAGE = 'Write: npm run -s layout -- FILE [--seed N].'
 /** Prints the laid-out day as one JSON document. */
 function main(): void {
   const asked = readOptions()
-  const shoot = asked ? readShootFile(asked.file) : null
-  if (!asked) tell(USAGE)
-  if (!asked || !shoot) return
-  const problems = problemsForLayout(shoot)
+  if (typeof asked === 'string') tell(asked)
+  else answer(asked)
+}
+
+function answer(asked: Options): void {
+  const shoot = readShootFile(asked.file)
+  const problems = shoot ? problemsForLayout(shoot) : []
   if (problems.length > 0) tellProblems(problems)
-  else printLayout(shoot, asked.seed ?? shoot.seed ?? 1)
+  else if (shoot) printLayout(shoot, asked.seed ?? shoot.seed ?? 1)
 }
 
 function printLayout(shoot: Shoot, seed: number): void {
   const forecasts = new Map(shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed })]))
-  process.stdout.write(`${JSON.stringify(layOutDay(shoot, forecasts, { seed }), null, 2)}\n`)
+  printJson(layOutDay(shoot, forecasts, { seed }))
 }
 
-function readOptions(): { file: string | undefined; seed: number | undefined } | null {
+type Options = Exclude<ReturnType<typeof readOptions>, string>
+function readOptions() {
   try {
     const { values, positionals } = parseArgs({ allowPositionals: true, options: { seed: { type: 'string' } } })
-    if (positionals.length > 1 || (values.seed !== undefined && !/^\d{1,9}$/.test(values.seed))) return null
-    return { file: positionals[0], seed: values.seed === undefined ? undefined : Number(values.seed) }
+    if (positionals.length > 1) return USAGE
+    const ensemble = ensembleOf(values)
+    return typeof ensemble === 'string' ? ensemble : { file: positionals[0], seed: ensemble.seed }
   } catch {
-    return null
+    return USAGE
   }
 }
 

@@ -16,10 +16,13 @@ export interface ForecastDocument {
 /** Every cook's forecast, its warnings at their places in the shoot file. */
 export function forecastDocument(
   shoot: Shoot,
-  { seed = shoot.seed ?? 1, members }: { readonly seed?: number | undefined; readonly members?: number } = {},
+  {
+    seed = shoot.seed ?? 1,
+    members,
+  }: { readonly seed?: number | undefined; readonly members?: number | undefined } = {},
 ): ForecastDocument {
   const forecasts = new Map(
-    shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, ...(members && { members }) })]),
+    shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, members })]),
   )
   const warnings = documentWarnings(shoot, forecasts)
   const cooks = [...forecasts.values()].map((forecast, i) => ({

@@ -58,10 +58,14 @@ export function readLayout(document: unknown, shoot: Shoot): Result<Layout> {
   if (read.success) return { ok: true, value: completed(read.data, shoot) }
   const problems = read.error.issues.map((issue): Problem => {
     const pointer = issue.path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('')
-    return { pointer, sentence: `This is not as a layout has it (${issue.message}). Give what "layout" printed.` }
+    const wrong = valueAt(document, issue.path) === undefined ? 'This is missing' : 'This is not as a layout has it'
+    return { pointer, sentence: `${wrong}. Give what "npm run -s layout" printed.` }
   })
   return { ok: false, problems }
 }
+
+const valueAt = (document: unknown, path: readonly PropertyKey[]) =>
+  path.reduce<unknown>((value, step) => (value as Record<PropertyKey, unknown> | null | undefined)?.[step], document)
 
 function completed(written: Written, shoot: Shoot): Layout {
   const asked = new Map((shoot.shots ?? []).map((s) => [s.id, s]))

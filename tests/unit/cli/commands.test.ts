@@ -51,4 +51,21 @@ describe('forecast on the command line', { timeout: 60_000 }, () => {
     const { problems } = forecast({ ...shoot, place: { ...shoot.place, altitude: 20 } })
     expect(problems).toEqual(['/place/altitude: 20 what? Write "20 m" or "66 ft".'])
   })
+
+  it.each(['forecast', 'layout', 'check', 'card'])(
+    '%s takes every seed that a file may hold, and no other',
+    (command) => {
+      const ask = (seed: string) =>
+        spawnSync(process.execPath, ['--import', 'tsx', `lib/cli/${command}.ts`, 'none.json', '--seed', seed], {
+          encoding: 'utf8',
+        }).stderr
+      expect(ask('4294967295')).toMatch(/^: none.json cannot be read/)
+      expect(ask('4294967296')).toBe(': --seed is a whole number from 0 to 4294967295.\n')
+    },
+  )
+
+  it('a reader that hangs up is no fault', () => {
+    const pipe = `"${process.execPath}" --import tsx lib/cli/forecast.ts prisma/demo/leg-of-lamb.json --members 4 | head -c 9`
+    expect(spawnSync('sh', ['-c', pipe], { encoding: 'utf8' })).toMatchObject({ stdout: '{\n  "mode', stderr: '' })
+  })
 })
