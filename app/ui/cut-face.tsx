@@ -18,7 +18,7 @@ function Tones({ tones }: { tones: readonly Tone[] }) {
   return (
     <ul className="mt-4 flex list-none flex-wrap p-0">
       {tones.map((tone) => (
-        <li key={tone.role} className="min-w-20 flex-1">
+        <li key={tone.role} className="min-w-16 flex-1">
           <div className="h-5 border border-ink" style={{ background: paint(tone.role) }} />
           <p className="small pt-1 leading-tight">
             <b className="text-ink">{tone.range}</b>

@@ -21,24 +21,32 @@ export function ShootHead(props: {
   units: UnitSystem
 }) {
   return (
-    <header className="head">
-      <Link href="/" className="small" aria-label="All shoots">
-        Shoots
-      </Link>
-      <span className="name">{props.title}</span>
-      <span className="small">{props.facts}</span>
-      <UnitsButton units={props.units} />
-      <a className="textlink small no-print" href={`/api/shoots/${props.id}/export`} download>
-        Export
-      </a>
-      <UndoButton id={props.id} canUndo={props.canUndo} />
-      <nav aria-label="Shoot">
-        {PAGES.map(([page, name]) => (
-          <Link key={page} href={`/shoots/${props.id}/${page}`} aria-current={page === props.page ? 'page' : undefined}>
-            {name}
-          </Link>
-        ))}
-      </nav>
-    </header>
+    <>
+      <header className="head">
+        <Link href="/" className="small" aria-label="All shoots">
+          Shoots
+        </Link>
+        <span className="name">{props.title}</span>
+        <span className="small">{props.facts}</span>
+        <nav aria-label="Shoot">
+          {PAGES.map(([page, name]) => (
+            <Link
+              key={page}
+              href={`/shoots/${props.id}/${page}`}
+              aria-current={page === props.page ? 'page' : undefined}
+            >
+              {name}
+            </Link>
+          ))}
+        </nav>
+      </header>
+      <div className="no-print mb-2 flex flex-wrap justify-end gap-x-6">
+        <UnitsButton units={props.units} />
+        <a className="textlink small no-print" href={`/api/shoots/${props.id}/export`} download>
+          Export
+        </a>
+        <UndoButton id={props.id} canUndo={props.canUndo} />
+      </div>
+    </>
   )
 }

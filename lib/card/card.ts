@@ -10,12 +10,16 @@ import { type DayPart, timeLine } from './time-line'
 import { sentencesOf } from './tokens'
 import { writtenIntro, writtenSteps, writtenTitle } from './write-steps'
 
-/** One step as printed: written from the plan, or the author's own. `override` is the reason for printing it all the same. */
+type Author = NonNullable<Shoot['card']>
+/** A contradicted sentence that its author prints as their own statement, and why. */
+export type Override = NonNullable<NonNullable<Author['steps']>[number]['override']>[number]
+
+/** One step as printed: written from the plan, or the author's own. `override` holds the sentences printed all the same, with the reason. */
 export interface CardStep {
   readonly id: string
   readonly text: string
   readonly by: 'plan' | 'author'
-  readonly override: string | null
+  readonly override: readonly Override[]
 }
 /** The recipe of one cook, every number of it written from the forecast that the day is laid out by. */
 export interface Card {
@@ -38,15 +42,14 @@ export interface Card {
 }
 export type Forecasts = ReadonlyMap<string, Forecast>
 
-type Author = NonNullable<Shoot['card']>
-const planStep = (id: string, text: string): CardStep => ({ id, text, by: 'plan', override: null })
+const planStep = (id: string, text: string): CardStep => ({ id, text, by: 'plan', override: [] })
 
 /** The author's steps take the place of the written ones of the same id; others stand after the author's step before them; an empty one is left out. */
 export function mergeSteps(written: readonly CardStep[], own: NonNullable<Author['steps']>): CardStep[] {
   const steps = [...written]
   let last = -1
-  for (const { id, text, override } of own) {
-    const step: CardStep = { id, text, by: 'author', override: override?.trim() || null }
+  for (const { id, text, override = [] } of own) {
+    const step: CardStep = { id, text, by: 'author', override }
     const at = steps.findIndex((s) => s.id === id)
     if (at >= 0) steps[at] = step
     else steps.splice(last + 1, 0, step)
@@ -64,7 +67,7 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
   const own: Author = shoot.card ?? {}
   const written = writtenSteps(forecast, cut).map((s) => planStep(s.id, s.text))
   const authored = (id: string, text: string | undefined, fallback: string): CardStep =>
-    text?.trim() ? { id, text: text.trim(), by: 'author', override: null } : planStep(id, fallback)
+    text?.trim() ? { id, text: text.trim(), by: 'author', override: [] } : planStep(id, fallback)
   return {
     cook: cook.id,
     cut: cut.name,

@@ -25,6 +25,4 @@ export function checkEvenness(claim: Claim, f: Forecast): Check | null {
   }
 }
 const evenness = (share: number, mm: number) =>
-  share < 0.02
-    ? `Grey all through: nothing of the face stayed below ${PINK_BELOW_C} °C.`
-    : `Pink for all but the outer ${mm} mm.`
+  share < 0.02 ? 'Cooked through, with nothing left pink.' : `Pink for all but the outer ${mm} mm.`

@@ -8,27 +8,25 @@ export interface CardSentence {
   readonly claims: readonly CheckedClaim[]
   /** `own`: contradicted, and printed as the author's own statement for the reason given. */
   readonly prints: 'yes' | 'no' | 'own'
+  /** The author's reason, where it prints as their own. */
+  readonly reason: string | null
 }
 export interface PrintableStep {
   readonly id: string
   readonly by: CardStep['by']
-  readonly override: string | null
   readonly sentences: readonly CardSentence[]
 }
 export const OWN_STATEMENT = 'The author’s own statement:'
-
-const printsAs = (claims: readonly CheckedClaim[], override: string | null): CardSentence['prints'] => {
-  if (!claims.some((c) => c.finding === 'contradicted')) return 'yes'
-  return override ? 'own' : 'no'
-}
 
 /** A text of the card sentence by sentence: what is contradicted is kept for the screen and does not print, unless its author overrides it with a reason. */
 export function printable(step: CardStep, checked: readonly CheckedClaim[]): PrintableStep {
   const sentences = sentencesOf(step.text).map((text): CardSentence => {
     const claims = checked.filter((c) => c.step === step.id && c.sentence === text)
-    return { text, claims, prints: printsAs(claims, step.override) }
+    const wrong = claims.some((c) => c.finding === 'contradicted')
+    const reason = (wrong && step.override.find((o) => o.sentence === text)?.reason) || null
+    return { text, claims, prints: !wrong ? 'yes' : reason ? 'own' : 'no', reason }
   })
-  return { id: step.id, by: step.by, override: step.override, sentences }
+  return { id: step.id, by: step.by, sentences }
 }
 export const printableSteps = (card: Card, checked: readonly CheckedClaim[]): PrintableStep[] =>
   card.steps.map((step) => printable(step, checked))

@@ -176,13 +176,17 @@ const CARD = record('a card', {
     record('an ingredient', { what: text('the ingredient', 120), much: text('the amount', 60) }),
     40,
   ).optional(),
-  /** `override` is the author's reason for printing a contradicted sentence as their own statement. */
+  /** `override`: contradicted sentences that the author prints as their own statement, each with the reason. */
   steps: list(
     'steps',
     record('a step', {
       id: id('the id of a step'),
       text: text('the step', 600),
-      override: text('the reason', 300).optional(),
+      override: list(
+        'overrides',
+        record('an override', { sentence: text('the sentence', 600, 1), reason: text('the reason', 300, 1) }),
+        20,
+      ).optional(),
     }),
     40,
   ).optional(),

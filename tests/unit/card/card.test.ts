@@ -59,7 +59,7 @@ describe('build card', () => {
 })
 
 describe('the author’s own words', () => {
-  const step = (id: string, text = id) => ({ id, text, by: 'plan' as const, override: null })
+  const step = (id: string, text = id) => ({ id, text, by: 'plan' as const, override: [] })
   it('take the place of the written step, stand after the one before, or leave it out', () => {
     const merged = mergeSteps(
       [step('fire'), step('roast'), step('rest')],
@@ -86,12 +86,16 @@ describe('the author’s own words', () => {
     expect(printedOf(card, checked).join(' ')).not.toContain('edge to edge')
   })
 
-  it('with a reason it prints as the author’s own statement; with an empty reason it does not', () => {
+  it('with a reason it prints as the author’s own statement; not with an empty one, nor with one for another sentence', () => {
     const text = 'It is pink from edge to edge.'
-    const own = cardOf({ steps: [{ id: 'rest', text, override: 'So it looked on the day.' }] })
+    const own = cardOf({
+      steps: [{ id: 'rest', text, override: [{ sentence: text, reason: 'So it looked on the day.' }] }],
+    })
     expect(printedOf(own.card, own.checked)).toContain(`${OWN_STATEMENT} ${text}`)
-    const silent = cardOf({ steps: [{ id: 'rest', text, override: ' ' }] })
-    expect(printedOf(silent.card, silent.checked).join(' ')).not.toContain('edge to edge')
+    const step = { id: 'rest', text, override: [{ sentence: text, reason: '' }] }
+    expect(() => cardOf({ steps: [step] })).toThrow('The reason is empty')
+    const other = cardOf({ steps: [{ ...step, override: [{ sentence: 'Another one.', reason: 'So it looked.' }] }] })
+    expect(printedOf(other.card, other.checked).join(' ')).not.toContain('edge to edge')
   })
 
   it('a contradicted title or intro does not print either', () => {

@@ -82,7 +82,15 @@ describe('the card as values', () => {
       })
   })
   it('the foot counts what is printed, and owns up to what is printed against the check', () => {
-    const own = modelOf({ steps: [{ id: 'x', text: 'It takes an hour in all.', override: 'It did on the day.' }] })
+    const own = modelOf({
+      steps: [
+        {
+          id: 'x',
+          text: 'It takes an hour in all.',
+          override: [{ sentence: 'It takes an hour in all.', reason: 'It did on the day.' }],
+        },
+      ],
+    })
     expect(own.foot).toMatch(
       /^Every time and temperature here was checked against the thermal model \(version made-up\): .*borne out/,
     )

@@ -10,14 +10,20 @@ import { useSaved } from '../../use-saved'
 import { RecipeFields } from './recipe-fields'
 import { VERDICTS, VerdictMark } from './verdict-mark'
 
-type StepDocument = { id: string; text: string; override?: string }
+/** Title, servings and first line stand outside the steps; they are not printed against the check. */
+const isStep = (id: string) => !['title', 'serves', 'intro'].includes(id)
+
+type Override = { sentence: string; reason: string }
+type StepDocument = { id: string; text: string; override?: Override[] }
 const stepsOf = (document: ShootDocument) => (valueAt(document, '/card/steps') as StepDocument[] | undefined) ?? []
 
+const overridesOf = (document: ShootDocument, id: string) => stepsOf(document).find((s) => s.id === id)?.override ?? []
+
 /** Title and intro are texts of their own; everything else is a step that takes the place of the written one. */
-function withText(document: ShootDocument, id: string, text: string, override?: string): ShootDocument {
-  if (id === 'title' || id === 'intro') return setAt(document, `/card/${id}`, text)
+function withText(document: ShootDocument, id: string, text: string, override: Override[]): ShootDocument {
+  if (!isStep(id)) return setAt(document, `/card/${id}`, text)
   const steps = stepsOf(document)
-  const step: StepDocument = override ? { id, text, override } : { id, text }
+  const step: StepDocument = override.length > 0 ? { id, text, override } : { id, text }
   const known = steps.some((s) => s.id === id)
   return setAt(document, '/card/steps', known ? steps.map((s) => (s.id === id ? step : s)) : [...steps, step])
 }
@@ -34,7 +40,8 @@ export function CardDesk({ shootId, version, document: written, steps }: CardDes
   const saved = useSaved(shootId, version, written)
   const { document, change, problems } = saved
   const [open, setOpen] = useState<string | null>(null)
-  const write = (id: string, text: string, override?: string) => change(withText(document, id, text, override))
+  const write: Write = (id, text, override = overridesOf(document, id)) =>
+    change(withText(document, id, text, override))
   const addStep = () => {
     const id = `own-${newWriteId().slice(-6).toLowerCase()}`
     write(id, 'A sentence of your own.')
@@ -47,14 +54,16 @@ export function CardDesk({ shootId, version, document: written, steps }: CardDes
         <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
           <div className="flex items-baseline justify-between gap-4">
             <h2 className="font-sans! text-base! font-bold!">{nameOf(step.id)}</h2>
-            <button
-              type="button"
-              className="textlink small"
-              aria-expanded={open === step.id}
-              onClick={() => setOpen(open === step.id ? null : step.id)}
-            >
-              {open === step.id ? 'Done' : 'Change the words'}
-            </button>
+            {step.id !== 'serves' && (
+              <button
+                type="button"
+                className="textlink small"
+                aria-expanded={open === step.id}
+                onClick={() => setOpen(open === step.id ? null : step.id)}
+              >
+                {open === step.id ? 'Done' : 'Change the words'}
+              </button>
+            )}
           </div>
           {open === step.id && <Editor step={step} document={document} write={write} />}
           {step.sentences.map((sentence) => (
@@ -74,7 +83,7 @@ const NAMES: Record<string, string> = { title: 'Title', intro: 'First line' }
 const nameOf = (id: string) =>
   NAMES[id] ?? (id.startsWith('own-') ? 'Your own' : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
 
-type Write = (id: string, text: string, override?: string) => void
+type Write = (id: string, text: string, override?: Override[]) => void
 interface PartProps {
   step: PrintableStep
   document: ShootDocument
@@ -82,8 +91,7 @@ interface PartProps {
 }
 /** What stands in the document now, else what the check last saw. */
 function currentText(document: ShootDocument, step: PrintableStep): string {
-  if (step.id === 'title' || step.id === 'intro')
-    return (valueAt(document, `/card/${step.id}`) as string | undefined) ?? joined(step)
+  if (!isStep(step.id)) return (valueAt(document, `/card/${step.id}`) as string | undefined) ?? joined(step)
   return stepsOf(document).find((s) => s.id === step.id)?.text ?? joined(step)
 }
 const joined = (step: PrintableStep) => step.sentences.map((s) => s.text).join(' ')
@@ -98,7 +106,7 @@ function Editor({ step, document, write }: PartProps) {
         id={`words-${step.id}`}
         rows={3}
         value={currentText(document, step)}
-        onChange={(event) => write(step.id, event.target.value, step.override ?? undefined)}
+        onChange={(event) => write(step.id, event.target.value)}
       />
       <span className="why">Every number, time, temperature and word such as “safe” is checked as you write.</span>
     </div>
@@ -121,7 +129,7 @@ function Sentence({ sentence, step, document, write }: PartProps & { sentence: C
           <Finding key={claim.id + claim.start} claim={claim} own={sentence.prints === 'own'} />
         ))}
         {fine > 0 && <BorneOut claims={sentence.claims.filter((claim) => claim.finding === 'borne-out')} />}
-        {contradicted && (
+        {contradicted && step.id !== 'serves' && (
           <WayOut claim={contradicted} sentence={sentence} step={step} document={document} write={write} />
         )}
       </div>
@@ -156,7 +164,7 @@ function Finding({ claim, own }: { claim: CheckedClaim; own: boolean }) {
       </p>
       <p className="font-semibold">{claim.found}</p>
       <p className="small">{claim.reason}</p>
-      <p className="small">Source: {claim.source}</p>
+      {claim.source && <p className="small">Source: {claim.source}</p>}
     </div>
   )
 }
@@ -183,7 +191,7 @@ function WayOut({
 }: PartProps & { claim: CheckedClaim; sentence: CardSentence }) {
   const [reason, setReason] = useState<string | null>(null)
   const text = currentText(document, step)
-  const isStep = step.id !== 'title' && step.id !== 'intro'
+  const others = overridesOf(document, step.id).filter((o) => o.sentence !== sentence.text)
   return (
     <div>
       {claim.trueSentence && <p className="true">“{claim.trueSentence}”</p>}
@@ -192,23 +200,23 @@ function WayOut({
           <button
             type="button"
             className="textlink"
-            onClick={() => write(step.id, text.replace(sentence.text, claim.trueSentence ?? ''))}
+            onClick={() => write(step.id, text.replace(sentence.text, claim.trueSentence ?? ''), others)}
           >
             Use this sentence
           </button>
         )}
-        {isStep && !step.override && (
+        {isStep(step.id) && sentence.reason === null && (
           <button type="button" className="textlink" onClick={() => setReason('')}>
             Print mine, as my own statement, with my reason
           </button>
         )}
-        {step.override && (
-          <button type="button" className="textlink" onClick={() => write(step.id, text)}>
+        {sentence.reason !== null && (
+          <button type="button" className="textlink" onClick={() => write(step.id, text, others)}>
             Do not print it after all
           </button>
         )}
       </p>
-      {step.override && <p className="small">The author’s reason: {step.override}</p>}
+      {sentence.reason !== null && <p className="small">The author’s reason: {sentence.reason}</p>}
       {reason !== null && (
         <div className="field">
           <label htmlFor={`reason-${step.id}`}>My reason</label>
@@ -218,7 +226,7 @@ function WayOut({
             className="btn mt-2 justify-self-start"
             disabled={reason.trim() === ''}
             onClick={() => {
-              write(step.id, text, reason.trim())
+              write(step.id, text, [...others, { sentence: sentence.text, reason: reason.trim() }])
               setReason(null)
             }}
           >

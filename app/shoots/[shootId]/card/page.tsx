@@ -51,7 +51,9 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
           shootId={shootId}
           version={open.version}
           document={open.document}
-          steps={claimTexts(card).map((step) => printable(step, checked))}
+          steps={claimTexts(card)
+            .map((step) => printable(step, checked))
+            .filter((step) => step.sentences.length > 0 || step.id === 'title')}
         />
       </div>
       <section aria-label="Cautions on the card" className="mt-8 max-w-3xl">

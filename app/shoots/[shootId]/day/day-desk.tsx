@@ -48,6 +48,8 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
       onChange={(text) => change(field.write(document, text))}
     />
   )
+  const openIndex = shots.findIndex((shot) => shot.id === open)
+  const shownFields = [...(openIndex < 0 ? [] : shotFields(document, openIndex, cameras)), ...crewFields(document)]
   function addShot() {
     const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
     change(setAt(document, '/shots', [...shots, freshShot(id)]))
@@ -65,7 +67,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
           Add a shot
         </button>
       </div>
-      <SaveLine saved={saved} problems={problems} />
+      <SaveLine saved={saved} problems={problems.filter((problem) => !fieldAt(shownFields, problem.pointer))} />
       <div className="scroll-x">
         <table className="stacks mt-2">
           <thead>
