@@ -16,6 +16,7 @@ export interface Course {
   /** Index of the last roast stage (its end is pull), of the last heated stage before a rest (off-heat). */
   readonly pullStage: number
   readonly offHeatStage: number
+  /** +Infinity where it stands at half the time to a pull that likely never comes. */
   readonly turnS: number | undefined
   readonly probeInS: number | undefined
   /** Lid openings, [from, to] in s after meat-on, in order. */
@@ -77,7 +78,7 @@ function turnTime(plan: CookPlan, look: FirstLook | undefined) {
   const turn = turnOf(plan)
   if (turn === undefined) return undefined
   if ('after' in turn) return turn.after
-  return look === undefined || !Number.isFinite(look.pullS) ? undefined : look.pullS / 2
+  return look === undefined ? undefined : look.pullS / 2
 }
 
 function probeTime(plan: CookPlan, turnS: number | undefined, look: FirstLook | undefined) {
@@ -85,12 +86,14 @@ function probeTime(plan: CookPlan, turnS: number | undefined, look: FirstLook | 
   if (probe === undefined) return undefined
   if (probe.at === 'start') return 0
   if (probe.at !== 'turn') return probe.at
-  return turnS ?? (look === undefined ? 0 : look.pullS / 2)
+  // at a turn that never comes it would never read: then it is in from the start
+  const goesInS = turnS ?? (look === undefined ? 0 : look.pullS / 2)
+  return Number.isFinite(goesInS) ? goesInS : 0
 }
 
 function openings(plan: CookPlan, turnS: number | undefined, probeInS: number | undefined) {
   const all: Span[] = plan.lidOpenings.map(({ at, open }) => [at, at + open])
-  if (turnS !== undefined) all.push([turnS, turnS + TURN_OPEN_S])
+  if (turnS !== undefined && Number.isFinite(turnS)) all.push([turnS, turnS + TURN_OPEN_S])
   if (probeInS !== undefined && probeInS > 0) all.push([probeInS, probeInS + PROBE_OPEN_S])
   return merged(all.filter(([from, to]) => to > 0 && to > from))
 }

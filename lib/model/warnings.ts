@@ -102,10 +102,15 @@ function neverWords({ until }: Course['stages'][number]): string {
 
 /** A turn that is planned for a time at which the roast is over. */
 function lateTurn(plan: CookPlan, course: Course, runs: readonly Run[]): Warning[] {
-  if (course.turnS === undefined) return []
-  const share = runs.filter((run) => run.moments.turn === Infinity && run.moments.pull < Infinity).length / runs.length
-  if (share < WORTH_TELLING) return []
+  const { turnS } = course
+  if (turnS === undefined) return []
+  const missed = runs.filter((run) => run.moments.turn === Infinity && run.moments.pull < Infinity)
+  const share = missed.length / runs.length
+  if (share < WORTH_TELLING && turnS < Infinity) return []
   const path = `/stages/${indexOf(plan, (stage) => stage.do === 'roast' && stage.turn !== undefined)}/turn`
-  const sentence = `The roast is over before its turn at ${formatDuration(seconds(course.turnS))} in ${formatShare(share)} of runs: turn it earlier.`
+  const sentence =
+    turnS < Infinity
+      ? `The roast is over before its turn at ${formatDuration(seconds(turnS))} in ${formatShare(share)} of runs: turn it earlier.`
+      : 'The turn stands at half the likely time to pull, and the pull likely never comes: write its time, such as "60 min".'
   return [{ code: 'turn-too-late', path, sentence }]
 }

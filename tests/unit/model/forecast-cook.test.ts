@@ -114,6 +114,14 @@ describe('moments', () => {
       sentence: 'The roast is over before its turn at 10 h in 100 % of runs: turn it earlier.',
     })
   })
+  test('half of a time that never comes is no time: the turn never comes, the probe reads from the start', () => {
+    const stages = [preheat(95), roast(95, 90, { turn: { at: 'half' }, probe: { at: 'turn' } }), rest]
+    const { moments, warnings } = run(withStages(stages, { kg: 2 }), 24)
+    expect(moments.turn?.every((t) => t === Infinity)).toBe(true)
+    expect(moments['probe-in']?.every((t) => t === 0)).toBe(true)
+    expect(warnings.map(({ code }) => code)).toEqual(expect.arrayContaining(['never', 'turn-too-late']))
+    expect(warnings.map(({ code }) => code)).not.toContain('probe-read-more')
+  })
 })
 
 describe('summary', () => {
