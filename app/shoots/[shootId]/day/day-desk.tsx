@@ -7,7 +7,7 @@ import { newWriteId } from '../../../ui/send'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
-import { crewFields, freshShot, shotFields } from './shot-fields'
+import { addPerson, crewFields, freshShot, peopleOf, shotFields } from './shot-fields'
 
 /** What the layout says of one shot, in words; made on the server. */
 export interface ShotRow {
@@ -142,6 +142,21 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
       <details className="mt-4">
         <summary>The crew</summary>
         <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(control)}</div>
+        <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
+          <button type="button" className="btn" onClick={() => change(addPerson(document))}>
+            Add a person
+          </button>
+          {peopleOf(document).map((person, i) => (
+            <button
+              key={person.id}
+              type="button"
+              className="textlink"
+              onClick={() => change(removeAt(document, `/people/${i}`))}
+            >
+              Take out {person.id}
+            </button>
+          ))}
+        </p>
       </details>
     </section>
   )

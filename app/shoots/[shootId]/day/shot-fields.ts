@@ -128,9 +128,27 @@ export const freshShot = (id: string) => ({
   priority: 'should',
 })
 
+type Person = { id?: string }
+export const peopleOf = (document: ShootDocument) => (valueAt(document, '/people') as Person[] | undefined) ?? []
+
+const camerasField = optional('cameras', 'Cameras', '/cameras', {
+  why: 'With commas: A, B.',
+  read: (document) =>
+    ((valueAt(document, '/cameras') as { id?: string }[] | undefined) ?? []).map((c) => c.id).join(', '),
+  write: (document, text) => {
+    const ids = text.split(/,\s*/).filter((id, i, all) => id !== '' || i === all.length - 1)
+    return text.trim() === ''
+      ? removeAt(document, '/cameras')
+      : setAt(
+          document,
+          '/cameras',
+          ids.map((id) => ({ id })),
+        )
+  },
+})
+
 export function crewFields(document: ShootDocument): readonly DocumentField[] {
-  const people = (valueAt(document, '/people') as { id?: string }[] | undefined) ?? []
-  return people.flatMap((person, i) => [
+  const people = peopleOf(document).flatMap((person, i) => [
     plain(`person-${i}`, `Person ${i + 1}`, `/people/${i}/id`),
     listed(
       `roles-${i}`,
@@ -139,4 +157,11 @@ export function crewFields(document: ShootDocument): readonly DocumentField[] {
       'With commas: camera, sound.',
     ),
   ])
+  return [...people, camerasField]
+}
+
+export function addPerson(document: ShootDocument): ShootDocument {
+  const people = peopleOf(document)
+  const free = Array.from({ length: 41 }, (_, i) => `person-${i + 1}`).find((id) => !people.some((p) => p.id === id))
+  return setAt(document, '/people', [...people, { id: free, roles: ['camera'] }])
 }
