@@ -3,6 +3,7 @@ import { Fragment } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem, Warning } from '@/lib/refusals'
 import { Caution, Field } from '../ui/field'
+import { Folded } from '../ui/folded'
 import { type DocumentField, type FieldGroup, fieldAt } from './document-fields'
 import { fieldGroups } from './plan-fields'
 
@@ -50,10 +51,9 @@ export function PlanForm({ document, onChange, problems, notes }: PlanFormProps)
       {groups.map((group) => (
         <Fragment key={group.title}>
           {folded(group) ? (
-            <details className="mt-4" open={group.fields.some((f) => problems.some((p) => owns(f, p.pointer)))}>
-              <summary>{group.title}</summary>
+            <Folded summary={group.title} fault={group.fields.some((f) => problems.some((p) => owns(f, p.pointer)))}>
               {group.fields.map(control)}
-            </details>
+            </Folded>
           ) : (
             <fieldset className="mt-4 border-0 p-0">
               <legend className="small">{group.title}</legend>

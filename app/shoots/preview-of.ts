@@ -32,7 +32,7 @@ export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
     slice: cutFaceSentence(forecast, units),
     tones: tonesOf(shoot.cooks[0]?.roast.cut ?? '', units),
     facts: factsOf(forecast, units),
-    conflicts: layout.conflicts.map((conflict) => conflict.sentence),
+    conflicts: layout.conflicts.filter(({ rule }) => rule === 'slice-wish').map(({ sentence }) => sentence),
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
   }

@@ -27,6 +27,8 @@ export function Field({
 }: FieldProps) {
   const id = useId()
   const described = [why && `${id}-why`, fault && `${id}-fault`].filter(Boolean).join(' ') || undefined
+  /** What a file says and the list does not know is shown as it is, never as the first of the list. */
+  const unlisted = options && !options.some(([option]) => option === value)
   const shared = {
     id,
     value,
@@ -38,6 +40,7 @@ export function Field({
       <label htmlFor={id}>{label}</label>
       {options ? (
         <select {...shared} onChange={(e) => onChange(e.target.value)}>
+          {unlisted && <option value={value}>{value}</option>}
           {options.map(([option, words]) => (
             <option key={option} value={option}>
               {words}

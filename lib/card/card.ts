@@ -1,4 +1,4 @@
-import type { Animal } from '../model/cuts'
+import type { Animal, Cut } from '../model/cuts'
 import { cutById } from '../model/cuts'
 import type { Forecast } from '../model/forecast'
 import type { Shoot } from '../plan/shoot'
@@ -45,7 +45,10 @@ export type Forecasts = ReadonlyMap<string, Forecast>
 const planStep = (id: string, text: string): CardStep => ({ id, text, by: 'plan', override: [] })
 
 /** The author's steps take the place of the written ones of the same id; others stand after the author's step before them; an empty one is left out. */
-export function mergeSteps(written: readonly CardStep[], own: NonNullable<Author['steps']>): CardStep[] {
+export const mergeSteps = (written: readonly CardStep[], own: NonNullable<Author['steps']>): CardStep[] =>
+  placeSteps(written, own).filter((s) => s.text.trim() !== '')
+
+function placeSteps(written: readonly CardStep[], own: NonNullable<Author['steps']>): CardStep[] {
   const steps = [...written]
   let last = -1
   for (const { id, text, override = [] } of own) {
@@ -55,7 +58,7 @@ export function mergeSteps(written: readonly CardStep[], own: NonNullable<Author
     else steps.splice(last + 1, 0, step)
     last = at >= 0 ? at : last + 1
   }
-  return steps.filter((s) => s.text.trim() !== '')
+  return steps
 }
 
 /** The card of the shoot's first cook. It never simulates: all it knows is the forecast given. */
@@ -65,7 +68,7 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
   const cut = cook && cutById(cook.roast.cut)
   if (!cook || !forecast || !cut) throw new RangeError(`no forecast or cut for the first cook, ${cook?.id ?? 'none'}`)
   const own: Author = shoot.card ?? {}
-  const written = writtenSteps(forecast, cut).map((s) => planStep(s.id, s.text))
+  const written = planSteps(forecast, cut)
   const authored = (id: string, text: string | undefined, fallback: string): CardStep =>
     text?.trim() ? { id, text: text.trim(), by: 'author', override: [] } : planStep(id, fallback)
   return {
@@ -84,6 +87,16 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
     kit: kitOf(forecast),
     cautions: cautionsFor(shoot, forecasts),
   }
+}
+
+const planSteps = (forecast: Forecast, cut: Cut) => writtenSteps(forecast, cut).map((s) => planStep(s.id, s.text))
+
+/** The ids of all steps in reading order, with those that the author emptied and so leaves out. */
+export function stepOrder(shoot: Shoot, card: Card, forecasts: Forecasts): string[] {
+  const forecast = forecasts.get(card.cook)
+  const cut = cutById(shoot.cooks[0]?.roast.cut ?? '')
+  const written = forecast && cut ? planSteps(forecast, cut) : []
+  return placeSteps(written, shoot.card?.steps ?? []).map(({ id }) => id)
 }
 
 const servesText = (own: Author) =>

@@ -33,11 +33,27 @@ interface CardDeskProps {
   version: number
   document: ShootDocument
   steps: readonly PrintableStep[]
+  /** The ids of all steps, with those left out because their words were taken out. */
+  order: readonly string[]
 }
 
+const emptyStep = (id: string): PrintableStep => ({ id, by: 'author', sentences: [] })
+/** All texts in reading order; a step just added or emptied keeps its place, so that its words can be written. */
+function allSteps({ steps, order }: CardDeskProps, document: ShootDocument): readonly PrintableStep[] {
+  const placed = order.map((id) => steps.find((step) => step.id === id) ?? emptyStep(id))
+  const added = stepsOf(document).filter(({ id }) => !order.includes(id))
+  return [...steps.filter((step) => !isStep(step.id)), ...placed, ...added.map(({ id }) => emptyStep(id))]
+}
+
+/** Where the words of a text stand in the document. */
+function pointerOf(document: ShootDocument, id: string): string {
+  return isStep(id) ? `/card/steps/${stepsOf(document).findIndex((step) => step.id === id)}` : `/card/${id}`
+}
+const under = (pointer: string, at: string) => pointer === at || pointer.startsWith(`${at}/`)
+
 /** Every sentence of the card with what the check says of it; the author changes words, the findings follow. */
-export function CardDesk({ shootId, version, document: written, steps }: CardDeskProps) {
-  const saved = useSaved(shootId, version, written)
+export function CardDesk(props: CardDeskProps) {
+  const saved = useSaved(props.shootId, props.version, props.document)
   const { document, change, problems } = saved
   const [open, setOpen] = useState<string | null>(null)
   const write: Write = (id, text, override = overridesOf(document, id)) =>
@@ -47,10 +63,12 @@ export function CardDesk({ shootId, version, document: written, steps }: CardDes
     write(id, 'A sentence of your own.')
     setOpen(id)
   }
+  const faultOf = (id: string) => problems.find(({ pointer }) => under(pointer, pointerOf(document, id)))?.sentence
+  const shownAt = ['/card/serves', '/card/ingredients', ...(open ? [pointerOf(document, open)] : [])]
   return (
     <>
-      <SaveLine saved={saved} problems={problems} />
-      {steps.map((step) => (
+      <SaveLine saved={saved} problems={problems.filter(({ pointer }) => !shownAt.some((at) => under(pointer, at)))} />
+      {allSteps(props, document).map((step) => (
         <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
           <div className="flex items-baseline justify-between gap-4">
             <h2 className="font-sans! text-base! font-bold!">{nameOf(step.id)}</h2>
@@ -65,9 +83,13 @@ export function CardDesk({ shootId, version, document: written, steps }: CardDes
               </button>
             )}
           </div>
-          {open === step.id && <Editor step={step} document={document} write={write} />}
-          {step.sentences.map((sentence) => (
-            <Sentence key={sentence.text} sentence={sentence} step={step} document={document} write={write} />
+          {open === step.id && <Editor step={step} document={document} write={write} fault={faultOf(step.id)} />}
+          {isStep(step.id) && currentText(document, step).trim() === '' && (
+            <p className="small">Left out of the card.</p>
+          )}
+          {step.sentences.map((sentence, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the same sentence may stand there twice
+            <Sentence key={`${i} ${sentence.text}`} sentence={sentence} step={step} document={document} write={write} />
           ))}
         </section>
       ))}
@@ -96,19 +118,28 @@ function currentText(document: ShootDocument, step: PrintableStep): string {
 }
 const joined = (step: PrintableStep) => step.sentences.map((s) => s.text).join(' ')
 
-function Editor({ step, document, write }: PartProps) {
+function Editor({ step, document, write, fault }: PartProps & { fault: string | undefined }) {
   return (
-    <div className="field">
+    <div className={fault ? 'field wrong' : 'field'}>
       <label htmlFor={`words-${step.id}`} className="sr-only">
         Words of {nameOf(step.id)}
       </label>
       <textarea
         id={`words-${step.id}`}
         rows={3}
+        aria-invalid={fault ? true : undefined}
+        aria-describedby={`why-${step.id}`}
         value={currentText(document, step)}
         onChange={(event) => write(step.id, event.target.value)}
       />
-      <span className="why">Every number, time, temperature and word such as “safe” is checked as you write.</span>
+      {fault && (
+        <span className="says" role="alert">
+          {fault}
+        </span>
+      )}
+      <span className="why" id={`why-${step.id}`}>
+        Every number, time, temperature and word such as “safe” is checked as you write.
+      </span>
     </div>
   )
 }
@@ -200,7 +231,13 @@ function WayOut({
           <button
             type="button"
             className="textlink"
-            onClick={() => write(step.id, text.replace(sentence.text, claim.trueSentence ?? ''), others)}
+            onClick={() =>
+              write(
+                step.id,
+                text.replace(sentence.text, () => claim.trueSentence ?? ''),
+                others,
+              )
+            }
           >
             Use this sentence
           </button>

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
-import { buildCard, checkCard, claimTexts } from '@/lib/card/card'
+import { buildCard, checkCard, claimTexts, stepOrder } from '@/lib/card/card'
 import type { CheckedClaim, FindingKind } from '@/lib/card/claim'
 import { printable } from '@/lib/card/printable-steps'
 import { Caution } from '../../../ui/field'
@@ -54,6 +54,7 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
           steps={claimTexts(card)
             .map((step) => printable(step, checked))
             .filter((step) => step.sentences.length > 0 || step.id === 'title')}
+          order={stepOrder(open.shoot, card, forecasts)}
         />
       </div>
       <section aria-label="Cautions on the card" className="mt-8 max-w-3xl">

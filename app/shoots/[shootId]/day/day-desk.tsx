@@ -1,8 +1,9 @@
 'use client'
 import { Fragment, useState } from 'react'
-import { removeAt, setAt } from '@/lib/plan/edit'
+import { removeAt, removeShot, setAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Field } from '../../../ui/field'
+import { Folded } from '../../../ui/folded'
 import { newWriteId } from '../../../ui/send'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
@@ -28,7 +29,7 @@ interface DayDeskProps {
   rows: readonly ShotRow[]
 }
 
-const shotsOf = (document: ShootDocument) => (document.shots as { id: string }[] | undefined) ?? []
+const shotsOf = (document: ShootDocument) => (document.shots as { id: string; title?: string }[] | undefined) ?? []
 
 /** Shots under the heat line, edited where they stand; every change is saved and the day is laid out anew. */
 export function DayDesk({ shootId, version, document: written, rows }: DayDeskProps) {
@@ -50,6 +51,14 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
   )
   const openIndex = shots.findIndex((shot) => shot.id === open)
   const shownFields = [...(openIndex < 0 ? [] : shotFields(document, openIndex, cameras)), ...crewFields(document)]
+  const crewFaults = problems.some((problem) => fieldAt(crewFields(document), problem.pointer))
+  /** The sentence, and in which shot: its fields may be folded away. */
+  const strays = problems
+    .filter((problem) => !fieldAt(shownFields, problem.pointer))
+    .map((problem) => {
+      const title = shots[Number(/^\/shots\/(\d+)/.exec(problem.pointer)?.[1] ?? -1)]?.title
+      return title ? { ...problem, sentence: `${title}: ${problem.sentence}` } : problem
+    })
   function addShot() {
     const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
     change(setAt(document, '/shots', [...shots, freshShot(id)]))
@@ -67,7 +76,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
           Add a shot
         </button>
       </div>
-      <SaveLine saved={saved} problems={problems.filter((problem) => !fieldAt(shownFields, problem.pointer))} />
+      <SaveLine saved={saved} problems={strays} />
       <div className="scroll-x">
         <table className="stacks mt-2">
           <thead>
@@ -88,7 +97,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
               const index = shots.findIndex((shot) => shot.id === id)
               if (index < 0) return null
               const row = rows.find((r) => r.id === id)
-              const title = String((shots[index] as { title?: unknown }).title ?? '')
+              const title = shots[index]?.title
               return (
                 <Fragment key={id}>
                   <tr className={row?.kind ?? 'free'}>
@@ -124,7 +133,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
                           className="textlink"
                           onClick={() => {
                             setOpen(null)
-                            change(removeAt(document, `/shots/${index}`))
+                            change(removeShot(document, id))
                           }}
                         >
                           Take this shot out
@@ -139,8 +148,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
         </table>
       </div>
       <p className="small mt-2">A bar at the left edge marks a shot that happens once. Choose a shot to change it.</p>
-      <details className="mt-4">
-        <summary>The crew</summary>
+      <Folded summary="The crew" fault={crewFaults}>
         <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(control)}</div>
         <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
           <button type="button" className="btn" onClick={() => change(addPerson(document))}>
@@ -148,7 +156,8 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
           </button>
           {peopleOf(document).map((person, i) => (
             <button
-              key={person.id}
+              // biome-ignore lint/suspicious/noArrayIndexKey: a name may stand there twice while it is typed
+              key={i}
               type="button"
               className="textlink"
               onClick={() => change(removeAt(document, `/people/${i}`))}
@@ -157,7 +166,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
             </button>
           ))}
         </p>
-      </details>
+      </Folded>
     </section>
   )
 }

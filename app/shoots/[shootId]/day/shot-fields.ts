@@ -60,6 +60,8 @@ function formField(at: string): DocumentField {
     write: (document, form) => {
       const shot = { ...(valueAt(document, at) as Record<string, unknown>) }
       for (const key of FORM_KEYS) delete shot[key]
+      // Moments say when these begin and end; a length beside them is refused.
+      if (form === 'at' || form === 'locked') delete shot.roll
       return setAt(document, at, { ...shot, ...FRESH[form as ShotForm] })
     },
   }
