@@ -14,6 +14,8 @@ const CROWDING = 1.4
  * follow a sphere's core four times closer.
  */
 const SHARE = 1 / 12
+/** Of a cell's own volume: the tiny centre of a solid rounder than a sphere could not share more and stay stable. */
+const MOST_SHARED = 0.8
 const GAMMA = 1 - Math.SQRT1_2
 
 /** A column of nodes of unit half thickness, centre first, skin last. */
@@ -46,6 +48,7 @@ export function radialMesh(exponent: number, count = NODES): Mesh {
     if (i < count - 1) link[i] = face ** exponent / (next - here)
     shared[i] = (within(next) - within(here)) * SHARE
     cell[i] = outer - inner
+    shared[i] = Math.min(shared[i] as number, MOST_SHARED * (cell[i] as number))
     inner = outer
   }
   return { count, exponent, place, link, cell, shared }

@@ -64,6 +64,8 @@ export class Meat {
   private lastStepS = 0
   private tried = { stepS: 0, evaporatedKgpM2: 0 }
   private readonly boilable: Float64Array
+  /** Nodes that the tried step holds at the boiling point. */
+  private readonly held: Uint8Array
   private readonly inside: Interior
   private readonly skin: TwoSidedSkin
 
@@ -87,6 +89,7 @@ export class Meat {
     this.peakC = row(startC)
     this.juice = row(0)
     this.logKill = row(0)
+    this.held = new Uint8Array(mesh.count)
     this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.waterKgpM3)
     this.skin = new TwoSidedSkin(law)
     this.age(0, this.nodesC)
@@ -97,9 +100,13 @@ export class Meat {
    * Returns the skin's error estimate, K.
    */
   try(stepS: number, start: Around, end: Around): number {
-    this.foresee(stepS)
-    this.skin.begin(start, end, this.evaporatedKgpM2 + this.boiledKgpM2, stepS)
-    const error = stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
+    for (let i = 0; i < this.mesh.count; i++) this.held[i] = this.boils(i) ? 1 : 0
+    let error: number
+    do {
+      this.foresee(stepS)
+      this.skin.begin(start, end, this.evaporatedKgpM2 + this.boiledKgpM2, stepS)
+      error = stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
+    } while (this.release())
     this.tried.stepS = stepS
     this.tried.evaporatedKgpM2 = this.skin.lostKgpM2() - this.boiledKgpM2
     return error
@@ -144,7 +151,7 @@ export class Meat {
       const cNow = this.cNow[i] as number
       k[i] = kNow + carry * (kNow - (this.kBefore[i] as number))
       const plain = cNow + carry * (cNow - (this.cBefore[i] as number))
-      c[i] = this.boils(i) ? HELD * plain : plain
+      c[i] = this.held[i] ? HELD * plain : plain
     }
   }
 
@@ -152,21 +159,33 @@ export class Meat {
     i < this.mesh.count - 1 && (this.nodesC[i] as number) >= this.scale.boilingC && (this.boilable[i] as number) > 0
 
   /**
-   * Beneath the skin no node passes the boiling point while it has water left; the heat above it carries vapour away.
-   * A node that boils already was held there through the step; what it then gained or lost moves it as it should have.
+   * Lets go of nodes that would not boil through the whole step, because they cool or their water runs out; true where
+   * there was one. Held all the same they would lose heat as if they were still hot, and fall past their neighbours.
    */
+  private release(): boolean {
+    let any = false
+    for (let i = 0; i < this.mesh.count; i++) {
+      if (!this.held[i]) continue
+      const heat = ((this.nextC[i] as number) - this.scale.boilingC) * (this.inside.heat[i] as number)
+      if (heat >= 0 && heat <= (this.boilable[i] as number) * LATENT_JPKG) continue
+      this.held[i] = 0
+      any = true
+    }
+    return any
+  }
+
+  /** Beneath the skin no node passes the boiling point while it has water left; the heat above it carries vapour away. */
   private boil() {
     const { boilingC } = this.scale
     for (let i = this.mesh.count - 2; i >= 0; i--) {
       const above = (this.nextC[i] as number) - boilingC
-      const held = this.boils(i)
-      if (above <= 0 && !held) continue
+      if (above <= 0) continue
       const heat = above * (this.inside.heat[i] as number)
-      const water = Math.min(Math.max(0, heat) / LATENT_JPKG, this.boilable[i] as number)
+      const water = Math.min(heat / LATENT_JPKG, this.boilable[i] as number)
       this.boilable[i] = (this.boilable[i] as number) - water
       this.boiledKgpM2 += water
-      const plain = (this.inside.heat[i] as number) / (held ? HELD : 1)
-      this.nextC[i] = boilingC + (heat - water * LATENT_JPKG) / plain
+      const short = heat - water * LATENT_JPKG
+      this.nextC[i] = this.boilable[i] ? boilingC : boilingC + short / (this.inside.heat[i] as number)
     }
   }
 

@@ -80,7 +80,7 @@ export function geometryOf(cut: Cut, mass: Kilograms, measured: Measured = {}): 
   const volumeM3 = solidVolumeM3(cut, mass)
   const half = halfSides(cut, volumeM3, mass, measured)
   const runs = FACTORS.map((f) => calibrate({ half: thicker(half, f), exponents: cut.exponents }))
-  const typical = runs[1] as Calibration
+  const typical = runs[2] as Calibration
   const lnRadius = runs.map((r) => Math.log(r.radiusM))
   const exponents = runs.map((r) => r.exponent)
   return {
@@ -93,18 +93,22 @@ export function geometryOf(cut: Cut, mass: Kilograms, measured: Measured = {}): 
     shapeExponent: typical.exponent,
     radialAt: (f) => {
       const steps = Math.log(f) / Math.log(STEP)
-      return { radiusM: Math.exp(parabola(lnRadius, steps)), exponent: Math.max(0, parabola(exponents, steps)) }
+      return { radiusM: Math.exp(between(lnRadius, steps)), exponent: Math.max(0, between(exponents, steps)) }
     },
     measured: measured.thickness !== undefined,
   }
 }
 
-/** Thickness factors that are run in 3-D; between them the radial model is read off parabolas in ln f. */
+/** Thickness factors that are run in 3-D; between them the radial model is read off in ln f. */
 const STEP = 1.2
-const FACTORS = [1 / STEP, 1, STEP]
-/** Through the three values at -1, 0 and 1. The ends are held beyond ± 2 steps. */
-function parabola(values: readonly number[], x: number) {
-  const [low, mid, high] = values as [number, number, number]
-  const u = Math.max(-2, Math.min(2, x))
-  return mid + (u * (high - low)) / 2 + (u * u * (high + low - 2 * mid)) / 2
+const FACTORS = [STEP ** -2, 1 / STEP, 1, STEP, STEP ** 2]
+/**
+ * A parabola through the middle three of five values at -2 to 2, straight lines outside them, held beyond the ends: a
+ * parabola followed to the ends would make a slab of a roast whose thickness is a third off.
+ */
+function between(values: readonly number[], x: number) {
+  const [least, low, mid, high, most] = values as [number, number, number, number, number]
+  if (x < -1) return low + (Math.max(-2, x) + 1) * (low - least)
+  if (x > 1) return high + (Math.min(2, x) - 1) * (most - high)
+  return mid + (x * (high - low)) / 2 + (x * x * (high + low - 2 * mid)) / 2
 }

@@ -24,6 +24,17 @@ describe('mesh', () => {
 })
 
 describe('step', () => {
+  test.each([2, 2.5, 3])('a core that is a degree off settles, also in a solid of exponent %s', (n) => {
+    const made = inside(n)
+    let nodesC = new Float64Array(20).fill(20)
+    nodesC[0] = 21
+    for (let step = 0; step < 40; step++) {
+      const nextC = new Float64Array(20)
+      stepInterior(made, nextC, nodesC, still, 25)
+      nodesC = nextC
+    }
+    for (const tempC of nodesC) expect(Math.abs(tempC - 20)).toBeLessThan(0.01)
+  })
   test('an even temperature under a skin that takes nothing stays to the last digit', () => {
     const nodesC = new Float64Array(20).fill(37.25)
     const nextC = new Float64Array(20)

@@ -124,6 +124,21 @@ describe('moments', () => {
   })
 })
 
+describe('the ends of an ensemble', () => {
+  test.each([2, 6, 10])('a thick loin, the roundest of its ensemble (seed %i), warms like the others', (seed) => {
+    const atC = [120, 150, 180][seed % 3] as number
+    const sear: Stage = { do: 'sear', at: celsius(250), until: { core: celsius(55) }, max: minutes(25) }
+    const stages = [preheat(atC), roast(atC, 50, { turn: { at: 'half' }, probe: { at: 'turn' } }), sear, rest]
+    const forecast = forecastCook(withStages(stages, { cut: 'pork-loin-boneless', kg: 1.4, kind: 'convection-oven' }), {
+      seed,
+    })
+    for (const tempC of [...forecast.trace.coreC, ...forecast.peakCoreC]) {
+      expect(tempC).toBeGreaterThan(-10)
+      expect(tempC).toBeLessThan(110)
+    }
+  })
+})
+
 describe('summary', () => {
   const summary = summarise(run(cookPlan()))
   test('the curve has each minute and each likely moment, in order', () => {

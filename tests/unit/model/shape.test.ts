@@ -72,3 +72,23 @@ describe('cut cells', () => {
     for (const v of cells.volumeM3) expect(v).toBeGreaterThanOrEqual(0.5 * full)
   })
 })
+
+describe('the radial model over an ensemble of thicknesses', () => {
+  it.each(CUTS.map((cut) => cut.id))('%s: from a slab to a sphere, never past either', (id) => {
+    const cut = CUTS.find((each) => each.id === id) as (typeof CUTS)[number]
+    const { radialAt } = geometryOf(cut, kilograms(cut.atMassKg))
+    const found = [0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.25, 1.4, 1.6].map(radialAt)
+    for (const { exponent } of found) {
+      expect(exponent).toBeGreaterThan(0.1)
+      expect(exponent).toBeLessThan(2.1)
+    }
+  })
+  it('it is continuous where its pieces meet', () => {
+    const { radialAt } = geometryOf(CUTS[0] as (typeof CUTS)[number], kilograms(3.2))
+    for (const f of [1 / 1.44, 1 / 1.2, 1.2, 1.44]) {
+      const [below, above] = [radialAt(f * (1 - 1e-9)), radialAt(f * (1 + 1e-9))]
+      expect(below.radiusM).toBeCloseTo(above.radiusM, 7)
+      expect(below.exponent).toBeCloseTo(above.exponent, 7)
+    }
+  })
+})
