@@ -1,5 +1,6 @@
 'use client'
 import { useCallback, useEffect, useState } from 'react'
+import { hasShape } from '@/lib/plan/document-shape'
 import type { ShootDocument } from '@/lib/plan/shoot'
 
 /** What was typed, and the saved version it was typed over. */
@@ -10,8 +11,13 @@ export interface Draft {
 
 function read(key: string): Draft | null {
   try {
-    const kept = JSON.parse(localStorage.getItem(key) ?? 'null') as Partial<Draft> | null
-    return kept && typeof kept.base === 'number' && kept.document ? (kept as Draft) : null
+    const text = localStorage.getItem(key)
+    const kept = JSON.parse(text ?? 'null') as Partial<Draft> | null
+    if (kept && typeof kept.base === 'number' && hasShape(kept.document)) return kept as Draft
+    // What an older version kept is put by, so that it neither breaks the page nor is written over.
+    if (text !== null) localStorage.setItem(`${key}-unread`, text)
+    localStorage.removeItem(key)
+    return null
   } catch {
     return null
   }

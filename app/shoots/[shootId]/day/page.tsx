@@ -59,7 +59,7 @@ async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
         />
         {layout && (
           <div>
-            <DoesNotFit layout={layout} />
+            <DoesNotFit shoot={open.shoot} layout={layout} />
             <Holds shoot={open.shoot} layout={layout} />
           </div>
         )}
@@ -103,7 +103,14 @@ function mayBeCut(layout: Layout, start: string): boolean {
 /** A sample of cooks never makes certain. */
 const chance = (share: number) => (share > 0.995 ? 'over 99 %' : formatShare(share))
 
-function DoesNotFit({ layout }: { layout: Layout }) {
+function DoesNotFit({ shoot, layout }: { shoot: Shoot; layout: Layout }) {
+  const numbers = shotNumbers(shoot)
+  const named = (id: string) => {
+    const shot = shoot.shots?.find((each) => each.id === id)
+    return `${numbers.get(id)} ${shot?.title}${shot?.priority === 'must' ? ', a must' : ''}`
+  }
+  // A must that was dropped is told once, with the others that were.
+  const conflicts = layout.conflicts.filter(({ rule }) => rule !== 'must-dropped')
   if (layout.dropped.length === 0 && layout.conflicts.length === 0)
     return (
       <section aria-label="Does not fit">
@@ -115,11 +122,12 @@ function DoesNotFit({ layout }: { layout: Layout }) {
       <h2>Does not fit</h2>
       {layout.dropped.map((drop) => (
         <div className="conflict" key={drop.id}>
+          <h3>{named(drop.id)}</h3>
           <p>{drop.why}</p>
           <p className="way">{drop.wouldSave}</p>
         </div>
       ))}
-      {layout.conflicts.map((conflict) => (
+      {conflicts.map((conflict) => (
         <div className="conflict" key={conflict.sentence}>
           <p>{conflict.sentence}</p>
         </div>
