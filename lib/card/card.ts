@@ -82,7 +82,7 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
     intro: authored('intro', own.intro, writtenIntro(forecast)),
     serves: planStep('serves', servesText(own)),
     timeLine: timeLine(forecast),
-    ingredients: own.ingredients ?? [],
+    ingredients: (own.ingredients ?? []).filter(({ what }) => what.trim() !== ''),
     steps: mergeSteps(written, own.steps ?? []),
     kit: kitOf(forecast),
     cautions: cautionsFor(shoot, forecasts),

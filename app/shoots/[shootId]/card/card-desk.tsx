@@ -1,5 +1,5 @@
 'use client'
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { CheckedClaim } from '@/lib/card/claim'
 import type { CardSentence, PrintableStep } from '@/lib/card/printable-steps'
 import { setAt, valueAt } from '@/lib/plan/edit'
@@ -41,8 +41,13 @@ const emptyStep = (id: string): PrintableStep => ({ id, by: 'author', sentences:
 /** All texts in reading order; a step just added or emptied keeps its place, so that its words can be written. */
 function allSteps({ steps, order }: CardDeskProps, document: ShootDocument): readonly PrintableStep[] {
   const placed = order.map((id) => steps.find((step) => step.id === id) ?? emptyStep(id))
-  const added = stepsOf(document).filter(({ id }) => !order.includes(id))
-  return [...steps.filter((step) => !isStep(step.id)), ...placed, ...added.map(({ id }) => emptyStep(id))]
+  const written = stepsOf(document)
+  for (const [i, { id }] of written.entries()) {
+    if (order.includes(id)) continue
+    const before = placed.findIndex((step) => step.id === written[i - 1]?.id)
+    placed.splice(before + 1, 0, emptyStep(id))
+  }
+  return [...steps.filter((step) => !isStep(step.id)), ...placed]
 }
 
 /** Where the words of a text stand in the document. */
@@ -119,6 +124,8 @@ function currentText(document: ShootDocument, step: PrintableStep): string {
 const joined = (step: PrintableStep) => step.sentences.map((s) => s.text).join(' ')
 
 function Editor({ step, document, write, fault }: PartProps & { fault: string | undefined }) {
+  const words = useRef<HTMLTextAreaElement>(null)
+  useEffect(() => words.current?.focus(), [])
   return (
     <div className={fault ? 'field wrong' : 'field'}>
       <label htmlFor={`words-${step.id}`} className="sr-only">
@@ -126,6 +133,7 @@ function Editor({ step, document, write, fault }: PartProps & { fault: string | 
       </label>
       <textarea
         id={`words-${step.id}`}
+        ref={words}
         rows={3}
         aria-invalid={fault ? true : undefined}
         aria-describedby={`why-${step.id}`}

@@ -54,7 +54,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       <button
         type="button"
         className="btn mt-2"
-        onClick={() => change(setAt(document, '/card/ingredients', [...ingredients, { what: 'salt', much: '35 g' }]))}
+        onClick={() => change(setAt(document, '/card/ingredients', [...ingredients, { what: '', much: '' }]))}
       >
         Add an ingredient
       </button>

@@ -89,7 +89,7 @@ function Needs({ model }: { model: CardModel }) {
                 {what}
               </th>
               <td className="text-right">
-                <b>{much}</b>
+                <b>{much.replace(/(\d) (?=\S+$)/, '$1\u00a0')}</b>
                 {other && <span className="small block">{other}</span>}
               </td>
             </tr>
