@@ -1,0 +1,129 @@
+import { readFileSync } from 'node:fs'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { axeViolations } from './axe'
+import { openBrowser } from './browser'
+import { type RunningApp, startApp } from './server'
+
+/** The day and the card as they are worked on: what is typed keeps its place, what does not fit is told by name. */
+let app: RunningApp
+let browser: Browser
+let page: Page
+let shoot: string
+let made = 0
+beforeAll(async () => {
+  app = await startApp()
+  browser = await openBrowser()
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
+  shoot = await shootOf({})
+}, 400_000)
+afterAll(async () => {
+  await browser?.close()
+  await app?.stop()
+})
+
+async function shootOf(changes: object): Promise<string> {
+  const document = { ...JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8')), ...changes }
+  const data = { writeId: `desk-test-${++made}`, document }
+  const answer = await page.request.post(`${app.address}/api/shoots`, { data })
+  expect(answer.ok()).toBe(true)
+  return `${app.address}/shoots/${(await answer.json()).id}`
+}
+const field = (label: string) => page.getByLabel(label, { exact: true })
+const saved = () => page.getByText('Saved.', { exact: true }).waitFor({ timeout: 30_000 })
+const faultOf = (label: string) => page.locator('.field.wrong', { has: field(label) }).locator('.says')
+
+describe.sequential('a shot added to the day', () => {
+  it.each(['at', 'between', 'locked', 'light', 'free'])(
+    'may stand %s',
+    async (form) => {
+      await page.goto(`${shoot}/day`)
+      await page.getByRole('button', { name: 'Add a shot' }).click()
+      const answer = page.waitForResponse((r) => r.request().method() === 'PUT' && /shoots/.test(r.url()))
+      await field('When').selectOption(form)
+      expect((await answer).status()).toBe(200)
+      await saved()
+    },
+    60_000,
+  )
+
+  it('says under its own field what is wrong with it', async () => {
+    await field('Setup').fill('5')
+    await expect.poll(() => faultOf('Setup').textContent(), { timeout: 20_000 }).toMatch(/5 what\?/)
+    expect(await axeViolations(page)).toEqual([])
+    await field('Setup').fill('5 min')
+    await saved()
+  }, 60_000)
+})
+
+describe.sequential('a crew too small', () => {
+  it('is told shot by shot, by name', async () => {
+    const people = [
+      { id: 'host', roles: ['presenter', 'cook', 'stylist'] },
+      { id: 'operator', roles: ['camera', 'sound'] },
+    ]
+    await page.goto(`${await shootOf({ people })}/day`)
+    const panel = page.getByRole('region', { name: 'Does not fit' })
+    await panel.getByRole('heading', { name: /Probe goes in, close, a must/ }).waitFor({ timeout: 60_000 })
+    expect(await panel.textContent()).toMatch(/A second operator with a camera/)
+  }, 90_000)
+})
+
+describe.sequential('folded fields', () => {
+  it('open for a fault and stay open when it is put right', async () => {
+    await page.goto(`${shoot}/plan`)
+    await page.getByText('The place', { exact: true }).click()
+    await field('Latitude').fill('north')
+    await expect.poll(() => faultOf('Latitude').textContent(), { timeout: 20_000 }).toMatch(/latitude/)
+    await page.reload()
+    await faultOf('Latitude').waitFor({ timeout: 20_000 })
+    await field('Latitude').fill('53.35')
+    await saved()
+    expect(await field('Latitude').isVisible()).toBe(true)
+  }, 90_000)
+})
+
+describe.sequential('a draft kept by an older version', () => {
+  it('is put by, and the page stands', async () => {
+    const key = `emberslate-draft-${shoot.split('/').at(-1)}`
+    const old = '{"base":1,"document":{"emberslate":1,"cooks":[{"id":"a","stages":"none"}]}}'
+    await page.evaluate(([key, old]) => localStorage.setItem(key, old), [key, old] as const)
+    await page.goto(`${shoot}/plan`)
+    await saved()
+    expect(await page.evaluate((key) => localStorage.getItem(`${key}-unread`), key)).toBe(old)
+  }, 60_000)
+})
+
+describe.sequential('a sentence of the card', () => {
+  it('keeps its place and its editor while its words are taken out', async () => {
+    await page.goto(`${shoot}/card`)
+    const rest = page.getByRole('region', { name: 'Rest', exact: true })
+    await rest.getByRole('button', { name: 'Change the words' }).click()
+    await page.getByLabel('Words of Rest').fill('')
+    await rest.getByText('Left out of the card.').waitFor()
+    await saved()
+    await page.keyboard.type('Rest it under a cloth.')
+    await saved()
+    await rest.locator('.said', { hasText: 'Rest it under a cloth.' }).waitFor({ timeout: 30_000 })
+  }, 60_000)
+
+  it('says under its words which letter cannot be printed', async () => {
+    await page.getByLabel('Words of Rest').fill('Rest it 豚.')
+    await page.getByRole('region', { name: 'Rest' }).locator('.says', { hasText: '豚' }).waitFor({ timeout: 20_000 })
+    expect(await axeViolations(page)).toEqual([])
+  }, 60_000)
+})
+
+describe.sequential('a printed page', () => {
+  it('is white, and shows nothing to press', async () => {
+    await page.emulateMedia({ media: 'print' })
+    for (const path of ['card/sheet', 'calls']) {
+      await page.goto(`${shoot}/${path}`)
+      await page.getByRole('heading', { level: 1 }).waitFor({ timeout: 60_000 })
+      expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)')
+      expect(
+        await page.getByRole('link', { name: 'PDF' }).or(page.getByRole('button')).filter({ visible: true }).count(),
+      ).toBe(0)
+    }
+  }, 90_000)
+})
