@@ -5,6 +5,7 @@ import { makeReady, Unready } from './make-ready.mjs'
 
 const HOST = '127.0.0.1'
 const SHUTDOWN_MS = 2000
+const OPEN_MS = 60_000
 
 function wantedPort() {
   const said = process.env.PORT?.trim() || '3000'
@@ -39,7 +40,10 @@ async function serve() {
   await app.prepare()
   handle = app.getRequestHandler()
   // Open for business means that a page answers: the database opens on the way, and says so itself if it cannot.
-  await fetch(`http://${HOST}:${port}/api/healthz`)
+  await fetch(`http://${HOST}:${port}/api/healthz`, { signal: AbortSignal.timeout(OPEN_MS) }).catch(() => {
+    const folder = process.env.EMBERSLATE_DATA?.trim() || '.data'
+    throw new Unready(`The database in ${folder} did not open. Set EMBERSLATE_DATA to a folder on a disk that answers.`)
+  })
   console.log(`Emberslate is at http://${HOST}:${port}`)
   return { server, app }
 }
