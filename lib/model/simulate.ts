@@ -85,8 +85,8 @@ class MemberRun {
   private readonly moments = Object.fromEntries(MOMENT_IDS.map((id) => [id, Infinity])) as Record<MomentId, number>
   private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], coreC: [], probeC: [] }
   private readonly notes = new Set<Note>()
-  private readonly start: Around = { airC: 0, h_WpM2K: 0, vapourPa: 0 }
-  private readonly end: Around = { airC: 0, h_WpM2K: 0, vapourPa: 0 }
+  private readonly start: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
+  private readonly end: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
   private readonly tried = { baseC: 0 }
   private resting = false
   private stepS: number
@@ -287,6 +287,8 @@ class MemberRun {
       out.h_WpM2K = this.member.h_WpM2K
       out.vapourPa = this.member.vapourPa
     }
+    out.radiantC = out.airC
+    out.sealed = false
   }
 
   private accept(endS: number, baseC: number) {

@@ -27,8 +27,12 @@ export interface Skin {
 /** What stands around the meat at an instant. */
 export interface Around {
   airC: number
+  /** Mean radiant temperature that the skin sees. */
+  radiantC: number
   h_WpM2K: number
   vapourPa: number
+  /** Nothing evaporates: wrapped, or in a bag. */
+  sealed: boolean
 }
 /** The surface law at one skin temperature; `slope` is d(net)/dT. */
 export interface SkinHeat {
@@ -54,14 +58,14 @@ export function skinLaw(skin: Skin, pressurePa: number): SkinLaw {
     const deficit = skinC < tangentC ? pressurePa - saturated : tangentDeficitPa
     const slope = skinC < tangentC ? (saturated * saturationSlopePerK(skinC)) / deficit : tangentSlope
     const beyond = skinC < tangentC ? 0 : tangentSlope * (skinC - tangentC)
-    const wet = wetShare(skin, evaporatedKgpM2) * around.h_WpM2K * TRANSFER
+    const wet = around.sealed ? 0 : wetShare(skin, evaporatedKgpM2) * around.h_WpM2K * TRANSFER
     const water = wet * (Math.log((pressurePa - around.vapourPa) / deficit) + beyond)
     const s = skinC + KELVIN
     const s2 = s * s
-    const a = around.airC + KELVIN
-    const a2 = a * a
+    const r = around.radiantC + KELVIN
+    const r2 = r * r
     out.water_KgpM2S = water
-    out.net_WpM2 = around.h_WpM2K * (a - s) + radiance * (a2 * a2 - s2 * s2) - LATENT_JPKG * water
+    out.net_WpM2 = around.h_WpM2K * (around.airC - skinC) + radiance * (r2 * r2 - s2 * s2) - LATENT_JPKG * water
     out.slope_WpM2K = -around.h_WpM2K - 4 * radiance * s2 * s - LATENT_JPKG * wet * slope
   }
 }

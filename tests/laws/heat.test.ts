@@ -42,7 +42,7 @@ test('energy: heat into the skin is heat stored, within 0.5 %, for any shape, ov
     fc.property(oven, ({ exponent, airC, h, startC }) => {
       const scale = { k: 1, c: 1, boilingC: boilingC(AIR_PA) }
       const meat = new Meat(DRY_INSIDE, radialMesh(exponent), RADIUS_M, startC, LAW, scale)
-      const around: Around = { airC, h_WpM2K: h, vapourPa: 6300 }
+      const around: Around = { airC, radiantC: airC, h_WpM2K: h, vapourPa: 6300, sealed: false }
       const out: SkinHeat = { net_WpM2: 0, slope_WpM2K: 0, water_KgpM2S: 0 }
       const skinHeat = () => {
         LAW(out, meat.nodesC.at(-1) as number, meat.evaporatedKgpM2, around)
@@ -66,7 +66,7 @@ test('energy: heat into the skin is heat stored, within 0.5 %, for any shape, ov
 describe('skin law', () => {
   const at = (skinC: number, m = 0, air: Partial<Around> = {}) => {
     const out: SkinHeat = { net_WpM2: 0, slope_WpM2K: 0, water_KgpM2S: 0 }
-    LAW(out, skinC, m, { airC: 150, h_WpM2K: 11, vapourPa: 6300, ...air })
+    LAW(out, skinC, m, { airC: 150, radiantC: 150, h_WpM2K: 11, vapourPa: 6300, sealed: false, ...air })
     return out
   }
   test('its slope is the derivative of its heat, on both sides of the tangent near boiling', () => {
