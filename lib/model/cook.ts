@@ -31,6 +31,8 @@ export interface Roast {
   readonly thickness?: Metres
   readonly width?: Metres
   readonly length?: Metres
+  /** Needled, bladed or injected: what lay on its surface is inside. */
+  readonly pierced?: boolean
 }
 export interface Surroundings {
   readonly air: Celsius

@@ -13,6 +13,7 @@ import {
 import * as bounds from './bounds'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
+import { CALL_SHEET, RISK } from './producer'
 import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
 
 const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
@@ -100,6 +101,7 @@ const COOK = record('a cook', {
     thickness: meatLength.optional(),
     width: meatLength.optional(),
     length: meatLength.optional(),
+    pierced: yesNo.optional(),
   }),
   cooker: record('a cooker', { kind: cookerKind }),
   stages: list('stages', STAGE, 12, 1),
@@ -236,6 +238,8 @@ export const SHOOT = record('a shoot', {
   tasks: list('tasks', TASK, 60).optional(),
   shots: list('shots', SHOT, 200).optional(),
   card: CARD.optional(),
+  callSheet: CALL_SHEET.optional(),
+  risk: RISK.optional(),
 })
 
 function dateExists(written: string): boolean {
