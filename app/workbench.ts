@@ -49,6 +49,8 @@ export const forecastsOf = (shoot: Shoot): Forecasts =>
     tasks: undefined,
     day: undefined,
     card: undefined,
+    callSheet: undefined,
+    risk: undefined,
   })
 
 export type LaidOut = { ok: true; layout: Layout } | { ok: false; problems: readonly Problem[] }
@@ -57,7 +59,9 @@ const layOut = remembered((shoot): LaidOut => {
   if (problems.length > 0) return { ok: false, problems }
   return { ok: true, layout: layOutDay(shoot, forecastsOf(shoot), { seed: seedOf(shoot) }) }
 })
-export const layoutOf = (shoot: Shoot): LaidOut => layOut({ ...shoot, card: undefined })
+/** Words on paper move nobody. */
+const withoutWords = (shoot: Shoot): Shoot => ({ ...shoot, card: undefined, callSheet: undefined, risk: undefined })
+export const layoutOf = (shoot: Shoot): LaidOut => layOut(withoutWords(shoot))
 
 export interface OpenShoot {
   readonly id: string

@@ -26,12 +26,15 @@ function isCook(cook: Members): boolean {
 export function hasShape(document: unknown): document is ShootDocument {
   if (!isObject(document) || !Array.isArray(document.cooks) || document.cooks.length === 0) return false
   const card = document.card ?? {}
+  const callSheet = document.callSheet ?? {}
   return (
     document.emberslate === 1 &&
     listOf(document.cooks, isCook) &&
     ['people', 'cameras', 'shots', 'tasks'].every((key) => listOf(document[key], named)) &&
     isObject(card) &&
     listOf(card.steps, (step) => named(step) && typeof step.text === 'string' && listOf(step.override, () => true)) &&
-    listOf(card.ingredients, () => true)
+    listOf(card.ingredients, () => true) &&
+    isObject(callSheet) &&
+    listOf(callSheet.contacts, () => true)
   )
 }

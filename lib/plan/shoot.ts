@@ -101,6 +101,8 @@ const COOK = record('a cook', {
     thickness: meatLength.optional(),
     width: meatLength.optional(),
     length: meatLength.optional(),
+    /** Bought frozen: `start` is what it has thawed to. */
+    frozen: yesNo.optional(),
     pierced: yesNo.optional(),
   }),
   cooker: record('a cooker', { kind: cookerKind }),

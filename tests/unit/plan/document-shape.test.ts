@@ -24,6 +24,7 @@ describe('a document kept from before', () => {
     ['a stage that is nothing', () => ({ ...full(), cooks: [{ ...full().cooks[0], stages: [null] }] })],
     ['a shot that is nothing', () => ({ ...full(), shots: [null] })],
     ['a person without a name', () => ({ ...full(), people: [{}] })],
+    ['contacts that are words', () => ({ ...full(), callSheet: { contacts: 'x' } })],
     ['a step of the card that is nothing', () => ({ ...full(), card: { steps: [null] } })],
     [
       'an override of the older form',
