@@ -9,6 +9,8 @@ export interface Solid {
 export interface CutCells {
   readonly count: number
   readonly volumeM3: Float64Array
+  /** Centre of each cell along each axis. */
+  readonly middleM: readonly [Float64Array, Float64Array, Float64Array]
   /** Link n joins cells from[n] and to[n]; its conductance is k · areaPerM[n]. */
   readonly from: Int32Array
   readonly to: Int32Array
@@ -234,6 +236,7 @@ export function cutCells(solid: Solid, cellM: number): CutCells {
   return {
     count,
     volumeM3: volume,
+    middleM: middle as [Float64Array, Float64Array, Float64Array],
     from: Int32Array.from(from),
     to: Int32Array.from(to),
     areaPerM: Float64Array.from(areaPerM),

@@ -33,13 +33,15 @@ export interface State {
 /** What one member's cook came to. Times are s after meat-on, +Infinity where it never got there. */
 export interface Run {
   readonly moments: Record<MomentId, number>
-  /** Samples one minute apart from meat-on. */
-  readonly trace: { cookerC: number[]; surfaceC: number[]; coreC: number[]; probeC: number[] }
+  /** Samples one minute apart from meat-on; `frontC` is the outermost node, where the meat is still wet. */
+  readonly trace: Record<'cookerC' | 'surfaceC' | 'frontC' | 'coreC' | 'probeC', number[]>
   readonly offHeat: State
   readonly atSlice: State
   readonly peakCoreC: number
   readonly lossFrac: number
   readonly lethalityLog: number
+  /** r/R of the node with the least: 0 at the coldest line. */
+  readonly lethalityAt: number
   /** Highest temperature of each node by the first slice, and its temperature then; r/R of the nodes. */
   readonly peakC: Float64Array
   readonly slicedC: Float64Array
@@ -83,7 +85,7 @@ class MemberRun {
   private readonly probe: Place
   private readonly cooker: Cooker
   private readonly moments = Object.fromEntries(MOMENT_IDS.map((id) => [id, Infinity])) as Record<MomentId, number>
-  private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], coreC: [], probeC: [] }
+  private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], frontC: [], coreC: [], probeC: [] }
   private readonly notes = new Set<Note>()
   private readonly start: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
   private readonly end: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
@@ -355,15 +357,19 @@ class MemberRun {
     const { coreC, probeC } = this.state()
     this.trace.cookerC.push(this.cooker.readingC(this.t))
     this.trace.surfaceC.push(this.meat.nodesC[this.meat.mesh.count - 1] as number)
+    this.trace.frontC.push(this.meat.nodesC[this.meat.mesh.count - 1] as number)
     this.trace.coreC.push(coreC)
     this.trace.probeC.push(probeC)
   }
 
   private slice() {
+    const { logKill, mesh } = this.meat
+    const lethalityLog = logKill.reduce((least, log) => Math.min(least, log), Infinity)
     return {
       atSlice: this.state(),
       lossFrac: this.meat.lossFrac(),
-      lethalityLog: this.meat.logKill.reduce((least, log) => Math.min(least, log), Infinity),
+      lethalityLog,
+      lethalityAt: mesh.place[logKill.indexOf(lethalityLog)] as number,
       peakC: this.meat.peakC.slice(),
       slicedC: this.meat.nodesC.slice(),
       place: this.meat.mesh.place,
