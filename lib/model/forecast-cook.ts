@@ -49,6 +49,8 @@ export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }
     peakCoreC: Float64Array.from(runs, (run) => run.peakCoreC),
     lossFrac: Float64Array.from(runs, (run) => run.lossFrac),
     lethalityLog: Float64Array.from(runs, (run) => run.lethalityLog),
+    lethalityAt: Float64Array.from(runs, (run) => run.lethalityAt),
+    radial: { radiusM: geometry.radiusM, exponent: geometry.shapeExponent },
     cutFace: cutFaceOf(runs, geometry),
     warnings: warningsOf(plan, course, runs),
   }

@@ -2,6 +2,7 @@ import type { Warning } from '../refusals'
 import type { Celsius, Frac, Metres, Seconds } from '../units'
 import type { CookPlan } from './cook'
 import type { MomentId } from './moment-ids'
+import type { Radial } from './shape'
 
 /**
  * Quantiles over all members; one that never gets there counts as later than every time.
@@ -65,6 +66,10 @@ export interface Forecast {
   readonly lossFrac: Float64Array
   /** Least log reduction over all points by the first slice, inside the published table's range. */
   readonly lethalityLog: Float64Array
+  /** Where that least lies, r/R: 0 at the coldest line, 1 at the skin. */
+  readonly lethalityAt: Float64Array
+  /** The 1-D stand-in of the roast at its likely thickness. */
+  readonly radial: Radial
   readonly cutFace: CutFace
   readonly warnings: readonly Warning[]
 }

@@ -93,6 +93,8 @@ export function madeUpForecast(made: Made = {}, seed = 1, members = 64): Forecas
     peakCoreC: sliceCore.map((c) => c + 4),
     lossFrac: per(() => 0.19 + 0.01 * wobble()),
     lethalityLog: per(() => 1 + 0.2 * wobble()),
+    lethalityAt: new Float64Array(members),
+    radial: { radiusM: 0.065, exponent: 1.2 },
     cutFace: {
       thickness: metres(0.12),
       width: metres(0.18),

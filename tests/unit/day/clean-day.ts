@@ -288,6 +288,8 @@ function forecast(shoot: Shoot): Forecast {
     peakCoreC: same,
     lossFrac: same,
     lethalityLog: same,
+    lethalityAt: same,
+    radial: { radiusM: 0.065, exponent: 1.2 },
     cutFace: {} as never,
     warnings: [],
   }

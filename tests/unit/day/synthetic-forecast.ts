@@ -56,6 +56,8 @@ export function syntheticForecast(id: string, invented: Invented): Forecast {
     peakCoreC: zero,
     lossFrac: zero,
     lethalityLog: zero,
+    lethalityAt: zero,
+    radial: { radiusM: 0.065, exponent: 1.2 },
     cutFace: { thickness: metres(0.1), width: metres(0.2), depthM: [], peakC: [], slicedC: [], areaBelow: [] },
     warnings: [],
   }

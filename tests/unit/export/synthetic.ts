@@ -85,6 +85,8 @@ export function syntheticForecast(change: Partial<Likely> = {}, cook: CookPlan =
     peakCoreC: each((m) => 56 + place(m) * 2),
     lossFrac: each((m) => 0.2 + place(m) * 0.04),
     lethalityLog: each((m) => 1.5 + place(m)),
+    lethalityAt: each(() => 0),
+    radial: { radiusM: 0.065, exponent: 1.2 },
     cutFace: faceOf(),
     warnings: [],
   }
