@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import { fromIso } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
 import { type CallRule, ruleTimes } from './call-rule'
@@ -12,7 +12,7 @@ import { RULES } from './rules'
  * every member: crews come from what they are doing then, a shot that can be cut short lets them go within 15 min, and
  * one that holds at a moment only when it is over. `forecasts` may be an ensemble the layout has never seen.
  */
-export function captureOf(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, Forecast>): Capture {
+export function captureOf(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, DayForecast>): Capture {
   const cooks = shoot.cooks.flatMap((c) => {
     const forecast = forecasts.get(c.id)
     return forecast ? [cookTimes(c.id, forecast)] : []

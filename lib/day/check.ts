@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import type { Shoot } from '../plan/shoot'
 import { checkBookings } from './check/bookings'
 import { checkCalls } from './check/calls'
@@ -25,7 +25,7 @@ export { RULES, type Rule, type Violation } from './check/violation'
 export function checkLayout(
   shoot: Shoot,
   layout: Layout,
-  forecasts: ReadonlyMap<string, Forecast> = new Map(),
+  forecasts: ReadonlyMap<string, DayForecast> = new Map(),
 ): Violation[] {
   const facts = gatherFacts(shoot, layout, forecasts)
   return [

@@ -1,11 +1,11 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import { type Sorted, sorted } from './samples'
 
 /** One cook's joint moments in minutes after meat-on, by member; +Infinity where a member never gets there. */
 export interface CookTimes {
   readonly id: string
-  readonly forecast: Forecast
+  readonly forecast: DayForecast
   readonly members: number
   readonly at: (moment: MomentId) => Float64Array | null
   readonly sorted: (moment: MomentId) => Sorted | null
@@ -13,7 +13,7 @@ export interface CookTimes {
   readonly moments: readonly MomentId[]
 }
 
-export function cookTimes(id: string, forecast: Forecast): CookTimes {
+export function cookTimes(id: string, forecast: DayForecast): CookTimes {
   const byMoment = new Map<MomentId, { at: Float64Array; sorted: Sorted }>()
   for (const moment of MOMENT_IDS) {
     const samples = forecast.moments[moment]

@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import { formatClock } from '../plan/clock'
 import { lidsOppose } from './clash'
 import type { Draft } from './draft'
@@ -15,7 +15,7 @@ import { capital, comes, cooksOf, listed, momentName, quoted } from './words'
 export function droppedOf(
   problem: DayProblem,
   found: Found,
-  context: { readonly seed: number; readonly sweeps: number; readonly forecasts: ReadonlyMap<string, Forecast> },
+  context: { readonly seed: number; readonly sweeps: number; readonly forecasts: ReadonlyMap<string, DayForecast> },
 ): Dropped[] {
   const { draft } = found
   const lost = [

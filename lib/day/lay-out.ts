@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import type { Shoot } from '../plan/shoot'
 import { conflictsOf } from './conflicts'
 import { droppedOf } from './dropped'
@@ -14,7 +14,7 @@ export type LayOutOptions = { readonly seed: number; readonly sweeps?: number }
  * Lays out the day: every moment's shots where they fall, everything else around them at the least price. Never
  * "impossible": what does not fit is dropped, with the reason and the one change that would save it.
  */
-export function layOutDay(shoot: Shoot, forecasts: ReadonlyMap<string, Forecast>, options: LayOutOptions): Layout {
+export function layOutDay(shoot: Shoot, forecasts: ReadonlyMap<string, DayForecast>, options: LayOutOptions): Layout {
   const bare = dayProblem(shoot, forecasts)
   const { seed, sweeps = defaultSweeps(bare) } = options
   // A first staffing of the moments tells whose crew already stands there; the search proper then knows shorter holds.

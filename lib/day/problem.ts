@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Task } from '../plan/shoot'
@@ -44,7 +44,7 @@ export interface DayProblem {
   readonly mealMin: number
 }
 
-export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, Forecast>): DayProblem {
+export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForecast>): DayProblem {
   const clock = dayClock(shoot)
   const crew = crewOf(shoot)
   const cooks = shoot.cooks.flatMap((c) => {

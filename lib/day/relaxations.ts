@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import { formatClock } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
 import { later, minutes, seconds } from '../units'
@@ -13,7 +13,7 @@ const PROBE_SWEEPS = 15
 const MOST_PROBES = 16
 type Relaxation = { readonly words: string; readonly shoot: Shoot; readonly mayCost?: boolean }
 /** `sweeps` of the search itself: a day laid out in haste is not probed. */
-type Context = { readonly seed: number; readonly sweeps: number; readonly forecasts: ReadonlyMap<string, Forecast> }
+type Context = { readonly seed: number; readonly sweeps: number; readonly forecasts: ReadonlyMap<string, DayForecast> }
 type Lost = MomentJob | FloatJob
 
 /** For each dropped shot, by weight, the first single change that gives it a place without costing another its own. */

@@ -1,4 +1,4 @@
-import type { Forecast } from '../model/forecast'
+import type { DayForecast } from './day-forecast'
 import { windowOf } from '../model/quantiles'
 import { seconds } from '../units'
 import { captureOf } from './capture'
@@ -17,7 +17,7 @@ export function toLayout(
   draft: Draft,
   duties: readonly DutyPlace[],
   told: Told,
-  forecasts: ReadonlyMap<string, Forecast>,
+  forecasts: ReadonlyMap<string, DayForecast>,
 ): Layout {
   const { clock, shoot, cooks } = problem
   const base = {

@@ -1,4 +1,4 @@
-import type { Forecast } from '../../model/forecast'
+import type { DayForecast } from '../day-forecast'
 import type { Call } from '../layout'
 import { type Booked, type Facts, leadMs, rankAround } from './facts'
 import { LIMITS } from './limits'
@@ -206,7 +206,7 @@ function tooLate(
   ]
 }
 
-function readingAt({ trace }: Forecast, member: number, atS: number): number {
+function readingAt({ trace }: DayForecast, member: number, atS: number): number {
   if (!Number.isFinite(atS)) return Number.NaN
   const x = Math.min(Math.max((atS - trace.startS) / trace.stepS, 0), trace.count - 1)
   const i = Math.floor(x)
@@ -216,7 +216,7 @@ function readingAt({ trace }: Forecast, member: number, atS: number): number {
 }
 
 /** Seconds after meat-on at which a member's probe first reads a level, between probe-in and pull; else Infinity. */
-export function firstReading(forecast: Forecast, member: number, level: number): number {
+export function firstReading(forecast: DayForecast, member: number, level: number): number {
   const { trace, moments } = forecast
   const from = moments['probe-in']?.[member] ?? Number.POSITIVE_INFINITY
   const to = moments.pull?.[member] ?? Number.POSITIVE_INFINITY

@@ -1,4 +1,4 @@
-import type { Forecast } from '../../model/forecast'
+import type { DayForecast } from '../day-forecast'
 import { MOMENT_IDS, type MomentId } from '../../model/moment-ids'
 import type { Shoot, Shot, Task } from '../../plan/shoot'
 import type { Call, Layout, PlacedShot } from '../layout'
@@ -44,7 +44,7 @@ export interface Facts {
   readonly crewCall: number
   readonly wrap: number
   readonly meatOn: (cook: string) => number
-  readonly forecast: (cook: string) => Forecast | undefined
+  readonly forecast: (cook: string) => DayForecast | undefined
   readonly moment: (cook: string, moment: MomentId) => MomentTimes | null
   /** A moment's likely instant or a clock time; null where it never comes or is unknown. */
   readonly edge: (cook: string, edge: string) => number | null
@@ -65,7 +65,7 @@ const begins = (b: Booked) => Math.min(b.setup, b.start)
 export const peopleSpan = (b: Booked): Span => ({ start: begins(b), end: b.shot.locked ? b.start : b.end })
 export const cameraSpan = (b: Booked): Span => ({ start: begins(b), end: b.end })
 
-export function gatherFacts(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, Forecast>): Facts {
+export function gatherFacts(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, DayForecast>): Facts {
   const clock = wallClock(shoot.zone)
   const firstCook = shoot.cooks[0]?.id ?? ''
   const meatOn = (cook: string) => Date.parse(layout.meatOn[cook] ?? '')
@@ -125,7 +125,7 @@ export function rankAround(samples: Float64Array, p: number): { below: number; a
   return { below: pick(Math.floor(rank) - 1), at, above: pick(Math.ceil(rank) + 1) }
 }
 
-function fromForecast(forecast: Forecast | undefined, id: MomentId, meatOnMs: number): MomentTimes | null {
+function fromForecast(forecast: DayForecast | undefined, id: MomentId, meatOnMs: number): MomentTimes | null {
   const samples = forecast?.moments[id]
   if (!samples) return null
   const at = (p: number) => {
