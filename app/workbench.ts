@@ -4,7 +4,7 @@ import { cache } from 'react'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
-import { cutById } from '@/lib/model/cuts'
+import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { MODEL_VERSION } from '@/lib/model/version'
@@ -91,7 +91,7 @@ export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
 /** "Saturday 15 May 2027 · leg of lamb, bone in, 3.2 kg, kettle, charcoal". */
 export function factsOf(shoot: Shoot, units: UnitSystem): string {
   const cooks = shoot.cooks.map(({ roast, cooker }) => {
-    const cut = cutById(roast.cut)?.name ?? roast.cut
+    const cut = cutOf(roast)?.name ?? roast.cut
     return `${cut}, ${formatMass(roast.mass, units)}, ${cookerName(cooker.kind)}`
   })
   return [formatDate(shoot), ...cooks].join(' · ')

@@ -1,5 +1,5 @@
 import type { Layout } from '@/lib/day/layout'
-import { cutById } from '@/lib/model/cuts'
+import { cutOf } from '@/lib/model/custom-cut'
 import { windowOf } from '@/lib/model/quantiles'
 import { minimumFor } from '@/lib/model/safety'
 import { formatClock, fromIso } from '@/lib/plan/clock'
@@ -34,7 +34,7 @@ export function momentWords(
 
 /** The authority's minimum for the first roast, as the line across the picture says it. */
 export function minimumLine(shoot: Shoot, units: UnitSystem = 'metric'): HeatLineProps['minimum'] {
-  const cut = cutById(shoot.cooks[0]?.roast.cut ?? '')
+  const cut = shoot.cooks[0] && cutOf(shoot.cooks[0].roast)
   if (!cut) return undefined
   const { tempC, restMin } = minimumFor(cut, shoot.authority)
   const held = restMin > 0 ? `, then ${formatDuration(minutes(restMin))}` : ''

@@ -1,5 +1,5 @@
+import { cutOf } from '../model/custom-cut'
 import type { Animal, Cut } from '../model/cuts'
-import { cutById } from '../model/cuts'
 import type { Forecast } from '../model/forecast'
 import type { Shoot } from '../plan/shoot'
 import { cautionsFor } from './cautions'
@@ -65,7 +65,7 @@ function placeSteps(written: readonly CardStep[], own: NonNullable<Author['steps
 export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
   const cook = shoot.cooks[0]
   const forecast = cook && forecasts.get(cook.id)
-  const cut = cook && cutById(cook.roast.cut)
+  const cut = cook && cutOf(cook.roast)
   if (!cook || !forecast || !cut) throw new RangeError(`no forecast or cut for the first cook, ${cook?.id ?? 'none'}`)
   const own: Author = shoot.card ?? {}
   const written = planSteps(forecast, cut)
@@ -94,7 +94,7 @@ const planSteps = (forecast: Forecast, cut: Cut) => writtenSteps(forecast, cut).
 /** The ids of all steps in reading order, with those that the author emptied and so leaves out. */
 export function stepOrder(shoot: Shoot, card: Card, forecasts: Forecasts): string[] {
   const forecast = forecasts.get(card.cook)
-  const cut = cutById(shoot.cooks[0]?.roast.cut ?? '')
+  const cut = shoot.cooks[0] && cutOf(shoot.cooks[0].roast)
   const written = forecast && cut ? planSteps(forecast, cut) : []
   return placeSteps(written, shoot.card?.steps ?? []).map(({ id }) => id)
 }

@@ -1,4 +1,4 @@
-import { cutById } from '../model/cuts'
+import { cutOf } from '../model/custom-cut'
 import type { Forecast } from '../model/forecast'
 import { isPoultry, minimumFor } from '../model/safety'
 import type { Shoot } from '../plan/shoot'
@@ -14,7 +14,7 @@ const MOST = 0.95
 
 /** Where the coldest point stays below the authority's minimum, in most cooks or in some. */
 function belowMinimum(cook: Cook, forecast: Forecast): Caution[] {
-  const animal = cutById(cook.roast.cut)?.animal
+  const animal = cutOf(cook.roast)?.animal
   if (!animal) return []
   const minimum = minimumFor({ animal })
   const short = 1 - shareMeeting(forecast, minimum)

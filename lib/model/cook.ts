@@ -1,4 +1,5 @@
 import type { Celsius, Frac, Kilograms, Metres, MetresPerSecond, Seconds } from '../units'
+import type { CustomCut } from './custom-cut'
 
 /** The cookers the model knows. The shoot file's schema lists the same ids. */
 export const COOKER_KINDS = ['oven', 'convection-oven', 'ceramic-charcoal', 'kettle-charcoal'] as const
@@ -25,6 +26,8 @@ export type Stage =
 
 export interface Roast {
   readonly cut: string
+  /** What `cut: "custom"` is. */
+  readonly custom?: CustomCut
   readonly mass: Kilograms
   readonly start: Celsius
   /** Thickest place as it lies; measured, else the catalogue's typical one for the mass. */

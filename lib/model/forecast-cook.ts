@@ -3,8 +3,8 @@
 import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import { type Course, courseOf, type FirstLook, needsFirstLook, searOf } from './course'
+import { knownCutOf } from './custom-cut'
 import { cutFaceOf } from './cut-face'
-import { type Cut, cutById, MEASURED_THICKNESS_SPREAD } from './cuts'
 import { type Fire, fireOf } from './fire'
 import type { Forecast, ForecastOptions } from './forecast'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
@@ -25,12 +25,11 @@ const PLANNED_S = 60
 const PLANNER_SEED = 0
 
 export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }: ForecastOptions): Forecast {
-  const cut = cutById(plan.roast.cut)
-  if (cut === undefined) throw new RangeError(`no cut "${plan.roast.cut}" in the catalogue`)
+  const cut = knownCutOf(plan.roast)
   const geometry = geometryOf(cut, plan.roast.mass, plan.roast)
-  const draw = memberDrawer(plan, cut, geometry, seed)
+  const draw = memberDrawer(plan, geometry, seed)
   // "Half the likely time" is a time of the plan: one for every ensemble of it.
-  const planner = memberDrawer(plan, cut, geometry, PLANNER_SEED)
+  const planner = memberDrawer(plan, geometry, PLANNER_SEED)
   const setting = settingOf(plan, cut, geometry)
   const course = courseOf(plan, needsFirstLook(plan) ? firstLook(plan, setting, planner) : undefined)
   const drawn = Array.from({ length: members }, (_, m) => draw(m))
@@ -56,10 +55,10 @@ export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }
   }
 }
 
-function memberDrawer(plan: CookPlan, cut: Cut, geometry: Geometry, seed: number) {
+function memberDrawer(plan: CookPlan, geometry: Geometry, seed: number) {
   const input = {
     startC: plan.roast.start,
-    thicknessSpread: geometry.measured ? MEASURED_THICKNESS_SPREAD : cut.thicknessSpread,
+    thicknessSpread: geometry.thicknessSpread,
     habits: COOKERS[plan.cooker.kind],
   }
   return (m: number) => drawMember(seed, m, input)

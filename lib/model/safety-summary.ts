@@ -1,6 +1,6 @@
 /** What an ensemble says of safety: lethality, the authority's minimum and who meets it, time in the range to hurry through. */
 import type { Frac, Seconds } from '../units'
-import { cutById } from './cuts'
+import { knownCutOf } from './custom-cut'
 import type { Forecast, Spread } from './forecast'
 import { spreadOf } from './quantiles'
 import { growthTimeS, meetsMinimum, minimumFor, safetyNotes, type TableReach, tableReach, tableVerdict } from './safety'
@@ -28,8 +28,7 @@ function coldestUntilSlice({ trace, moments }: Forecast, m: number): Float32Arra
 }
 
 export function safetyOf(forecast: Forecast, authority = 'US'): SafetySummary {
-  const cut = cutById(forecast.cook.roast.cut)
-  if (cut === undefined) throw new RangeError(`no cut "${forecast.cook.roast.cut}" in the catalogue`)
+  const cut = knownCutOf(forecast.cook.roast)
   const { tempC, restMin, source } = minimumFor(cut, authority)
   const histories = Array.from({ length: forecast.members }, (_, m) => coldestUntilSlice(forecast, m))
   const { stepS } = forecast.trace

@@ -2,7 +2,7 @@
 import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import { courseOf } from './course'
-import type { Cut } from './cuts'
+import type { Cut } from './cut'
 import { lethalityPerS } from './lethality'
 import { propertiesWithBone, propertyTable } from './materials'
 import { matterOf } from './meat'

@@ -1,14 +1,11 @@
 /** Cut and mass, or measured sizes, to the solid that is heated and its 1-D stand-in. */
-import type { Kilograms, Metres } from '../units'
+import type { Kilograms } from '../units'
 import { type Calibration, calibrate, type Solid } from './calibrate-3d'
-import type { Cut } from './cuts'
+import type { Cut } from './cut'
 import { BONE, MEAT_RHO_KGPM3 } from './materials'
+import { type Measured, sidesOf } from './sides'
 
-export interface Measured {
-  readonly thickness?: Metres
-  readonly width?: Metres
-  readonly length?: Metres
-}
+export { type Measured, typicalThicknessM } from './sides'
 /** The 1-D radial model that warms like the solid: layers of area ~ r^exponent, r from 0 at the core to radiusM at the skin. */
 export interface Radial {
   readonly radiusM: number
@@ -29,8 +26,10 @@ export interface Geometry {
   readonly radiusM: number
   readonly shapeExponent: number
   readonly radialAt: (thicknessFactor: number) => Radial
-  /** Whether the thickness was measured; then its spread is small. */
+  /** Whether the thickness was measured. */
   readonly measured: boolean
+  /** Log standard deviation of the thickness, less the more was measured. */
+  readonly thicknessSpread: number
 }
 
 const LANCZOS = [
@@ -52,33 +51,17 @@ export function boxShare([p, q, r]: Cut['exponents']) {
 export const solidVolumeM3 = (cut: Cut, massKg: number) =>
   cut.massShare * massKg * ((1 - cut.boneShare) / MEAT_RHO_KGPM3 + cut.boneShare / BONE.rho_KgpM3)
 
-/** Thickness as a cut of this mass usually lies. */
-export const typicalThicknessM = (cut: Cut, massKg: number) => cut.thicknessM * (massKg / cut.atMassKg) ** cut.growth
-
-/** Half sides: the mass is kept, so of the sides not measured the length gives way first, then the width, then the thickness. */
-function halfSides(cut: Cut, volumeM3: number, massKg: number, sides: Measured): Solid['half'] {
-  const box = volumeM3 / boxShare(cut.exponents) / 8
-  if (sides.thickness === undefined && sides.width !== undefined && sides.length !== undefined)
-    return [box / ((sides.width / 2) * (sides.length / 2)), sides.width / 2, sides.length / 2]
-  const a = (sides.thickness ?? typicalThicknessM(cut, massKg)) / 2
-  if (sides.width !== undefined) return [a, sides.width / 2, box / (a * (sides.width / 2))]
-  if (sides.length !== undefined) return [a, box / (a * (sides.length / 2)), sides.length / 2]
-  const b = a * cut.widthPerThickness
-  return [a, b, box / (a * b)]
-}
-
 /** The same mass at another thickness, the width in proportion. */
 const thicker = ([a, b, c]: Solid['half'], f: number): Solid['half'] => [a * f, b * f, c / (f * f)]
 
 /**
- * Geometry of a roast. Measured sizes are taken as they are while they leave a side free; the mass is kept and the length follows.
- * Where all three are measured the length still follows from the mass, which scales know better than rulers.
+ * Geometry of a roast: its sides by sides.ts, its 1-D stand-in by five runs in 3-D.
  * Valid: superellipsoids; a hollow or folded roast is taken for a solid one.
  */
 export function geometryOf(cut: Cut, mass: Kilograms, measured: Measured = {}): Geometry {
   if (!(mass > 0)) throw new RangeError(`mass must be above 0 kg, got ${mass}`)
   const volumeM3 = solidVolumeM3(cut, mass)
-  const half = halfSides(cut, volumeM3, mass, measured)
+  const { half, spread } = sidesOf(cut, volumeM3, boxShare(cut.exponents), mass, measured)
   const runs = FACTORS.map((f) => calibrate({ half: thicker(half, f), exponents: cut.exponents }))
   const typical = runs[2] as Calibration
   const lnRadius = runs.map((r) => Math.log(r.radiusM))
@@ -96,6 +79,7 @@ export function geometryOf(cut: Cut, mass: Kilograms, measured: Measured = {}): 
       return { radiusM: Math.exp(between(lnRadius, steps)), exponent: Math.max(0, between(exponents, steps)) }
     },
     measured: measured.thickness !== undefined,
+    thicknessSpread: spread,
   }
 }
 
