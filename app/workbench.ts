@@ -23,7 +23,7 @@ const KEPT = 24
 /** The last few results by what went in; the core is deterministic, so the same document never needs a second run. */
 function remembered<T>(make: (shoot: Shoot) => T) {
   const results = new Map<string, T>()
-  return (shoot: Shoot): T => {
+  const give = (shoot: Shoot): T => {
     const key = JSON.stringify(shoot)
     const known = results.get(key)
     if (known !== undefined) return known
@@ -32,6 +32,7 @@ function remembered<T>(make: (shoot: Shoot) => T) {
     if (results.size > KEPT) results.delete(results.keys().next().value as string)
     return made
   }
+  return Object.assign(give, { known: (shoot: Shoot) => results.get(JSON.stringify(shoot)) })
 }
 
 const forecastEach = remembered(
@@ -62,6 +63,11 @@ const layOut = remembered((shoot): LaidOut => {
 /** Words on paper move nobody. */
 const withoutWords = (shoot: Shoot): Shoot => ({ ...shoot, card: undefined, callSheet: undefined, risk: undefined })
 export const layoutOf = (shoot: Shoot): LaidOut => layOut(withoutWords(shoot))
+/** The layout if it is still remembered; nothing is searched for. */
+export const rememberedLayout = (shoot: Shoot): Layout | undefined => {
+  const laid = layOut.known(withoutWords(shoot))
+  return laid?.ok ? laid.layout : undefined
+}
 
 export interface OpenShoot {
   readonly id: string

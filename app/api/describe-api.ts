@@ -53,6 +53,16 @@ function paths() {
       parameters: [id],
       get: { summary: 'The shoot file', responses: { 200: json('The file', ref('Shoot')), ...refusals('not-found') } },
     },
+    '/api/shoots/{id}/calls.ics': {
+      parameters: [id, { name: 'person', in: 'query', required: false, schema: { type: 'string' } }],
+      get: {
+        summary: 'The calls as a calendar (iCalendar), of the whole shoot or of one person',
+        responses: {
+          200: { description: 'The calendar', content: { 'text/calendar': { schema: { type: 'string' } } } },
+          ...refusals('not-found', 'invalid'),
+        },
+      },
+    },
     '/api/forecast': {
       post: {
         summary: 'Forecast a shoot file; nothing is saved',

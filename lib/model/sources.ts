@@ -23,13 +23,45 @@ export const SOURCES = {
   },
   'fsis-safe-minimum': {
     reference: 'USDA FSIS, Safe Minimum Internal Temperature Chart; FSIS, Beef From Farm to Table (2024-12-04)',
-    took: 'least temperatures and rests for whole cuts and poultry; 40 to 140 °F as the range to hurry through',
-    standing: 'stored copy',
+    took: 'least temperatures and rests for whole cuts, poultry and fish; that food is not left out for more than 2 h, or 1 h above 90 °F',
+    standing: 'stored copy; fish from pages that quote it',
+  },
+  'fsis-tenderised-2016': {
+    reference:
+      'USDA FSIS, Descriptive Designation for Needle- or Blade-Tenderized Beef Products (final rule, 2015), and its advice to consumers of May 2016',
+    took: 'that pierced beef is cooked to 145 °F and rests 3 min as whole cuts are, because germs may be inside',
+    standing: 'stored copy of the rule; the advice from a page that quotes it',
+  },
+  'fsis-game-2011': {
+    reference: 'USDA FSIS, Game from Farm to Table (revised May 2011)',
+    took: '160 °F for cuts of game',
+    standing: 'from a stored page that quotes it',
+  },
+  'fsis-oven-325': {
+    reference: 'USDA FSIS, How Temperatures Affect Food (2020-10-19)',
+    took: 'to roast meat and poultry in an oven no cooler than 325 °F',
+    standing: 'stored copy of its summary',
+  },
+  'fsis-appendix-a-2021': {
+    reference: 'USDA FSIS, Cooking Guideline for Meat and Poultry Products (Revised Appendix A), December 2021',
+    took: 'that warming up from 50 to 130 °F takes no more than 6 h',
+    standing: 'from memory; that the guideline limits warming up is from a stored copy of its notice',
+  },
+  'fsis-appendix-b-1999': {
+    reference:
+      'USDA FSIS, Appendix B: Compliance Guidelines for Cooling Heat-Treated Meat and Poultry Products (Stabilization), 1999',
+    took: '130 to 80 °F in 1.5 h and on to 40 °F in 5 h; or 120 to 55 °F in 6 h, of which 120 to 80 °F in 1 h',
+    standing: 'stored copies of a university page and of a letter that quote it',
   },
   'fda-food-code-2017': {
-    reference: 'FDA Food Code (2013, 2017), 3-401.11(B) and 3-501.14',
-    took: 'roast holding times, least oven temperatures in retail, 41 to 135 °F (5 to 57 °C) as the range to hurry through',
-    standing: 'stored copy',
+    reference: 'FDA Food Code (2013, 2017), 3-401.11(A) and (B), 3-501.14 and 3-501.16',
+    took: 'least temperatures by kind of meat, roast holding times, least oven temperatures in retail, two-step cooling, hot holding at 135 °F (roasts cooked by its table: 130 °F), 41 to 135 °F (5 to 57 °C) as the range to hurry through',
+    standing: 'stored copies of states that print it',
+  },
+  'uk-fsa-cooking': {
+    reference: 'UK Food Standards Agency, advice to caterers on cooking (70 °C for 2 min or the same; rolled joints)',
+    took: 'the five temperatures and times for meat cooked throughout; that rolled joints are not served rare',
+    standing: 'stored copies of pages that quote it',
   },
   'mmb-9048': {
     reference: 'Meat and Muscle Biology, abstract 9048 (University of Wisconsin-Madison)',

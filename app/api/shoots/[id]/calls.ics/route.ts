@@ -1,0 +1,66 @@
+import { BorderError } from '@/lib/data/border-error'
+import { loadFormer } from '@/lib/data/load-former'
+import { loadShoot } from '@/lib/data/load-shoot'
+import { calendarOf, type FormerEvent, formerNames } from '@/lib/export/calendar'
+import { eventsOf } from '@/lib/export/calendar-events'
+import { hasShape } from '@/lib/plan/document-shape'
+import { parseShoot } from '@/lib/plan/parse'
+import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
+import type { UnitSystem } from '@/lib/units'
+import { chosenUnits } from '../../../../units'
+import { layoutOf, rememberedLayout } from '../../../../workbench'
+import { answer, valueOrRefuse } from '../../../border'
+
+/** The calendar of the whole shoot; of one person by `?person=ID`. */
+export const GET = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
+  answer(async () => {
+    const { id } = await params
+    const saved = await loadShoot(id)
+    if (!saved) throw new BorderError('not-found')
+    const shoot = valueOrRefuse(parseShoot(saved.document))
+    const laid = layoutOf(shoot)
+    if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
+    const person = personOf(request, shoot)
+    const units = await chosenUnits()
+    const text = calendarOf({
+      shootId: id,
+      sheet: { shoot, layout: laid.layout, units },
+      version: saved.version,
+      saved: saved.savedAt,
+      person,
+      former: formerEvents(await loadFormer(id, saved.version), units, person),
+    })
+    return new Response(text, {
+      headers: {
+        'content-type': 'text/calendar; charset=utf-8',
+        'content-disposition': `inline; filename="calls${person ? `-${person}` : ''}.ics"`,
+        'cache-control': 'no-store',
+      },
+    })
+  })
+
+function personOf(request: Request, shoot: Shoot): string | undefined {
+  const person = new URL(request.url).searchParams.get('person')
+  if (person === null) return undefined
+  if (shoot.people?.some(({ id }) => id === person)) return person
+  const known = shoot.people?.map(({ id }) => id).join(', ')
+  const sentence = `Nobody in this shoot has this id. ${known ? `Write one of ${known}.` : 'Add people to the shoot first.'}`
+  throw new BorderError('not-found', { sentence })
+}
+
+/** So many versions back a layout may still be remembered. */
+const REMEMBERED = 20
+
+/** Entries of former versions: as they stood where the layout is remembered, else by name. */
+function formerEvents(
+  documents: readonly ShootDocument[],
+  units: UnitSystem,
+  person: string | undefined,
+): FormerEvent[] {
+  const placed = documents.slice(0, REMEMBERED).flatMap((document) => {
+    const parsed = parseShoot(document)
+    const layout = parsed.ok ? rememberedLayout(parsed.value) : undefined
+    return parsed.ok && layout ? eventsOf({ shoot: parsed.value, layout, units }, person) : []
+  })
+  return [...placed, ...documents.filter(hasShape).flatMap((document) => formerNames(document, person))]
+}
