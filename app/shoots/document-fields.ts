@@ -1,3 +1,4 @@
+import type { Measurable } from '@/lib/model/what-narrows'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 
@@ -13,6 +14,8 @@ export interface DocumentField {
   readonly options?: readonly (readonly [value: string, words: string])[]
   readonly suggestions?: readonly string[]
   readonly type?: 'date'
+  /** What of the forecast would be surer if this were measured; told under the field. */
+  readonly gain?: Measurable
 }
 export interface FieldGroup {
   readonly title: string

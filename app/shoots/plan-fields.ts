@@ -1,9 +1,10 @@
 import { COOKER_KINDS } from '@/lib/model/cook'
-import { CUTS } from '@/lib/model/cuts'
+import { CUSTOM } from '@/lib/model/custom-cut'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import { cookerName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { LIGHTS } from '@/lib/plan/vocabulary'
+import { cutField, ownCutFields } from './cut-fields'
 import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
 
 type StageDocument = { do?: string; [key: string]: unknown }
@@ -89,18 +90,24 @@ const sliceField: DocumentField = {
   },
 }
 
-function roastGroup(cook: number, name: string): FieldGroup {
+function roastGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
   const roast = `/cooks/${cook}/roast`
+  const own = valueAt(document, `${roast}/cut`) === CUSTOM
   return {
     title: `The roast${name}`,
     fields: [
-      plain(`cut-${cook}`, 'Cut', `${roast}/cut`, { options: CUTS.map((cut) => [cut.id, cut.name] as const) }),
+      cutField(cook, own),
+      ...(own ? ownCutFields(cook) : []),
       plain(`mass-${cook}`, 'Weight', `${roast}/mass`),
       optional(`thickness-${cook}`, 'Thickness at the thickest', `${roast}/thickness`, {
-        why: 'Measure it as it lies: it counts most. Empty means a typical one for the weight.',
+        why: `Measure it as it lies: it counts most.${own ? '' : ' Empty means a typical one for the weight.'}`,
+        gain: 'thickness',
       }),
+      optional(`width-${cook}`, 'Width', `${roast}/width`, { why: 'Across the same place. With the length it helps.' }),
+      optional(`length-${cook}`, 'Length', `${roast}/length`, { gain: 'width-and-length' }),
       plain(`start-${cook}`, 'Middle, when it goes on', `${roast}/start`, {
         why: 'About 4 °C straight from the fridge.',
+        gain: 'start',
       }),
     ],
   }
@@ -114,7 +121,10 @@ function heatGroup(document: ShootDocument, cook: number, name: string): FieldGr
   return {
     title: `The heat${name}`,
     fields: [
-      plain(`cooker-${cook}`, 'Cooker', `/cooks/${cook}/cooker/kind`, { options: COOKERS }),
+      plain(`cooker-${cook}`, 'Cooker', `/cooks/${cook}/cooker/kind`, {
+        options: COOKERS,
+        gain: 'cooker',
+      }),
       cookerTemperature(document, cook),
       probeField(document, cook),
       ...stage('roast', '/until/core', 'pull', 'Pull at', 'As the probe reads it.'),
@@ -154,5 +164,9 @@ const PLACE: FieldGroup = {
 export function fieldGroups(document: ShootDocument): readonly FieldGroup[] {
   const cooks = (valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []
   const named = (cook: { id?: string }) => (cooks.length > 1 ? `: ${cook.id}` : '')
-  return [...cooks.flatMap((cook, i) => [roastGroup(i, named(cook)), heatGroup(document, i, named(cook))]), DAY, PLACE]
+  return [
+    ...cooks.flatMap((cook, i) => [roastGroup(document, i, named(cook)), heatGroup(document, i, named(cook))]),
+    DAY,
+    PLACE,
+  ]
 }

@@ -71,6 +71,8 @@ export const MEAT_LENGTH = between(
   1.5,
   'Write a measure of the meat from 1 cm to 1.5 m (0.4 in to 5 ft), such as "12 cm".',
 )
+export const FAT_SHARE = between(0, 0.6, 'Write the share of fat in the meat from 0 % to 60 %, such as "10 %".')
+export const MOST_BONE = between(0, 0.5, 'Write the share of bone from 0 % to 50 %, such as "15 %".')
 export const ALTITUDE: Bounds = {
   ...between(-430, 5000, 'Write an altitude from −430 m to 5000 m (16000 ft), such as "20 m".'),
   examples: ['20 m', '66 ft'],

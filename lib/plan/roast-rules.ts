@@ -1,17 +1,27 @@
-import { CUTS, type Cut, cutById } from '../model/cuts'
+import { CUSTOM, cutOf } from '../model/custom-cut'
+import type { Cut } from '../model/cut'
+import { CUTS } from '../model/cuts'
 import { boxShare, typicalThicknessM } from '../model/shape'
 import type { Problem } from '../refusals'
 import { formatDuration, formatLength, formatMass, formatTemp, type Kilograms, metres, seconds } from '../units'
 import { START_LOWEST_C } from './bounds'
 import { listed, nearest, quoted } from './nearest'
+import { checkOwnCut } from './own-cut-rules'
 import type { Cook } from './shoot'
 
 /** What is wrong with the meat itself. */
 export function checkRoast(cook: Cook, path: string): Problem[] {
-  const cut = cutById(cook.roast.cut)
+  const cut = cutOf(cook.roast)
   const problems = frozen(cook, `${path}/roast/start`)
+  const own = checkOwnCut(cook, cut, path)
+  if (!cut && cook.roast.cut === CUSTOM) return [...own, ...problems]
   if (!cut) return [{ pointer: `${path}/roast/cut`, sentence: unknownCut(cook.roast.cut) }, ...problems]
-  return [...problems, ...thickness(cook, cut, `${path}/roast/thickness`), ...volume(cook, cut, `${path}/roast/length`)]
+  return [
+    ...problems,
+    ...own,
+    ...thickness(cook, cut, `${path}/roast/thickness`),
+    ...volume(cook, cut, `${path}/roast/length`),
+  ]
 }
 
 function unknownCut(written: string): string {
@@ -19,12 +29,12 @@ function unknownCut(written: string): string {
   const kinds = ids.filter((each) => each.startsWith(`${written.toLowerCase()}-`))
   if (kinds.length > 0)
     return `${quoted(written)} is not in the catalogue of cuts. Did you mean ${listed(kinds.map((each) => `"${each}"`))}?`
-  const meant = nearest(written, [...ids, ...CUTS.map((cut) => cut.name)])
-  const id = CUTS.find((cut) => cut.id === meant || cut.name === meant)?.id
+  const meant = nearest(written, [...ids, CUSTOM, ...CUTS.map((cut) => cut.name)])
+  const id = meant === CUSTOM ? CUSTOM : CUTS.find((cut) => cut.id === meant || cut.name === meant)?.id
   if (id) return `${quoted(written)} is not in the catalogue of cuts. Did you mean "${id}"?`
   const animal = written.toLowerCase().split(/[^a-z]/)[0] ?? ''
   const same = ids.filter((each) => animal !== '' && each.startsWith(`${animal}-`))
-  return `${quoted(written)} is not in the catalogue of cuts. Write one such as ${listed((same.length > 0 ? same : ids).slice(0, 4).map((each) => `"${each}"`))}.`
+  return `${quoted(written)} is not in the catalogue of cuts. Write one such as ${listed((same.length > 0 ? same : ids).slice(0, 4).map((each) => `"${each}"`))}, or "custom" for one of your own.`
 }
 
 /** [USDA FSIS, The Big Thaw] a day in the refrigerator for each 4 to 5 lb, or half an hour in cold water for each lb. */
@@ -51,7 +61,7 @@ const THICKNESS_RATIO = { least: 0.4, most: 2 }
 
 function thickness(cook: Cook, cut: Cut, pointer: string): Problem[] {
   const measured = cook.roast.thickness
-  if (measured === undefined) return []
+  if (measured === undefined || cut.id === CUSTOM) return []
   const typical = typicalThicknessM(cut, cook.roast.mass)
   const ratio = measured / typical
   if (ratio >= THICKNESS_RATIO.least && ratio <= THICKNESS_RATIO.most) return []

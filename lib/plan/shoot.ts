@@ -13,6 +13,7 @@ import {
 import * as bounds from './bounds'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
+import { OWN_CUT } from './own-cut'
 import { CALL_SHEET, RISK } from './producer'
 import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
 
@@ -96,6 +97,8 @@ const COOK = record('a cook', {
       error: (issue) =>
         `${issue.input === undefined ? 'The cut is missing here.' : `${quoted(issue.input)} is not a cut.`} Write one such as "lamb-leg-bone-in".`,
     }),
+    /** What `cut: "custom"` is. */
+    custom: OWN_CUT.optional(),
     mass: quantity<Kilograms>('mass', bounds.ROAST_MASS),
     start: quantity<Celsius>('temperature', bounds.START_TEMP),
     thickness: meatLength.optional(),
