@@ -2,7 +2,16 @@ import type { Celsius, Frac, Kilograms, Metres, MetresPerSecond, Seconds } from 
 import type { CustomCut } from './custom-cut'
 
 /** The cookers the model knows. The shoot file's schema lists the same ids. */
-export const COOKER_KINDS = ['oven', 'convection-oven', 'ceramic-charcoal', 'kettle-charcoal'] as const
+export const COOKER_KINDS = [
+  'oven',
+  'convection-oven',
+  'ceramic-charcoal',
+  'kettle-charcoal',
+  'offset-wood',
+  'pellet',
+  'gas-grill',
+  'water-bath',
+] as const
 export type CookerKind = (typeof COOKER_KINDS)[number]
 
 /** What ends a stage. `core` is as the probe reads it, `cooker` the cooker's own reading. */

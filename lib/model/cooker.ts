@@ -1,170 +1,198 @@
-/** The cooker over time: warming up, holding its set point with drift, lid openings, the climb to a sear. */
+/** How each kind of cooker behaves. The temperatures themselves are a path: `cooker-path.ts`. */
 import type { CookerKind } from './cook'
-import type { Chance } from './random'
+import type { FuelKind } from './fuel'
 
 /**
- * How a kind of cooker behaves. Warm-up is from the match (or the switch) to within 8 °C of the set point.
- * All are common practice or estimates of ours; no published source is held. [estimate]
+ * All figures are common practice or estimates of ours; no published source is held for any of them. [estimate]
+ * They hold outdoors at 15 °C and 2 m/s of wind, as the shoot file assumes, and indoors at 21 °C in still air.
  */
 export interface CookerHabits {
-  readonly fuelled: boolean
+  /** What it burns; none where it runs on the mains or on bottled gas, which are not planned by mass. */
+  readonly fuel: FuelKind | undefined
+  /** Its vents are opened for a sear: charcoal and wood. */
+  readonly vents: boolean
+  readonly indoors: boolean
+  /** From the match (or the switch) to within 8 °C of the set point. */
   readonly warmUpMin: number
-  /** Time constants of the climb toward OVERDRIVE above the set point, and of cooling toward it. */
+  /** Time constants: of the climb with all it has, of cooling with the fire shut down, of coming back after the lid. */
   readonly climbMin: number
   readonly coolMin: number
+  readonly recoverMin: number
   readonly hottestC: number
-  /** Air movement over that of a still oven. */
+  /** Heat lost for each degree above the air, W/K, and what a m/s of wind adds to it, as a share of still air's. */
+  readonly loss_WpK: number
+  readonly windShare: number
+  /** A full charge of fuel, kg: with less the fire's most falls as the two-thirds power (the surface that burns). */
+  readonly chargeKg: number
+  /** Film over that of a still oven, and whether the meat is in a bag, from which nothing evaporates. */
   readonly hFactor: number
+  readonly sealed: boolean
+  /** Share of the excess over the day's air that is left about the meat with the lid off. */
+  readonly openShare: number
   /** Meat level against the dial, and drift of the whole cooker: standard deviations, K, and the drift's memory. */
   readonly levelSdK: number
   readonly driftSdK: number
   readonly driftMin: number
+  /** A thermostat's swing about its set point, half of it, and its period; 0 where there is none. */
+  readonly cycleK: number
+  readonly cycleMin: number
 }
+const ELECTRIC = { fuel: undefined, vents: false, chargeKg: 0 } as const
+const INDOORS = { indoors: true, windShare: 0, loss_WpK: 5 } as const
+const AIR = { sealed: false, hFactor: 1, openShare: 0.3 } as const
+const FIRE = { vents: true, indoors: false, cycleK: 0, cycleMin: 1, driftMin: 15 } as const
+
 export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
   oven: {
-    fuelled: false,
+    ...ELECTRIC,
+    ...INDOORS,
+    ...AIR,
     warmUpMin: 18,
-    climbMin: 10,
-    coolMin: 15,
+    climbMin: 16,
+    coolMin: 40,
+    recoverMin: 4,
     hottestC: 275,
-    hFactor: 1,
     levelSdK: 7,
     driftSdK: 3,
     driftMin: 10,
+    cycleK: 6,
+    cycleMin: 9,
   },
   'convection-oven': {
-    fuelled: false,
+    ...ELECTRIC,
+    ...INDOORS,
+    ...AIR,
     warmUpMin: 14,
-    climbMin: 9,
-    coolMin: 12,
+    climbMin: 14,
+    coolMin: 35,
+    recoverMin: 3,
     hottestC: 275,
     hFactor: 1.9,
     levelSdK: 5,
     driftSdK: 2,
     driftMin: 10,
+    cycleK: 4,
+    cycleMin: 6,
   },
   'ceramic-charcoal': {
-    fuelled: true,
+    ...FIRE,
+    ...AIR,
+    fuel: 'charcoal',
     warmUpMin: 55,
-    climbMin: 8,
-    coolMin: 45,
+    climbMin: 15,
+    coolMin: 90,
+    recoverMin: 3,
     hottestC: 400,
-    hFactor: 1,
+    loss_WpK: 8.5,
+    windShare: 0.03,
+    chargeKg: 2,
     levelSdK: 12,
     driftSdK: 7,
-    driftMin: 15,
   },
   'kettle-charcoal': {
-    fuelled: true,
+    ...FIRE,
+    ...AIR,
+    fuel: 'charcoal',
     warmUpMin: 45,
-    climbMin: 7,
-    coolMin: 20,
+    climbMin: 12,
+    coolMin: 30,
+    recoverMin: 4,
     hottestC: 370,
-    hFactor: 1,
+    loss_WpK: 13.5,
+    windShare: 0.1,
+    chargeKg: 1.5,
     levelSdK: 12,
     driftSdK: 7,
-    driftMin: 15,
+  },
+  'offset-wood': {
+    ...FIRE,
+    ...AIR,
+    fuel: 'wood',
+    warmUpMin: 60,
+    climbMin: 20,
+    coolMin: 30,
+    recoverMin: 6,
+    hottestC: 230,
+    loss_WpK: 50,
+    windShare: 0.12,
+    chargeKg: 3,
+    // the draught of a firebox at one end moves the air across the meat
+    hFactor: 1.4,
+    levelSdK: 15,
+    driftSdK: 10,
+    driftMin: 20,
+  },
+  pellet: {
+    ...AIR,
+    fuel: 'pellets',
+    vents: false,
+    indoors: false,
+    warmUpMin: 20,
+    climbMin: 16,
+    coolMin: 25,
+    recoverMin: 5,
+    hottestC: 260,
+    loss_WpK: 15,
+    windShare: 0.1,
+    // a hopper feeds its fire evenly until it is all but empty
+    chargeKg: 0.2,
+    hFactor: 1.5,
+    levelSdK: 9,
+    driftSdK: 4,
+    driftMin: 12,
+    cycleK: 6,
+    cycleMin: 8,
+  },
+  'gas-grill': {
+    ...ELECTRIC,
+    ...AIR,
+    indoors: false,
+    warmUpMin: 15,
+    climbMin: 9,
+    coolMin: 12,
+    recoverMin: 3,
+    hottestC: 320,
+    loss_WpK: 25,
+    windShare: 0.15,
+    levelSdK: 14,
+    driftSdK: 6,
+    driftMin: 12,
+    cycleK: 3,
+    cycleMin: 5,
+  },
+  'water-bath': {
+    ...ELECTRIC,
+    ...INDOORS,
+    warmUpMin: 30,
+    climbMin: 240,
+    coolMin: 300,
+    recoverMin: 3,
+    hottestC: 95,
+    // [baldwin-2012] 95 W/m²K about a bag in stirred water; over the still oven's film
+    hFactor: 95 / 10.8,
+    sealed: true,
+    // the lid of a bath keeps steam in; its water does not feel it
+    openShare: 1,
+    levelSdK: 0.3,
+    driftSdK: 0.2,
+    driftMin: 10,
+    cycleK: 0.1,
+    cycleMin: 5,
   },
 }
 
 /** A cooker counts as steady within this of its set point, once it has stayed so for ten minutes. */
 export const STEADY_K = 8
 export const STEADY_FOR_S = 600
-/** A climbing cooker heads this far above its set point until it is there. [estimate] */
-const OVERDRIVE_K = 60
-/** With the lid off the meat stands in rising air between the fire's and the day's. [estimate] */
-const OPEN_SHARE = 0.3
-const OPEN_TIME_S = 45
-/** Drift is of the fire, and fades as the cooker nears the day's air. Layers of heat grow with the excess over that air. */
-const DRIFT_EXCESS_K = 100
-const LEVEL_EXCESS_K = 135
-const LEVEL_MOST = 1.5
-const KNOT_S = 60
-
-/** What one member's cooker is like. */
-export interface CookerMember {
-  readonly levelK: number
-  readonly warmUpS: number
-  /** Over the habits' time constant of the climb. */
-  readonly climbFactor: number
-  readonly chance: Chance
-}
-
-/**
- * One member's cooker from meat-on. The drift is an Ornstein-Uhlenbeck path on knots one minute apart, drawn from the
- * member's own stream, so that it does not depend on the steps taken. It starts at 0: the fire is tended until meat-on.
- */
-export class Cooker {
-  private baseC: number
-  private setC: number
-  private lidOpen = false
-  private readonly drift: number[] = [0]
-  private readonly keep: number
-  private readonly kick: number
-
-  constructor(
-    private readonly habits: CookerHabits,
-    private readonly member: CookerMember,
-    private readonly airC: number,
-    setC: number,
-    private warming: boolean,
-  ) {
-    this.setC = Math.min(setC, habits.hottestC)
-    this.baseC = warming ? airC : this.setC
-    this.keep = Math.exp(-KNOT_S / (habits.driftMin * 60))
-    this.kick = habits.driftSdK * Math.sqrt(1 - this.keep ** 2)
-  }
-
-  aim(setC: number) {
-    this.warming = false
-    this.setC = Math.min(setC, this.habits.hottestC)
-  }
-  /** The fire goes out, or the oven is switched off. */
-  douse() {
-    this.warming = false
-    this.setC = this.airC
-  }
-  lid(open: boolean) {
-    this.lidOpen = open
-  }
-
-  /** The base temperature after a step; `settle` makes it so. */
-  baseAfter(stepS: number): number {
-    const { baseC, setC } = this
-    const tend = (goalC: number, timeS: number) => goalC + (baseC - goalC) * Math.exp(-stepS / timeS)
-    if (this.lidOpen) return tend(this.airC + OPEN_SHARE * (setC - this.airC), OPEN_TIME_S)
-    if (this.warming) return tend(setC, warmUpTimeS(this.member.warmUpS, setC - this.airC))
-    if (baseC > setC) return tend(setC, this.habits.coolMin * 60)
-    return Math.min(setC, tend(setC + OVERDRIVE_K, this.habits.climbMin * this.member.climbFactor * 60))
-  }
-  settle(baseC: number) {
-    this.baseC = baseC
-  }
-
-  /** The dial's reading with the given base at a time after meat-on. */
-  readingC(timeS: number, baseC = this.baseC): number {
-    return baseC + this.driftAt(timeS) * within(0, (baseC - this.airC) / DRIFT_EXCESS_K, 1)
-  }
-  /** The temperature that the meat meets. */
-  atMeatC(timeS: number, baseC = this.baseC): number {
-    const layers = within(0, (baseC - this.airC) / LEVEL_EXCESS_K, LEVEL_MOST)
-    return this.readingC(timeS, baseC) + this.member.levelK * layers
-  }
-
-  private driftAt(timeS: number): number {
-    const knot = Math.floor(timeS / KNOT_S)
-    while (this.drift.length < knot + 2)
-      this.drift.push(
-        this.keep * (this.drift[this.drift.length - 1] as number) + this.kick * this.member.chance.normal(),
-      )
-    const a = this.drift[knot] as number
-    return a + (timeS / KNOT_S - knot) * ((this.drift[knot + 1] as number) - a)
-  }
-}
-
-const within = (least: number, x: number, most: number) => Math.min(most, Math.max(least, x))
+/** All it has would take a cooker this far above the hottest it is used at. [estimate] */
+export const HEADROOM_K = 60
+/** The day that the habits hold for. */
+export const USUAL_AIR_C = 15
+export const USUAL_WIND_MPS = 2
 
 const warmUpTimeS = (warmUpS: number, riseK: number) => warmUpS / Math.log(Math.max(1.5, riseK / STEADY_K))
+/** Time constant of a warm-up toward a set point. */
+export const warmingTimeS = (airC: number, setC: number, warmUpS: number) => warmUpTimeS(warmUpS, setC - airC)
 
 /** The reading `sinceLitS` after the match was struck, before any meat is in. */
 export function warmingC(airC: number, setC: number, warmUpS: number, sinceLitS: number): number {

@@ -82,7 +82,7 @@ function momentsOf(plan: CookPlan, course: Course, runs: readonly Run[], fires: 
   if (course.turnS === undefined) absent.add('turn')
   if (course.probeInS === undefined) absent.add('probe-in')
   if (!sears) absent.add('sear-start')
-  if (!sears || !COOKERS[plan.cooker.kind].fuelled) absent.add('vents-open')
+  if (!sears || !COOKERS[plan.cooker.kind].vents) absent.add('vents-open')
   const timeOf = (id: MomentId, m: number) => {
     const fire = fires[m] as Fire
     if (id === 'fire-lit') return fire.litS

@@ -1,7 +1,8 @@
 /** One member's cook from meat-on to the cut slice and the peak of the core: stages, switches and the instants they happen. */
 import { radialMesh } from './conduction'
 import type { Until } from './cook'
-import { Cooker, type CookerHabits } from './cooker'
+import type { CookerHabits } from './cooker'
+import { Cooker } from './cooker-path'
 import type { Course, CourseStage } from './course'
 import { crossing, hasMet, peakOf, toward, type Watch } from './crossing'
 import { type Matter, Meat, type Place, tempAt } from './meat'
@@ -67,6 +68,8 @@ export const LONGEST_S = 36 * 3600
 const SEAR_LIMIT_S = 3600
 /** The sear has begun when the cooker is this near. */
 export const SEAR_NEAR_K = 15
+/** A step that ends where the path passes a level reads it to this. */
+const LANDED_K = 1e-6
 /** How long an uncut roast is followed for its peak. */
 const PEAK_WITHIN_S = 4 * 3600
 /** The core has stalled for good when it has gained less than this in this time. */
@@ -89,7 +92,6 @@ class MemberRun {
   private readonly notes = new Set<Note>()
   private readonly start: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
   private readonly end: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
-  private readonly tried = { baseC: 0 }
   private resting = false
   private stepS: number
   private stopS = 0
@@ -114,7 +116,8 @@ class MemberRun {
       boilingC: boilingC(pressurePa),
     })
     this.probe = this.meat.placeOf(member.probeOffset)
-    this.cooker = new Cooker(habits, { ...member, chance: member.drift }, airC, course.preheatC, course.cold)
+    const site = { airC, windMpS: setting.windMpS, direct: 0, fuelKg: Infinity, refuels: [] }
+    this.cooker = new Cooker(habits, { ...member, chance: member.drift }, site, course.preheatC, course.cold)
     this.stepS = setting.stepS ?? STEP_S
   }
 
@@ -158,8 +161,8 @@ class MemberRun {
     const startS = this.t
     this.resting = stage.do === 'rest'
     this.stepS = (this.setting.stepS ?? STEP_S) / (stage.do === 'sear' ? 2 : 1)
-    if (stage.do === 'rest') this.cooker.douse()
-    else if (stage.do !== 'sear') this.cooker.aim(stage.at)
+    if (stage.do === 'rest') this.cooker.douse(this.t)
+    else if (stage.do !== 'sear') this.cooker.aim(stage.at, this.t)
     if (stage.do === 'sear') return this.sear(stage, startS)
     const limitS = startS + (stage.max ?? Infinity)
     if (stage.do === 'roast') return this.roast(stage, index, startS, limitS)
@@ -190,11 +193,11 @@ class MemberRun {
   /** The meat stays on while the fire climbs; the sear's limit counts from its beginning, which is pull. */
   private sear(stage: CourseStage & { do: 'sear' }, startS: number): boolean {
     const limitS = startS + (stage.max ?? SEAR_LIMIT_S)
-    if (this.setting.habits.fuelled) {
+    if (this.setting.habits.vents) {
       this.march(Math.min(limitS, startS + this.member.ventDelayS))
       this.moments['vents-open'] = this.t
     }
-    this.cooker.aim(stage.at)
+    this.cooker.aim(stage.at, this.t, true)
     this.searLevelC = stage.at - SEAR_NEAR_K
     if (this.cooker.readingC(this.t) >= this.searLevelC) this.moments['sear-start'] = this.t
     const forS = 'after' in stage.until ? stage.until.after : this.setting.course.searForS
@@ -228,28 +231,30 @@ class MemberRun {
   /** Marches to a time, or to the instant a signal passes its level; true where it did. */
   private march(untilS: number, watch?: Watch): boolean {
     const goalS = Math.min(untilS, LONGEST_S)
-    let before = watch ? this.signal(watch, this.meat.nodesC, this.t, undefined) : 0
+    let before = watch ? this.signal(watch, this.meat.nodesC, this.t) : 0
     if (watch && hasMet(watch, before)) return true
     // a stage with a time limit is waited out; only one that waits for a reading alone can be given up
     const forever = watch !== undefined && untilS === Infinity
     while (this.t < goalS && !(forever && this.stalled())) {
       const endS = this.tryUpTo(Math.min(goalS, this.nextStop()))
-      const { baseC } = this.tried
       if (watch) {
-        const after = this.signal(watch, this.meat.nextC, endS, baseC)
+        const after = this.signal(watch, this.meat.nextC, endS)
         if (hasMet(watch, after)) {
-          const share = crossing(before, after, watch.levelC)
-          this.stepTo(this.t + share * (endS - this.t))
+          this.stepTo(
+            watch.signal === 'cooker'
+              ? this.cooker.whenReads(watch.levelC, this.t, endS)
+              : this.t + crossing(before, after, watch.levelC) * (endS - this.t),
+          )
           return true
         }
         before = after
       }
-      this.accept(endS, baseC)
+      this.accept(endS)
     }
     return false
   }
   private stepTo(endS: number) {
-    while (this.t < endS) this.accept(this.tryUpTo(endS), this.tried.baseC)
+    while (this.t < endS) this.accept(this.tryUpTo(endS))
   }
   /** Tries a step toward a time, halved until the skin follows its law; gives the time it ends at. */
   private tryUpTo(goalS: number): number {
@@ -265,50 +270,45 @@ class MemberRun {
     const opening = this.setting.course.lid[this.nextLid >> 1]
     const lid = opening?.[this.nextLid % 2 === 0 ? 0 : 1] ?? Infinity
     if (lid > this.t) return Math.min(grid, lid)
-    this.cooker.lid(this.nextLid % 2 === 0)
+    this.cooker.lid(this.nextLid % 2 === 0, this.t)
     this.nextLid++
     return this.nextStop()
   }
 
   private try(endS: number): number {
-    const stepS = endS - this.t
-    this.tried.baseC = this.cooker.baseAfter(stepS)
-    this.around(this.start, this.t, undefined)
-    this.around(this.end, endS, this.tried.baseC)
-    return this.meat.try(stepS / this.member.timeFactor, this.start, this.end)
+    this.around(this.start, this.t)
+    this.around(this.end, endS)
+    return this.meat.try((endS - this.t) / this.member.timeFactor, this.start, this.end)
   }
 
-  private around(out: Around, timeS: number, baseC: number | undefined) {
+  private around(out: Around, timeS: number) {
     const { airC, windMpS, humidity } = this.setting
     if (this.resting) {
       out.airC = airC + this.member.restAirK
+      out.radiantC = out.airC
       out.h_WpM2K = (REST_H_WPM2K + REST_H_PER_MPS * windMpS) * this.member.hFactor
       out.vapourPa = humidity * saturationPa(airC)
     } else {
-      out.airC = this.cooker.atMeatC(timeS, baseC)
+      this.cooker.surround(out, timeS)
       out.h_WpM2K = this.member.h_WpM2K
       out.vapourPa = this.member.vapourPa
     }
-    out.radiantC = out.airC
     out.sealed = false
   }
 
-  private accept(endS: number, baseC: number) {
-    this.noteSear(endS, baseC)
+  private accept(endS: number) {
+    this.noteSear(endS)
     this.meat.accept()
-    this.cooker.settle(baseC)
     this.lastStepS = endS - this.t
     this.t = endS
     this.notePeak()
     if (endS % SAMPLE_S === 0) this.sample()
   }
 
-  private noteSear(endS: number, baseC: number) {
+  private noteSear(endS: number) {
     if (this.searLevelC === undefined || this.moments['sear-start'] < Infinity) return
-    const after = this.cooker.readingC(endS, baseC)
-    if (after < this.searLevelC) return
-    const before = this.cooker.readingC(this.t)
-    this.moments['sear-start'] = this.t + crossing(before, after, this.searLevelC) * (endS - this.t)
+    if (this.cooker.readingC(endS) < this.searLevelC - LANDED_K) return
+    this.moments['sear-start'] = this.cooker.whenReads(this.searLevelC, this.t, endS)
   }
 
   /** The coldest point is the centre until its temperature turns: then it has peaked. */
@@ -328,12 +328,12 @@ class MemberRun {
   private followToPeak() {
     // a plan that ends in the cooker is taken out of it all the same: carryover is what follows the heat
     this.resting = true
-    this.cooker.douse()
+    this.cooker.douse(this.t)
     const lastS = Math.min(LONGEST_S, this.t + PEAK_WITHIN_S)
     this.stepS = 2 * (this.setting.stepS ?? STEP_S)
     while (this.peak === undefined && this.t < lastS) {
       const endS = this.tryUpTo(Math.min(lastS, this.nextStop()))
-      this.accept(endS, this.tried.baseC)
+      this.accept(endS)
     }
   }
 
@@ -349,8 +349,8 @@ class MemberRun {
     return { coreC: this.meat.nodesC[0] as number, probeC: this.probeC(this.meat.nodesC) }
   }
   private probeC = (nodesC: Float64Array) => tempAt(this.probe, nodesC) + this.member.probeBiasK
-  private signal(watch: Watch, nodesC: Float64Array, timeS: number, baseC: number | undefined): number {
-    return watch.signal === 'probe' ? this.probeC(nodesC) : this.cooker.readingC(timeS, baseC)
+  private signal(watch: Watch, nodesC: Float64Array, timeS: number): number {
+    return watch.signal === 'probe' ? this.probeC(nodesC) : this.cooker.readingC(timeS)
   }
 
   private sample() {

@@ -164,6 +164,22 @@ export const SOURCES = {
     took: 'days in the refrigerator and hours in cold water by mass; 24 h for each 4 to 5 lb, 30 min for each lb',
     standing: 'stored copy',
   },
+  'ipcc-2006': {
+    reference: 'IPCC (2006), Guidelines for National Greenhouse Gas Inventories, volume 2, chapter 1, table 1.2',
+    took: 'net calorific values: charcoal 29.5 MJ/kg, wood 15.6 MJ/kg',
+    standing: 'from memory',
+  },
+  'iso-17225': {
+    reference: 'ISO 17225-2, Solid biofuels: graded wood pellets, class A1',
+    took: 'the least net calorific value of a wood pellet as received, 16.5 MJ/kg',
+    standing: 'from memory',
+  },
+  'baldwin-2012': {
+    reference:
+      'Baldwin, D. E. (2012), Sous vide cooking: a review, International Journal of Gastronomy and Food Science 1, 15-30',
+    took: 'heat transfer from a stirred water bath to bagged meat, 95 W/m²K',
+    standing: 'from memory',
+  },
   estimate: {
     reference: 'Estimate, from memory of trade cutting sizes and carcass anatomy; not measured',
     took: 'sizes of cuts, bone shares, compositions that no table we hold gives',

@@ -27,6 +27,8 @@ export const PRIORS = {
   time: { log: 0.15 },
   warmUp: { log: 0.2 },
   climb: { log: 0.25 },
+  /** Heat that the cooker loses, over its habits': wear, gaskets, ash. [estimate] */
+  loss: { log: 0.25 },
   /** From pull to the vents, or the dial, turned: s. */
   ventDelay: { centre: 45, log: 0.5 },
   /** Probe off the coldest line: uniform from 0, share of the half thickness. */
@@ -56,6 +58,9 @@ export interface Member {
   readonly levelK: number
   readonly warmUpS: number
   readonly climbFactor: number
+  readonly lossFactor: number
+  /** Where in its swing the thermostat stands at meat-on, share of a period. */
+  readonly cyclePhase: number
   readonly ventDelayS: number
   readonly probeOffset: number
   readonly probeBiasK: number
@@ -71,6 +76,9 @@ export interface MemberInput {
 
 const PARAMETERS = 1
 const DRIFT = 2
+const COOKER = 3
+/** Moving air dries the skin's floor; water about a bag does not. */
+const dryingOf = (habits: CookerHabits) => (habits.sealed ? 1 : habits.hFactor)
 /** Raw meat below this is frozen in part, which the model does not know. */
 const COLDEST_START_C = -1
 
@@ -79,6 +87,7 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
   const chance = chanceOf(seed, m, PARAMETERS)
   const log = ({ centre = 1, log: sd }: { centre?: number; log: number }, z = chance.normal()) =>
     centre * Math.exp(sd * z)
+  const ofCooker = chanceOf(seed, m, COOKER)
   const shared = chance.normal()
   const tied = (share: number) => share * shared + Math.sqrt(1 - share * share) * chance.normal()
   const hFactor = Math.exp(PRIORS.h.log * tied(SHARED.h))
@@ -88,7 +97,7 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
     hFactor,
     h_WpM2K: PRIORS.h.centre * habits.hFactor * hFactor,
     kFactor: log(PRIORS.k, tied(SHARED.k)),
-    wetFloor: log(PRIORS.wetFloor, tied(SHARED.wetFloor)) / habits.hFactor,
+    wetFloor: log(PRIORS.wetFloor, tied(SHARED.wetFloor)) / dryingOf(habits),
     emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * chance.normal()),
     vapourPa: Math.min(40_000, log(PRIORS.vapour)),
     filmKgpM2: log(PRIORS.film),
@@ -98,6 +107,8 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
     levelK: habits.levelSdK * chance.normal(),
     warmUpS: habits.warmUpMin * 60 * log(PRIORS.warmUp),
     climbFactor: log(PRIORS.climb),
+    lossFactor: log(PRIORS.loss, ofCooker.normal()),
+    cyclePhase: ofCooker.uniform(),
     ventDelayS: log(PRIORS.ventDelay),
     probeOffset: PRIORS.probeOffset.most * chance.uniform(),
     probeBiasK: PRIORS.probeBiasK.sd * chance.normal(),
@@ -120,6 +131,8 @@ export const CENTRAL: Omit<Member, 'startC' | 'h_WpM2K' | 'warmUpS' | 'drift'> =
   timeFactor: 1,
   levelK: 0,
   climbFactor: 1,
+  lossFactor: 1,
+  cyclePhase: 0,
   ventDelayS: PRIORS.ventDelay.centre,
   probeOffset: 0,
   probeBiasK: 0,
@@ -130,7 +143,7 @@ export const centralMember = (startC: number, habits: CookerHabits): Member => (
   ...CENTRAL,
   startC,
   h_WpM2K: PRIORS.h.centre * habits.hFactor,
-  wetFloor: PRIORS.wetFloor.centre / habits.hFactor,
+  wetFloor: PRIORS.wetFloor.centre / dryingOf(habits),
   warmUpS: habits.warmUpMin * 60,
   drift: { uniform: () => 0.5, normal: () => 0 },
 })
