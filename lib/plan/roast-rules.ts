@@ -3,11 +3,12 @@ import type { Cut } from '../model/cut'
 import { CUTS } from '../model/cuts'
 import { boxShare, typicalThicknessM } from '../model/shape'
 import type { Problem } from '../refusals'
-import { formatDuration, formatLength, formatMass, formatTemp, type Kilograms, metres, seconds } from '../units'
+import { formatDuration, formatLength, formatMass, formatTemp, type Kilograms, metres } from '../units'
 import { START_LOWEST_C } from './bounds'
 import { listed, nearest, quoted } from './nearest'
 import { checkOwnCut } from './own-cut-rules'
 import type { Cook } from './shoot'
+import { isWholeBird, thawOf } from './thaw'
 
 /** What is wrong with the meat itself. */
 export function checkRoast(cook: Cook, path: string): Problem[] {
@@ -37,15 +38,12 @@ function unknownCut(written: string): string {
   return `${quoted(written)} is not in the catalogue of cuts. Write one such as ${listed((same.length > 0 ? same : ids).slice(0, 4).map((each) => `"${each}"`))}, or "custom" for one of your own.`
 }
 
-/** [USDA FSIS, The Big Thaw] a day in the refrigerator for each 4 to 5 lb, or half an hour in cold water for each lb. */
-const THAW_KG_PER_DAY = 4 * 0.45359237
-const THAW_WATER_S_PER_KG = 1800 / 0.45359237
-
 function frozen(cook: Cook, pointer: string): Problem[] {
   const { mass, start } = cook.roast
   if (start >= START_LOWEST_C) return []
-  const days = Math.ceil(mass / THAW_KG_PER_DAY)
-  const water = formatDuration(seconds(Math.ceil((mass * THAW_WATER_S_PER_KG) / 1800) * 1800))
+  const thaw = thawOf(mass, isWholeBird(cook.roast.cut))
+  const days = thaw.fridge / 86_400
+  const water = formatDuration(thaw.water)
   const fridge = `${days} ${days === 1 ? 'day' : 'days'} in the refrigerator`
   const state = start < -5 ? 'Frozen to the middle' : `Part-frozen at ${formatTemp(start)}`
   return [
