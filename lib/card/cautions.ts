@@ -1,6 +1,7 @@
 import { cutOf } from '../model/custom-cut'
+import { isPoultry } from '../model/dwell-table'
 import type { Forecast } from '../model/forecast'
-import { isPoultry, minimumFor } from '../model/safety'
+import { minimumFor } from '../model/minimums'
 import type { Shoot } from '../plan/shoot'
 import { celsius, formatTempBoth } from '../units'
 import type { Caution } from './claim'

@@ -1,16 +1,11 @@
+import { coldestUntilSlice } from '../model/coldest-history'
+import { type TableVerdict, tableVerdict } from '../model/dwell-table'
 import type { Forecast } from '../model/forecast'
+import { type Minimum, meetsMinimum } from '../model/minimums'
 import { spreadOf } from '../model/quantiles'
-import { type Minimum, meetsMinimum, type TableVerdict, tableVerdict } from '../model/safety'
 import type { Figure } from './claim'
 
-/** The coldest point's history of one member up to its first slice, °C. */
-function untilSlice(f: Forecast, member: number): Float32Array {
-  const { startS, stepS, count, coreC } = f.trace
-  const slice = f.moments['first-slice']?.[member] ?? Number.POSITIVE_INFINITY
-  const length = Math.max(1, Math.min(count, Math.floor((slice - startS) / stepS) + 1))
-  return coreC.subarray(member * count, member * count + length)
-}
-const everyMember = (f: Forecast) => Array.from({ length: f.members }, (_, m) => untilSlice(f, m))
+const everyMember = (f: Forecast) => Array.from({ length: f.members }, (_, m) => coldestUntilSlice(f, m))
 
 /** The highest the coldest point has been by the first slice, °C. */
 export const coldestPeak = (f: Forecast): Figure =>

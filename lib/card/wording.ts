@@ -1,4 +1,4 @@
-import type { Minimum } from '../model/safety'
+import type { Minimum } from '../model/minimums'
 import {
   celsius,
   fahrenheit,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { growthTimeS, leastLethalityLog, lethalityLog, longestAboveS } from '../../../lib/model/safety'
+import { growthTimeS, leastLethalityLog, lethalityLog, longestAboveS } from '../../../lib/model/time-at-heat'
 import { fromFahrenheit } from '../../../lib/units'
 
 const level = (f: number, n: number) => new Array<number>(n).fill(fromFahrenheit(f))
