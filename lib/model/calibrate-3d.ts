@@ -21,7 +21,8 @@ const DRIVE_C = 100
 const START_C = 4
 const H_WPM2K = 30
 const K_WPMK = 0.45
-const SLIP_M = K_WPMK / H_WPM2K
+/** k/h of the calibration run, m. */
+export const SLIP_M = K_WPMK / H_WPM2K
 export const CALIBRATION_SOURCE: SourceId = 'estimate'
 /** Core temperatures at which the two models are compared; cooks pull between them. */
 const LEVELS_C = [40, 50, 60, 70, 80, 90]

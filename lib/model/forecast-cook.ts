@@ -4,7 +4,8 @@ import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import { type Course, courseOf, type FirstLook, needsFirstLook, searOf } from './course'
 import { knownCutOf } from './custom-cut'
-import { cutFaceOf } from './cut-face'
+import type { Solid } from './cut-cells'
+import { likelyOf, type Slice, sliceOf } from './cut-face'
 import { type Fire, fireOf } from './fire'
 import type { Forecast, ForecastOptions } from './forecast'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
@@ -14,6 +15,7 @@ import { type Geometry, geometryOf } from './shape'
 import { type Run, type Setting, simulate } from './simulate'
 import { drawMember, type Member } from './spread'
 import { traceOf } from './trace'
+import { boilingC } from './vapour'
 import { MODEL_VERSION } from './version'
 import { warningsOf } from './warnings'
 
@@ -35,6 +37,7 @@ export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }
   const drawn = Array.from({ length: members }, (_, m) => draw(m))
   const runs = drawn.map((member) => simulate({ ...setting, course }, member))
   const fires = drawn.map((member) => fireOf(plan, course, member))
+  const slice = slicer(runs, drawn, { geometry, exponents: cut.exponents, setting: { ...setting, course }, draw })
   return {
     modelVersion: MODEL_VERSION,
     kernel: 'plain',
@@ -50,8 +53,38 @@ export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }
     lethalityLog: Float64Array.from(runs, (run) => run.lethalityLog),
     lethalityAt: Float64Array.from(runs, (run) => run.lethalityAt),
     radial: { radiusM: geometry.radiusM, exponent: geometry.shapeExponent },
-    cutFace: cutFaceOf(runs, geometry),
+    get cutFace() {
+      return slice().cutFace
+    },
+    get slice() {
+      return slice()
+    },
     warnings: warningsOf(plan, course, runs),
+  }
+}
+
+interface SlicerInput {
+  readonly geometry: Geometry
+  readonly exponents: Solid['exponents']
+  readonly setting: Setting
+  readonly draw: (m: number) => Member
+}
+/** The slice when it is asked for: the likely member is cooked again, so that no run need be kept for it. */
+function slicer(runs: readonly Run[], drawn: readonly Member[], input: SlicerInput): () => Slice {
+  const { geometry, exponents, setting, draw } = input
+  const m = likelyOf(runs, drawn)
+  const members = runs.map(({ peakC, place }) => ({ peakC, place }))
+  let made: Slice | undefined
+  return () => {
+    made ??= sliceOf({
+      geometry,
+      exponents,
+      matter: setting.matter,
+      boilingC: boilingC(setting.pressurePa),
+      likely: { run: simulate(setting, draw(m)), member: draw(m) },
+      members,
+    })
+    return made
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Warning } from '../refusals'
 import type { Celsius, Frac, Metres, Seconds } from '../units'
 import type { CookPlan } from './cook'
+import type { Slice } from './cut-face'
 import type { MomentId } from './moment-ids'
 import type { Radial } from './shape'
 
@@ -34,7 +35,7 @@ export interface Trace {
   readonly probeC: Float32Array
 }
 
-/** The predicted slice: temperatures against depth below the surface, through the thickest place, likely member. */
+/** The predicted slice: temperatures against depth below the thin side, through the thickest place, likely member in 3-D. */
 export interface CutFace {
   readonly thickness: Metres
   readonly width: Metres
@@ -44,8 +45,12 @@ export interface CutFace {
   readonly peakC: readonly number[]
   /** Temperature of each node when sliced, °C. */
   readonly slicedC: readonly number[]
-  /** Share of the face's area whose peak stayed below 58, 60, 65, 70 °C. */
+  /** Share of the face's area whose peak stayed below 58, 60, 65, 70 °C. `likely` is the likely member's own, as drawn. */
   readonly areaBelow: readonly { readonly limitC: number; readonly share: Spread<Frac> }[]
+  /** How deep below the thin side the peak passed 60, 65, 70 °C; half the thickness where it did right through. */
+  readonly bandDepth: readonly { readonly limitC: number; readonly depthM: Spread<Metres> }[]
+  /** Share of the face's area whose peak passed 60, 65, 70 °C. */
+  readonly shareAbove: readonly { readonly limitC: number; readonly share: Spread<Frac> }[]
 }
 
 /** One cook's joint ensemble. Arrays are per member unless said otherwise; day, card and screens all read this one object. */
@@ -70,7 +75,9 @@ export interface Forecast {
   readonly lethalityAt: Float64Array
   /** The 1-D stand-in of the roast at its likely thickness. */
   readonly radial: Radial
+  /** Worked out in 3-D when first asked for, and then kept; so is what lies behind it. */
   readonly cutFace: CutFace
+  readonly slice: Slice
   readonly warnings: readonly Warning[]
 }
 

@@ -4,6 +4,7 @@ import type { Until } from './cook'
 import type { CookerHabits } from './cooker'
 import { Cooker } from './cooker-path'
 import type { Course, CourseStage } from './course'
+import { driveOf } from './cook-cells'
 import { crossing, hasMet, peakOf, toward, type Watch } from './crossing'
 import { type Matter, Meat, type Place, tempAt } from './meat'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
@@ -34,8 +35,8 @@ export interface State {
 /** What one member's cook came to. Times are s after meat-on, +Infinity where it never got there. */
 export interface Run {
   readonly moments: Record<MomentId, number>
-  /** Samples one minute apart from meat-on; `frontC` is the outermost node, where the meat is still wet. */
-  readonly trace: Record<'cookerC' | 'surfaceC' | 'frontC' | 'coreC' | 'probeC', number[]>
+  /** Samples one minute apart from meat-on; `driveC` is what drives the meat behind its wet front. */
+  readonly trace: Record<'cookerC' | 'surfaceC' | 'driveC' | 'coreC' | 'probeC', number[]>
   readonly offHeat: State
   readonly atSlice: State
   readonly peakCoreC: number
@@ -88,7 +89,7 @@ class MemberRun {
   private readonly probe: Place
   private readonly cooker: Cooker
   private readonly moments = Object.fromEntries(MOMENT_IDS.map((id) => [id, Infinity])) as Record<MomentId, number>
-  private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], frontC: [], coreC: [], probeC: [] }
+  private readonly trace: Run['trace'] = { cookerC: [], surfaceC: [], driveC: [], coreC: [], probeC: [] }
   private readonly notes = new Set<Note>()
   private readonly start: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
   private readonly end: Around = { airC: 0, radiantC: 0, h_WpM2K: 0, vapourPa: 0, sealed: false }
@@ -357,7 +358,7 @@ class MemberRun {
     const { coreC, probeC } = this.state()
     this.trace.cookerC.push(this.cooker.readingC(this.t))
     this.trace.surfaceC.push(this.meat.nodesC[this.meat.mesh.count - 1] as number)
-    this.trace.frontC.push(this.meat.nodesC[this.meat.mesh.count - 1] as number)
+    this.trace.driveC.push(driveOf(this.meat, boilingC(this.setting.pressurePa)))
     this.trace.coreC.push(coreC)
     this.trace.probeC.push(probeC)
   }

@@ -126,6 +126,12 @@ export const SOURCES = {
     took: 'centres and spreads of the skin law, of conductivity, and of the juice that shrinking meat lets go',
     standing: 'fitted; the rows fitted to are left out of every score',
   },
+  'geileskey-1998': {
+    reference:
+      'Geileskey, A., King, R. D., Corte, D., Pinto, P. and Ledward, D. A. (1998), The kinetics of cooked meat haemoprotein formation in meat and model systems, Meat Science 48, 189-199',
+    took: 'first-order denaturation of myoglobin: k0, activation energy, and the shares denatured in rare and well-done meat',
+    standing: 'values from a stored copy of a thesis that quotes them; title from memory',
+  },
   'verwer-1999': {
     reference:
       'Verwer, J. G., Spee, E. J., Blom, J. G. and Hundsdorfer, W. (1999), A second-order Rosenbrock method applied to photochemical dispersion problems, SIAM J. Sci. Comput. 20, 1456-1480',

@@ -3,6 +3,7 @@ import type { Forecast } from '../../../lib/model/forecast'
 import type { MomentId } from '../../../lib/model/moment-ids'
 import { spreadOf } from '../../../lib/model/quantiles'
 import { celsius, frac, kilograms, metres, metresPerSecond, seconds } from '../../../lib/units'
+import { madeUpSlice } from '../made-up-slice'
 
 /** A small repeatable source of chance for tests. */
 export function chance(seed: number) {
@@ -80,6 +81,23 @@ export function madeUpForecast(made: Made = {}, seed = 1, members = 64): Forecas
     'first-slice': slice,
   }
   const share = spreadOf<number>(per(() => 0.6 + 0.03 * wobble()))
+  const cutFace: Forecast['cutFace'] = {
+    thickness: metres(0.12),
+    width: metres(0.18),
+    depthM: [0, 0.005, 0.01, 0.015, 0.02, 0.03, 0.045, 0.06],
+    peakC: [160, 90, 76, 68, 63, 60, 58, 57],
+    slicedC: [60, 70, 68, 65, 62, 60, 58, 57],
+    areaBelow: [58, 60, 65, 70].map((limitC, i) => ({
+      limitC,
+      share: {
+        low: frac(share.low - 0.2 + 0.1 * i),
+        likely: frac(share.likely - 0.2 + 0.1 * i),
+        high: frac(share.high - 0.2 + 0.1 * i),
+      },
+    })),
+    bandDepth: [],
+    shareAbove: [],
+  }
   return {
     modelVersion: 'made-up',
     kernel: 'plain',
@@ -95,21 +113,8 @@ export function madeUpForecast(made: Made = {}, seed = 1, members = 64): Forecas
     lethalityLog: per(() => 1 + 0.2 * wobble()),
     lethalityAt: new Float64Array(members),
     radial: { radiusM: 0.065, exponent: 1.2 },
-    cutFace: {
-      thickness: metres(0.12),
-      width: metres(0.18),
-      depthM: [0, 0.005, 0.01, 0.015, 0.02, 0.03, 0.045, 0.06],
-      peakC: [160, 90, 76, 68, 63, 60, 58, 57],
-      slicedC: [60, 70, 68, 65, 62, 60, 58, 57],
-      areaBelow: [58, 60, 65, 70].map((limitC, i) => ({
-        limitC,
-        share: {
-          low: frac(share.low - 0.2 + 0.1 * i),
-          likely: frac(share.likely - 0.2 + 0.1 * i),
-          high: frac(share.high - 0.2 + 0.1 * i),
-        },
-      })),
-    },
+    cutFace,
+    slice: madeUpSlice(cutFace),
     warnings: [],
   }
 }

@@ -291,6 +291,7 @@ function forecast(shoot: Shoot): Forecast {
     lethalityAt: same,
     radial: { radiusM: 0.065, exponent: 1.2 },
     cutFace: {} as never,
+    slice: {} as never,
     warnings: [],
   }
 }

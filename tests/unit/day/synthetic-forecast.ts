@@ -58,7 +58,8 @@ export function syntheticForecast(id: string, invented: Invented): Forecast {
     lethalityLog: zero,
     lethalityAt: zero,
     radial: { radiusM: 0.065, exponent: 1.2 },
-    cutFace: { thickness: metres(0.1), width: metres(0.2), depthM: [], peakC: [], slicedC: [], areaBelow: [] },
+    cutFace: {} as never,
+    slice: {} as never,
     warnings: [],
   }
 }

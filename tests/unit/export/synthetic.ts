@@ -15,6 +15,7 @@ import {
   minutes,
   seconds,
 } from '../../../lib/units'
+import { madeUpSlice } from '../made-up-slice'
 
 /** A made-up ensemble with the shape of a real one: good for pictures, no physics in it. */
 export interface Likely {
@@ -88,6 +89,7 @@ export function syntheticForecast(change: Partial<Likely> = {}, cook: CookPlan =
     lethalityAt: each(() => 0),
     radial: { radiusM: 0.065, exponent: 1.2 },
     cutFace: faceOf(),
+    slice: madeUpSlice(faceOf()),
     warnings: [],
   }
 }
@@ -136,6 +138,8 @@ function faceOf(): Forecast['cutFace'] {
       { limitC: 65, share: share(0.43) },
       { limitC: 70, share: share(0.54) },
     ],
+    bandDepth: [],
+    shareAbove: [],
   }
 }
 
