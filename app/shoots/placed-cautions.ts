@@ -8,6 +8,7 @@ function placeOf(code: string, cook: Cook): string | null {
   const stage = (kind: string) => cook.stages.findLastIndex((s) => s.do === kind)
   const last = Math.max(stage('sear'), stage('roast'))
   if (code === 'below-minimum' || code === 'poultry-minimum') return `/stages/${last}/until/core`
+  if (code === 'hold-too-cool') return `/stages/${stage('hold')}`
   if (code === 'carbon-monoxide') return '/cooker/kind'
   if (code === 'fat-flare') return `/stages/${stage('sear')}/at`
   return null

@@ -1,5 +1,5 @@
 import type { Animal } from '../model/cuts'
-import { isPoultry, TABLE_LOG, tableReach } from '../model/dwell-table'
+import { ALWAYS, dwellGrade, isPoultry, TABLE_LOG, tableReach } from '../model/dwell-table'
 import type { Forecast } from '../model/forecast'
 import { type Minimum, minimumFor } from '../model/minimums'
 import { quantileOf, sortedCopy } from '../model/quantiles'
@@ -11,9 +11,6 @@ import { minimumWords, settingWords } from './wording'
 
 /** Nobody reads a thermometer finer; a level within it of the minimum is the minimum. */
 const READABLE_K = 0.5
-/** "Safe" is said of every cook, so it must hold in 19 of 20. */
-const ALL = 0.95
-
 export interface SafetyContext {
   readonly animal: Animal
   readonly authority: string
@@ -25,10 +22,20 @@ function tableWords(f: Forecast, animal: Animal): string {
   if (reach === 'none') return why
   const least = quantileOf(sortedCopy(f.lethalityLog), 0.05)
   const reached = Math.min(TABLE_LOG, Math.max(0, least)).toFixed(1)
-  const met = Math.round(shareByTable(f) * 100)
-  return `The printed dwell table is kept in ${met} % of cooks; 19 in 20 reach ${reached} of its ${TABLE_LOG} log. ${why}`
+  const { met, firm } = shareByTable(f)
+  const lowest = met - firm > 1 - ALWAYS ? ` (in ${percent(met - firm)} by its lowest row alone)` : ''
+  return `The printed dwell table is kept in ${percent(met)} of cooks${lowest}; 19 in 20 reach ${reached} of its ${TABLE_LOG} log. ${why}`
 }
-const shareByTable = (f: Forecast) => tableVerdicts(f).filter((v) => v.met).length / f.members
+const percent = (share: number) => `${Math.round(share * 100)} %`
+/** Shares of the members that keep a row of the table, and one above its lowest. */
+function shareByTable(f: Forecast): { readonly met: number; readonly firm: number } {
+  const verdicts = tableVerdicts(f)
+  const share = (n: number) => n / f.members
+  return {
+    met: share(verdicts.filter((v) => v.met).length),
+    firm: share(verdicts.filter((v) => v.met && !v.lowestOnly).length),
+  }
+}
 
 /** A number that is said to be the authority's own. */
 function checkTable(claim: Claim, right: number, slack: number, minimum: Minimum): Check {
@@ -66,7 +73,7 @@ function checkNamedLevel(claim: Claim, minimum: Minimum, f: Forecast, animal: An
 }
 /** What may be said of this cook instead. */
 const trueOf = (f: Forecast, minimum: Minimum) =>
-  shareMeeting(f, minimum) >= ALL ? metWords(minimum) : belowMinimum(coldestPeak(f), minimum)
+  shareMeeting(f, minimum) >= ALWAYS ? metWords(minimum) : belowMinimum(coldestPeak(f), minimum)
 
 /**
  * What is said, against the share of cooks that keep the minimum. Caution is never false. Beef below the minimum that
@@ -74,10 +81,13 @@ const trueOf = (f: Forecast, minimum: Minimum) =>
  */
 function judgeWord(says: string, share: number, f: Forecast, animal: Animal): Check['finding'] {
   if (says === 'not-safe') return share >= 0.5 ? 'borne-out-with-care' : 'borne-out'
-  if (says === 'below-minimum') return share < 0.5 ? 'borne-out' : share >= ALL ? 'contradicted' : 'borne-out-with-care'
-  if (share >= ALL) return isPoultry(animal) || animal === 'beef' ? 'borne-out' : 'borne-out-with-care'
+  if (says === 'below-minimum')
+    return share < 0.5 ? 'borne-out' : share >= ALWAYS ? 'contradicted' : 'borne-out-with-care'
+  if (share >= ALWAYS) return isPoultry(animal) || animal === 'beef' ? 'borne-out' : 'borne-out-with-care'
   if (share >= 0.5) return 'borne-out-with-care'
-  return tableReach(animal).reach === 'table' && shareByTable(f) >= ALL ? 'borne-out-with-care' : 'contradicted'
+  const { met, firm } = shareByTable(f)
+  const kept = tableReach(animal).reach === 'table' && dwellGrade(animal, met, firm).startsWith('borne-out')
+  return kept ? 'borne-out-with-care' : 'contradicted'
 }
 
 /** A claim of safety against the authority's printed minimum and the coldest point of the ensemble. */

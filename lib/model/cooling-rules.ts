@@ -96,6 +96,10 @@ const CHILLS = [FRIDGE, ICE_BATH]
 /** [estimate] ± 2 of 8 W/m²K. */
 const UNSURE = 0.25
 
+/** Told in whole steps of 5 mm, downward. */
+const TOLD_M = 0.005
+export const toldThickness = (m: Metres): Metres => metres(Math.max(1, Math.floor(m / TOLD_M)) * TOLD_M)
+
 /** What becomes of this roast, kept whole or cut up, from how it stands when sliced. */
 export function coolingAdvice(cut: Cut, roast: Piece): CoolingAdvice {
   const nodes = Array.from({ length: 21 }, (_, i) => roast.atPlaceC(i / 20))

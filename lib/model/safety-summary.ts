@@ -2,7 +2,8 @@
 import type { Frac, Seconds } from '../units'
 import { coldestUntilSlice } from './coldest-history'
 import { type CoolingAdvice, coolingAdvice } from './cooling-rules'
-import { type Animal, type Cut, cutById } from './cuts'
+import { cutOf } from './custom-cut'
+import type { Animal, Cut } from './cuts'
 import {
   dwellGrade,
   dwellSentence,
@@ -60,14 +61,13 @@ export interface ComeUp {
 const COME_UP_WITHIN_S = (6 * 3600) as Seconds
 
 export function safetyOf(f: Forecast, authority = 'US'): SafetySummary {
-  const cut = cutById(f.cook.roast.cut)
+  const cut = cutOf(f.cook.roast)
   if (cut === undefined) throw new RangeError(`no cut "${f.cook.roast.cut}" in the catalogue`)
   const { tempC, restMin, source } = minimumFor(cut, authority)
   const histories = Array.from({ length: f.members }, (_, m) => coldestUntilSlice(f, m))
   const hot = histories.map((h) => hotPart(h, LETHALITY_FROM_C))
   const { stepS } = f.trace
   const inside = surfaceInside(cut, f.cook.roast.pierced)
-  const byTable = hot.map((h) => roastTable(cut.animal) && tableVerdict(h, stepS, FOOD_CODE_ROASTS).met)
   const met = hot.filter((h) => meetsMinimum(h, stepS, { tempC, restMin })).length
   return {
     lethalityLog: spreadOf(f.lethalityLog),
@@ -79,14 +79,23 @@ export function safetyOf(f: Forecast, authority = 'US'): SafetySummary {
     comeUp: comeUpOf(Float64Array.from(histories, (h) => comeUpS(h, stepS))),
     surfaceInside: inside,
     ledger: ledgerOf(f, hot, cut.animal, inside),
-    hotHold: hotHold(f, byTable) ?? null,
+    hotHold: holdOf(f, cut.animal, hot) ?? null,
     cooling: coolingOf(f, cut),
     notes: safetyNotes(cut.animal, authority),
   }
 }
 /** [fda-food-code-2017] the animals whose roasts 3-401.11(B) names or means: whole-meat roasts, not birds, fish or game. */
 const ROASTS: readonly Animal[] = ['beef', 'veal', 'lamb', 'pork']
-const roastTable = (animal: Animal) => ROASTS.includes(animal)
+/** Where a roast cooked by the code's own table may be held cooler. */
+export function holdOf(f: Forecast, animal: Animal, hot = hotHistories(f)): HotHold | undefined {
+  const keeps = (h: ArrayLike<number>) => tableVerdict(h, f.trace.stepS, FOOD_CODE_ROASTS).met
+  return hotHold(
+    f,
+    hot.map((h) => ROASTS.includes(animal) && keeps(h)),
+  )
+}
+const hotHistories = (f: Forecast) =>
+  Array.from({ length: f.members }, (_, m) => hotPart(coldestUntilSlice(f, m), LETHALITY_FROM_C))
 
 function dwellTableOf(
   f: Forecast,
@@ -126,7 +135,7 @@ function comeUpOf(times: Float64Array): ComeUp {
 }
 
 /** The likely slice's temperatures as its stand-in has them when it is put to cool. */
-function coolingOf(f: Forecast, cut: Cut): CoolingAdvice | null {
+export function coolingOf(f: Forecast, cut: Cut): CoolingAdvice | null {
   const { depthM, slicedC, thickness } = f.cutFace
   const coreC = medianOf(f.atSlice.coreC)
   if (!Number.isFinite(coreC)) return null
