@@ -56,7 +56,11 @@ function settingOf(f: Forecast, claim: Claim): number | null {
   const at = (stages: readonly { at: number }[]) => nearest(stages.map((s) => s.at))
   switch (claim.kind) {
     case 'cooker-temperature':
-      return at([...stagesOf(f, 'preheat'), ...stagesOf(f, 'roast'), ...stagesOf(f, 'hold')])
+      return at([
+        ...stagesOf(f, 'preheat'),
+        ...stagesOf(f, 'roast'),
+        ...stagesOf(f, 'hold').flatMap(({ at }) => (at === undefined ? [] : { at })),
+      ])
     case 'sear-temperature':
       return at(stagesOf(f, 'sear'))
     case 'pull-temperature':

@@ -19,6 +19,12 @@ export type Until = { readonly core: Celsius } | { readonly after: Seconds } | {
 
 export type Turn = { readonly after: Seconds } | { readonly at: 'half' }
 export type ProbeAt = 'start' | 'turn' | Seconds
+export const HOLD_IN = ['cooker', 'oven', 'box'] as const
+export type HoldIn = (typeof HOLD_IN)[number]
+/** Absent: on a rack, open, where the cooker stands. */
+export const REST_ON = ['rack', 'board'] as const
+export const REST_COVERS = ['open', 'tent'] as const
+export const REST_PLACES = ['indoors', 'outdoors'] as const
 export type Stage =
   | { readonly do: 'preheat'; readonly at: Celsius; readonly cold?: boolean }
   | {
@@ -29,9 +35,30 @@ export type Stage =
       readonly turn?: Turn
       readonly probe?: { readonly at: ProbeAt; readonly lead?: Celsius }
     }
-  | { readonly do: 'sear'; readonly at: Celsius; readonly until: Until; readonly max?: Seconds }
-  | { readonly do: 'hold'; readonly at: Celsius; readonly until: Until; readonly max?: Seconds }
-  | { readonly do: 'rest'; readonly until: Until; readonly max?: Seconds }
+  /** Over `direct` heat: the meat is moved to a heat that stands at `at`, instead of waiting for the cooker to climb. */
+  | {
+      readonly do: 'sear'
+      readonly at: Celsius
+      readonly until: Until
+      readonly max?: Seconds
+      readonly over?: 'direct'
+    }
+  /** In the cooker, in a warm oven, or in an insulated box, which has no `at`. */
+  | {
+      readonly do: 'hold'
+      readonly at?: Celsius
+      readonly in?: HoldIn
+      readonly until: Until
+      readonly max?: Seconds
+    }
+  | {
+      readonly do: 'rest'
+      readonly until: Until
+      readonly max?: Seconds
+      readonly on?: (typeof REST_ON)[number]
+      readonly cover?: (typeof REST_COVERS)[number]
+      readonly where?: (typeof REST_PLACES)[number]
+    }
 
 export interface Roast {
   readonly cut: string
@@ -55,12 +82,26 @@ export interface Surroundings {
 /** A lid opening beside those for turn and probe; `at` in seconds after meat-on. */
 export type LidOpening = { readonly at: Seconds; readonly open: Seconds }
 
+export interface CookerPlan {
+  readonly kind: CookerKind
+  /** Mass of the fuel lit; absent, the fire is fed enough. */
+  readonly fuel?: Kilograms
+  /** Fuel added later, `at` after meat-on. */
+  readonly refuel?: readonly { readonly at: Seconds; readonly add: Kilograms }[]
+  /** Without one the meat sees the fire; absent, there is one or the meat lies aside of the fire. */
+  readonly deflector?: boolean
+  /** Out of the wind. */
+  readonly sheltered?: boolean
+}
 /** All the model is told of one cook. Quantities are SI; defaults have been filled in by `lib/plan`. */
 export interface CookPlan {
   readonly id: string
   readonly roast: Roast
-  readonly cooker: { readonly kind: CookerKind }
+  readonly cooker: CookerPlan
   readonly stages: readonly Stage[]
+  /** About the cooker. */
   readonly surroundings: Surroundings
+  /** About the roast while it rests or lies in a box, where that is not about the cooker. */
+  readonly restSurroundings?: Surroundings
   readonly lidOpenings: readonly LidOpening[]
 }

@@ -3,8 +3,9 @@
  * moved to another heat). It depends on the events and the member's own streams, never on the meat's steps, and is
  * extended as far as it is asked for. Whoever copies `knots` from one event to the next needs nothing else of the cooker.
  */
-import { type CookerHabits, HEADROOM_K, USUAL_AIR_C, USUAL_WIND_MPS, warmingTimeS } from './cooker'
-import { burn_KgpS, chargeShare, IDLE_SHARE, lossInWind_WpK } from './fuel'
+import { type CookerHabits, USUAL_WIND_MPS, warmingTimeS } from './cooker'
+import { crossing, hasMet, type Watch } from './crossing'
+import { burn_KgpS, chargeShare, IDLE_SHARE, lossInWind_WpK, most_W } from './fuel'
 import type { Chance } from './random'
 
 export const KNOT_S = 15
@@ -55,6 +56,13 @@ export interface CookerSite {
   readonly refuels: readonly { readonly atS: number; readonly addKg: number }[]
 }
 
+/** A place outside this cooker: as warm as `nowC`, tending to `goalC`. */
+export interface Elsewhere {
+  readonly nowC: number
+  readonly goalC: number
+  readonly timeConstantS: number
+}
+
 export class Cooker {
   /** Knots from the last event on, `KNOT_COLUMNS` to each. */
   knots = new Float64Array(64 * KNOT_COLUMNS)
@@ -62,12 +70,15 @@ export class Cooker {
   fromS = 0
   /** The first time at which the charge could not hold the set point any more. */
   ranOutS = Infinity
+  /** Whether the charge ever gave less than the fire would have taken. */
+  limited = false
   private states = new Float64Array(64 * STATE_COLUMNS)
   private count = 0
   private setC: number
   private lidOpen = false
-  /** Another heat than this cooker's (an oven, a box, a pan): it tends to `goalC` by `keep` a knot. */
-  private other: { readonly goalC: number; readonly keep: number } | undefined
+  /** Where the meat is when it is not in this cooker, and how warm it is there at the last knot. */
+  private other: (Elsewhere & { readonly fromS: number; readonly keep: number }) | undefined
+  private otherC = 0
   private burns: boolean
   private searing = false
   private readonly loss_WpK: number
@@ -93,8 +104,8 @@ export class Cooker {
     const step = (minutes: number) => Math.exp(-KNOT_S / (60 * minutes))
     this.setC = Math.min(setC, habits.hottestC)
     this.burns = habits.fuel !== undefined
-    this.loss_WpK = lossInWind_WpK(habits, windMpS, habits.indoors ? 0 : USUAL_WIND_MPS) * member.lossFactor
-    this.most_W = (habits.hottestC + HEADROOM_K - USUAL_AIR_C) * habits.loss_WpK * member.lossFactor
+    this.loss_WpK = lossInWind_WpK(habits, windMpS) * member.lossFactor
+    this.most_W = most_W(habits) * member.lossFactor
     this.keep = {
       climb: step(habits.climbMin * member.climbFactor),
       cool: step(habits.coolMin),
@@ -126,28 +137,30 @@ export class Cooker {
     this.again(timeS)
     this.lidOpen = open
   }
-  /** The meat is carried to another heat, which stands at `nowC` and tends to `goalC`; the fire has done its work. */
-  moveTo(nowC: number, goalC: number, timeConstantS: number, timeS: number) {
-    const burntKg = this.burntKg(timeS)
-    this.other = { goalC, keep: Math.exp(-KNOT_S / timeConstantS) }
-    this.burns = false
-    this.begin(timeS, nowC, 0, burntKg)
+  /** The meat is carried elsewhere, or back into this cooker; the cooker goes on as it was told. */
+  carry(to: Elsewhere | undefined, timeS: number) {
+    this.other = to && { ...to, fromS: timeS, keep: Math.exp(-KNOT_S / to.timeConstantS) }
+    this.again(timeS)
   }
+  /** The most that the fire could heat to with the vents open, and what it has left to burn. */
+  mostC = (timeS: number) =>
+    this.site.airC + (this.most_W * (this.burns ? this.charge(this.burntKg(timeS)) : 0)) / this.loss_WpK
 
   /** The dial's reading at a time from the last event on. */
   readingC = (timeS: number) => this.at(timeS, 0)
-  /** The first instant of a span at which the reading passes a level; its end where it does not. */
-  whenReads(levelC: number, fromS: number, toS: number): number {
+  /** The first instant of a span at which the reading meets a watch; Infinity where it does not. */
+  whenMet(watch: Watch, fromS: number, toS: number): number {
     let [startS, startC] = [fromS, this.readingC(fromS)]
+    if (hasMet(watch, startC)) return fromS
     while (startS < toS) {
       const knotS = this.fromS + (Math.floor((startS - this.fromS) / KNOT_S + 1e-9) + 1) * KNOT_S
       const endS = Math.min(toS, knotS)
       const endC = this.readingC(endS)
-      if (startC <= levelC !== endC <= levelC) return startS + ((levelC - startC) / (endC - startC)) * (endS - startS)
+      if (hasMet(watch, endC)) return startS + crossing(startC, endC, watch.levelC) * (endS - startS)
       startS = endS
       startC = endC
     }
-    return toS
+    return Infinity
   }
   /** The air that the meat meets, and the radiant temperature that it sees. */
   surround(out: { airC: number; radiantC: number }, timeS: number) {
@@ -182,6 +195,10 @@ export class Cooker {
     const angle = 2 * Math.PI * (timeS / (60 * this.habits.cycleMin) + this.member.cyclePhase)
     this.sin = Math.sin(angle)
     this.cos = Math.cos(angle)
+    if (this.other) {
+      const { nowC, goalC, fromS, timeConstantS } = this.other
+      this.otherC = goalC + (nowC - goalC) * Math.exp((fromS - timeS) / timeConstantS)
+    }
     this.push(baseC, dipK, burntKg)
   }
 
@@ -195,7 +212,7 @@ export class Cooker {
     const sin = this.sin
     this.sin = sin * this.turn.cos + this.cos * this.turn.sin
     this.cos = this.cos * this.turn.cos - sin * this.turn.sin
-    if (this.other) return this.push(this.other.goalC + (baseC - this.other.goalC) * this.other.keep, 0, burntKg)
+    if (this.other) this.otherC = this.other.goalC + (this.otherC - this.other.goalC) * this.other.keep
     const most_W = this.burns ? this.most_W * this.charge(burntKg) : this.habits.fuel ? 0 : this.most_W
     const nextC = this.baseAfter(baseC, airC + most_W / this.loss_WpK)
     const goalK = (1 - this.habits.openShare) * (nextC - airC)
@@ -216,29 +233,30 @@ export class Cooker {
     const { airC } = this.site
     if (this.warming) return Math.min(mostC, setC + (baseC - setC) * this.keepWarm)
     if (this.lidOpen) return airC + (baseC - airC) * this.keep.open
-    const heldC = Math.min(setC, mostC)
-    // its walls hold heat: falling, it goes by them; climbing, it is the air and the inner face that climb
-    if (baseC > heldC) {
-      const idleC = Math.min(heldC, this.burns ? airC + IDLE_SHARE * (mostC - airC) : airC)
-      return Math.max(heldC, idleC + (baseC - idleC) * this.keep.cool)
+    if (baseC > setC) {
+      const idleC = Math.min(setC, this.burns ? airC + IDLE_SHARE * (mostC - airC) : airC)
+      return Math.max(setC, idleC + (baseC - idleC) * this.keep.cool)
     }
+    // its walls hold heat: falling, it goes by them; climbing, it is the air and the inner face that climb
+    if (baseC > mostC) return mostC + (baseC - mostC) * this.keep.cool
     return Math.min(setC, mostC + (baseC - mostC) * this.keep.climb)
   }
 
   /** Fuel for a knot: all the fire has while it climbs or the lid is off, what the walls lose while it holds, least while it cools. */
   private burnt(baseC: number, nextC: number, most_W: number): number {
     const { fuel } = this.habits
-    if (fuel === undefined || most_W <= 0) return 0
-    const lost_W = this.loss_WpK * (nextC - this.site.airC)
+    if (fuel === undefined) return 0
     const climbs = this.lidOpen || this.warming || nextC > baseC
-    const heat_W = climbs ? most_W : nextC < baseC ? IDLE_SHARE * most_W : Math.min(most_W, lost_W)
-    this.noteShort(most_W)
+    const lost_W = this.loss_WpK * (nextC - this.site.airC)
+    if (this.site.fuelKg < Infinity) this.noteLow(most_W, climbs)
+    const heat_W = baseC > this.setC ? IDLE_SHARE * most_W : climbs ? most_W : Math.min(most_W, lost_W)
     return KNOT_S * burn_KgpS(fuel, heat_W, this.most_W)
   }
-  private noteShort(most_W: number) {
-    if (this.ranOutS < Infinity || this.searing || this.site.fuelKg === Infinity) return
-    if (this.site.airC + most_W / this.loss_WpK > this.setC - SHORT_K) return
-    this.ranOutS = this.fromS + this.count * KNOT_S
+  private noteLow(most_W: number, climbs: boolean) {
+    const mostC = this.site.airC + most_W / this.loss_WpK
+    if (most_W < this.most_W && (climbs || mostC < this.setC)) this.limited = true
+    if (this.ranOutS === Infinity && !this.searing && mostC <= this.setC - SHORT_K)
+      this.ranOutS = this.fromS + this.count * KNOT_S
   }
 
   private push(baseC: number, dipK: number, burntKg: number) {
@@ -253,15 +271,16 @@ export class Cooker {
     this.states[i] = baseC
     this.states[i + 1] = dipK
     this.states[i + 2] = burntKg
-    if (this.other) {
-      this.knots.fill(baseC, j, j + KNOT_COLUMNS)
-      return
-    }
     const excessK = baseC - this.site.airC
     const fade = within(0, excessK / DRIFT_EXCESS_K, 1)
     const readingC = baseC - dipK + fade * (this.driftAt(timeS) + this.habits.cycleK * this.sin)
-    const meatC = readingC + this.member.levelK * within(0, excessK / LEVEL_EXCESS_K, LEVEL_MOST)
     this.knots[j] = readingC
+    if (this.other) {
+      this.knots[j + 1] = this.otherC
+      this.knots[j + 2] = this.otherC
+      return
+    }
+    const meatC = readingC + this.member.levelK * within(0, excessK / LEVEL_EXCESS_K, LEVEL_MOST)
     this.knots[j + 1] = meatC
     this.knots[j + 2] = meatC + WALLS_KEEP * dipK + DIRECT_SHARE * this.site.direct * excessK
   }

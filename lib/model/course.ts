@@ -1,9 +1,12 @@
 /** The cook plan as the simulation follows it: what is fixed in time for every member. */
 import type { CookPlan, Stage } from './cook'
+import { COOKERS } from './cooker'
 
 /** How long the lid is off for a turn, and for the probe where it does not go in with the turn. */
 export const TURN_OPEN_S = 60
 export const PROBE_OPEN_S = 60
+/** How long the lid is off to add charcoal; wood goes through the door of its firebox, pellets into a hopper. [estimate] */
+const REFUEL_OPEN_S = 60
 
 type Heated = Extract<Stage, { do: 'roast' | 'sear' | 'hold' }>
 export type CourseStage = Exclude<Stage, { do: 'preheat' }>
@@ -16,6 +19,8 @@ export interface Course {
   /** Index of the last roast stage (its end is pull), of the last heated stage before a rest (off-heat). */
   readonly pullStage: number
   readonly offHeatStage: number
+  /** Index of the last stage in the cooker itself: its fire is done with then. */
+  readonly fireStage: number
   /** +Infinity where it stands at half the time to a pull that likely never comes. */
   readonly turnS: number | undefined
   readonly probeInS: number | undefined
@@ -31,7 +36,13 @@ export interface FirstLook {
   readonly searS: number
 }
 
-const isHeated = (stage: Stage): stage is Heated => stage.do === 'roast' || stage.do === 'sear' || stage.do === 'hold'
+/** A box keeps warm; it does not heat. */
+const isHeated = (stage: Stage): stage is Heated =>
+  stage.do === 'roast' || stage.do === 'sear' || (stage.do === 'hold' && stage.in !== 'box')
+/** Whether the cooker's own fire must burn for it; over direct heat it is mostly the same fire. */
+export const needsFire = (stage: Stage): stage is Heated =>
+  stage.do === 'roast' || stage.do === 'sear' || (stage.do === 'hold' && (stage.in ?? 'cooker') === 'cooker')
+
 const lastIndex = <T>(items: readonly T[], wanted: (item: T) => boolean) =>
   items.reduce((found, item, i) => (wanted(item) ? i : found), -1)
 
@@ -67,6 +78,7 @@ export function courseOf(plan: CookPlan, look?: FirstLook): Course {
     stages,
     pullStage: lastIndex(stages, (stage) => stage.do === 'roast'),
     offHeatStage: lastIndex(beforeRest, isHeated),
+    fireStage: lastIndex(stages, needsFire),
     turnS,
     probeInS,
     lid: openings(plan, turnS, probeInS),
@@ -95,6 +107,8 @@ function openings(plan: CookPlan, turnS: number | undefined, probeInS: number | 
   const all: Span[] = plan.lidOpenings.map(({ at, open }) => [at, at + open])
   if (turnS !== undefined && Number.isFinite(turnS)) all.push([turnS, turnS + TURN_OPEN_S])
   if (probeInS !== undefined && probeInS > 0) all.push([probeInS, probeInS + PROBE_OPEN_S])
+  if (COOKERS[plan.cooker.kind].fuel === 'charcoal')
+    for (const { at } of plan.cooker.refuel ?? []) all.push([at, at + REFUEL_OPEN_S])
   return merged(all.filter(([from, to]) => to > 0 && to > from))
 }
 

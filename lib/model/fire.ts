@@ -1,6 +1,6 @@
 /** The fire before the meat goes on. */
 import type { CookPlan } from './cook'
-import { COOKERS, STEADY_FOR_S, steadyAfterS } from './cooker'
+import { COOKERS, type CookerHabits, STEADY_FOR_S, steadyAfterS } from './cooker'
 import type { Course } from './course'
 import { type Member, warmUpLeadS } from './spread'
 
@@ -14,10 +14,10 @@ export interface Fire {
  * Lit early enough for 95 % of fires, so in most members it stands ready for a while; a slower one is lit just in time.
  * A cold oven is switched on as the meat goes in.
  */
-export function fireOf(plan: CookPlan, course: Course, member: Member): Fire {
-  const habits = COOKERS[plan.cooker.kind]
-  const { warmUpS } = member
-  const steady = steadyAfterS(plan.surroundings.air, course.preheatC, warmUpS)
+export function fireIn(habits: CookerHabits, airC: number, course: Course, { warmUpS }: Member): Fire {
+  const steady = steadyAfterS(airC, course.preheatC, warmUpS)
   const leadS = warmUpLeadS(habits, STEADY_FOR_S)
   return { litS: course.cold ? 0 : -Math.max(leadS, steady + STEADY_FOR_S), steadyAfterS: steady, warmUpS }
 }
+export const fireOf = (plan: CookPlan, course: Course, member: Member): Fire =>
+  fireIn(COOKERS[plan.cooker.kind], plan.surroundings.air, course, member)

@@ -8,6 +8,7 @@ import type { Solid } from './cut-cells'
 import { likelyOf, type Slice, sliceOf } from './cut-face'
 import { type Fire, fireOf } from './fire'
 import type { Forecast, ForecastOptions } from './forecast'
+import { fuelNeeded } from './fuel-need'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf } from './quantiles'
 import { settingOf } from './setting'
@@ -38,6 +39,7 @@ export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }
   const runs = drawn.map((member) => simulate({ ...setting, course }, member))
   const fires = drawn.map((member) => fireOf(plan, course, member))
   const slice = slicer(runs, drawn, { geometry, exponents: cut.exponents, setting: { ...setting, course }, draw })
+  const fuelKg = fuelNeeded(plan, { ...setting, course }, runs, drawn)
   return {
     modelVersion: MODEL_VERSION,
     kernel: 'plain',
@@ -59,6 +61,7 @@ export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }
     get slice() {
       return slice()
     },
+    ...(fuelKg ? { fuelKg } : {}),
     warnings: warningsOf(plan, course, runs),
   }
 }
@@ -115,7 +118,8 @@ function momentsOf(plan: CookPlan, course: Course, runs: readonly Run[], fires: 
   if (course.turnS === undefined) absent.add('turn')
   if (course.probeInS === undefined) absent.add('probe-in')
   if (!sears) absent.add('sear-start')
-  if (!sears || !COOKERS[plan.cooker.kind].vents) absent.add('vents-open')
+  const opens = plan.stages.some((stage) => stage.do === 'sear' && stage.over === undefined)
+  if (!opens || !COOKERS[plan.cooker.kind].vents) absent.add('vents-open')
   const timeOf = (id: MomentId, m: number) => {
     const fire = fires[m] as Fire
     if (id === 'fire-lit') return fire.litS

@@ -78,6 +78,8 @@ export interface Forecast {
   /** Worked out in 3-D when first asked for, and then kept; so is what lies behind it. */
   readonly cutFace: CutFace
   readonly slice: Slice
+  /** Burnt from the match until the meat is done with the fire, were it fed enough, kg; none for electric and gas cookers. */
+  readonly fuelKg?: Float64Array
   readonly warnings: readonly Warning[]
 }
 

@@ -1,7 +1,11 @@
 /** What a fire burns: heat in the fuel, the draught that carries some of it away, and how a charge burns down. */
-import type { CookerHabits } from './cooker'
+import { type CookerHabits, HEADROOM_K, USUAL_AIR_C, USUAL_WIND_MPS } from './cooker'
+import type { Fire } from './fire'
 
 export type FuelKind = 'charcoal' | 'wood' | 'pellets'
+
+const NAMES: Readonly<Record<FuelKind, string>> = { charcoal: 'charcoal', wood: 'dry wood', pellets: 'pellets' }
+export const fuelName = (kind: FuelKind) => NAMES[kind]
 
 /** Lower heating value, J/kg. [ipcc-2006] charcoal and air-dry wood; [iso-17225] the least of a pellet of class A1. */
 export const HEATING_VALUE_JPKG: Readonly<Record<FuelKind, number>> = {
@@ -25,6 +29,22 @@ export function chargeShare(leftKg: number, fullKg: number): number {
   return side * side
 }
 
+/** Mean of the excess over the air while a cooker warms up, as a share of what it comes to. [estimate] */
+const WARMING_SHARE = 0.7
+/** Burnt from the match to meat-on, kg: the cooker's own heat, and what its walls lose till it is steady and while it waits. */
+export function warmUpFuelKg(habits: CookerHabits, windMpS: number, riseK: number, fire: Fire): number {
+  if (habits.fuel === undefined || riseK <= 0) return 0
+  const loss_WpK = lossInWind_WpK(habits, windMpS)
+  const stored_J = loss_WpK * habits.coolMin * 60 * riseK
+  const waitS = Math.max(0, -fire.litS - fire.steadyAfterS)
+  const lost_J = loss_WpK * riseK * (WARMING_SHARE * fire.steadyAfterS + waitS)
+  const share = (loss_WpK * riseK) / most_W(habits)
+  return ((stored_J + lost_J) * (1 + DRAUGHT_SHARE * share)) / HEATING_VALUE_JPKG[habits.fuel]
+}
+
+/** All the fire can give with its vents open, W: on the usual day, some way above the hottest it is used at. */
+export const most_W = (habits: CookerHabits) => (habits.hottestC + HEADROOM_K - USUAL_AIR_C) * habits.loss_WpK
+
 /** Walls' loss in a wind, W/K, from what it is in the usual one. */
-export const lossInWind_WpK = (habits: CookerHabits, windMpS: number, usualMpS: number) =>
-  (habits.loss_WpK * (1 + habits.windShare * windMpS)) / (1 + habits.windShare * usualMpS)
+export const lossInWind_WpK = ({ loss_WpK, windShare }: CookerHabits, windMpS: number) =>
+  (loss_WpK * (1 + windShare * windMpS)) / (1 + windShare * USUAL_WIND_MPS)

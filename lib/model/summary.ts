@@ -2,6 +2,7 @@
 import type { Warning } from '../refusals'
 import type { Frac } from '../units'
 import type { CutFace, Forecast, Levels, Spread, Window } from './forecast'
+import { type FuelSummary, fuelSummary } from './fuel-need'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf, quantileOf, sortedCopy, spreadOf, windowOf } from './quantiles'
 import { type SafetySummary, safetyOf } from './safety-summary'
@@ -14,6 +15,8 @@ export interface Summary {
   readonly atSlice: { readonly core: Levels; readonly probe: Levels }
   readonly offHeat: { readonly core: Levels; readonly probe: Levels }
   readonly yield: { readonly lossFrac: Spread<Frac> }
+  /** Absent for electric and gas cookers. */
+  readonly fuel?: FuelSummary
   readonly safety: SafetySummary
   readonly cutFace: CutFace
   readonly warnings: readonly Warning[]
@@ -35,6 +38,7 @@ export function summarise(forecast: Forecast, at = ''): Summary {
     const samples = forecast.moments[id]
     return samples ? [{ id, ...windowOf(samples) }] : []
   })
+  const fuel = fuelSummary(forecast)
   const peak = moments.find(({ id }) => id === 'carryover-peak')
   return {
     id: forecast.cook.id,
@@ -47,6 +51,7 @@ export function summarise(forecast: Forecast, at = ''): Summary {
     atSlice: { core: spreadOf(forecast.atSlice.coreC), probe: spreadOf(forecast.atSlice.probeC) },
     offHeat: { core: spreadOf(forecast.offHeat.coreC), probe: spreadOf(forecast.offHeat.probeC) },
     yield: { lossFrac: spreadOf<Frac>(forecast.lossFrac) },
+    ...(fuel ? { fuel } : {}),
     safety: safetyOf(forecast),
     cutFace: forecast.cutFace,
     warnings: forecast.warnings.map((warning) => ({ ...warning, path: at + warning.path })),

@@ -3,12 +3,13 @@ import type { Warning } from '../refusals'
 import { formatDuration, formatShare, formatTemp, seconds } from '../units'
 import type { CookPlan, Stage } from './cook'
 import { COOKERS } from './cooker'
-import { type Course, leadTooWeak, probeOf, searOf } from './course'
+import { type Course, leadTooWeak, needsFire, probeOf, searOf } from './course'
+import { fireWarnings } from './fire-warnings'
 import type { Note, Run } from './simulate'
 import { LONGEST_S, SEAR_NEAR_K } from './simulate'
 
 /** Notes shared by fewer members than this are chance, not news. */
-const WORTH_TELLING = 0.02
+export const WORTH_TELLING = 0.02
 
 export function warningsOf(plan: CookPlan, course: Course, runs: readonly Run[]): Warning[] {
   return [
@@ -16,6 +17,7 @@ export function warningsOf(plan: CookPlan, course: Course, runs: readonly Run[])
     ...unfinished(plan, course, runs),
     ...lateTurn(plan, course, runs),
     ...fromRuns(plan, runs),
+    ...fireWarnings(plan, course, runs),
   ]
 }
 
@@ -26,18 +28,20 @@ function fromPlan(plan: CookPlan, course: Course): Warning[] {
   const warnings: Warning[] = []
   plan.stages.forEach((stage, i) => {
     if (stage.do === 'preheat' || stage.do === 'rest') return
+    const { at } = stage
+    if (at === undefined) return
     const hottest = COOKERS[plan.cooker.kind].hottestC
-    if (stage.at > hottest)
+    if (needsFire(stage) && !(stage.do === 'sear' && stage.over) && at > hottest)
       warnings.push({
         code: 'hotter-than-cooker',
         path: `/stages/${i}/at`,
-        sentence: `This cooker reaches about ${hottest} °C; ${formatTemp(stage.at)} is taken as that.`,
+        sentence: `This cooker reaches about ${hottest} °C; ${formatTemp(at)} is taken as that.`,
       })
-    if ('core' in stage.until && stage.until.core >= stage.at)
+    if ('core' in stage.until && stage.do !== 'hold' && stage.until.core >= at)
       warnings.push({
         code: 'target-above-cooker',
         path: `/stages/${i}/until/core`,
-        sentence: `The core cannot reach ${formatTemp(stage.until.core)} in a cooker at ${formatTemp(stage.at)}: raise the cooker or lower the target.`,
+        sentence: `The core cannot reach ${formatTemp(stage.until.core)} in a cooker at ${formatTemp(at)}: raise the cooker or lower the target.`,
       })
   })
   const sear = searOf(plan)
