@@ -1,6 +1,6 @@
-import type { Measurable } from '@/lib/model/what-narrows'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import type { Gain } from './gains'
 
 /** One thing a form asks for: where it stands in the document, how it is read and written. */
 export interface DocumentField {
@@ -15,7 +15,7 @@ export interface DocumentField {
   readonly suggestions?: readonly string[]
   readonly type?: 'date'
   /** What of the forecast would be surer if this were measured; told under the field. */
-  readonly gain?: Measurable
+  readonly gain?: Pick<Gain, 'cook' | 'what'>
 }
 export interface FieldGroup {
   readonly title: string

@@ -101,13 +101,13 @@ function roastGroup(document: ShootDocument, cook: number, name: string): FieldG
       plain(`mass-${cook}`, 'Weight', `${roast}/mass`),
       optional(`thickness-${cook}`, 'Thickness at the thickest', `${roast}/thickness`, {
         why: `Measure it as it lies: it counts most.${own ? '' : ' Empty means a typical one for the weight.'}`,
-        gain: 'thickness',
+        gain: { cook, what: 'thickness' },
       }),
       optional(`width-${cook}`, 'Width', `${roast}/width`, { why: 'Across the same place. With the length it helps.' }),
-      optional(`length-${cook}`, 'Length', `${roast}/length`, { gain: 'width-and-length' }),
+      optional(`length-${cook}`, 'Length', `${roast}/length`, { gain: { cook, what: 'width-and-length' } }),
       plain(`start-${cook}`, 'Middle, when it goes on', `${roast}/start`, {
         why: 'About 4 °C straight from the fridge.',
-        gain: 'start',
+        gain: { cook, what: 'start' },
       }),
     ],
   }
@@ -123,7 +123,7 @@ function heatGroup(document: ShootDocument, cook: number, name: string): FieldGr
     fields: [
       plain(`cooker-${cook}`, 'Cooker', `/cooks/${cook}/cooker/kind`, {
         options: COOKERS,
-        gain: 'cooker',
+        gain: { cook, what: 'cooker' },
       }),
       cookerTemperature(document, cook),
       probeField(document, cook),

@@ -5,6 +5,7 @@ import type { Problem, Warning } from '@/lib/refusals'
 import { Caution, Field } from '../ui/field'
 import { Folded } from '../ui/folded'
 import { type DocumentField, type FieldGroup, fieldAt } from './document-fields'
+import type { Gain } from './gains'
 import { fieldGroups } from './plan-fields'
 
 /** Faults that no field of the form owns; they are told at the top, with where they are. */
@@ -19,10 +20,12 @@ interface PlanFormProps {
   problems: readonly Problem[]
   /** Warnings and cautions, each at its place in the document. */
   notes: readonly Warning[]
+  /** What measuring would do, each under its field. */
+  gains: readonly Gain[]
 }
 
 /** The plan, field by field. Everything typed is kept, right or wrong. */
-export function PlanForm({ document, onChange, problems, notes }: PlanFormProps) {
+export function PlanForm({ document, onChange, problems, notes, gains }: PlanFormProps) {
   const groups = fieldGroups(document)
   const fields = groups.flatMap((group) => group.fields)
   const owns = (field: DocumentField, pointer: string) => fieldAt(fields, pointer)?.key === field.key
@@ -38,6 +41,13 @@ export function PlanForm({ document, onChange, problems, notes }: PlanFormProps)
       fault={problems.find((problem) => owns(field, problem.pointer))?.sentence}
       onChange={(text) => onChange(field.write(document, text), field.key)}
     >
+      {gains
+        .filter(({ cook, what }) => field.gain?.cook === cook && field.gain.what === what)
+        .map(({ what, sentence }) => (
+          <p key={what} className="small">
+            {sentence}
+          </p>
+        ))}
       {notes
         .filter((note) => owns(field, note.path))
         .map((note) => (

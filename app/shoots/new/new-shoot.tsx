@@ -8,6 +8,7 @@ import { PlanForm, strayProblems } from '../plan-form'
 import { PlanPicture } from '../plan-picture'
 import type { Preview } from '../preview'
 import { useDraft } from '../use-draft'
+import { useGains } from '../use-gains'
 import { usePreview } from '../use-preview'
 
 /** A new shoot: the heat line is there from the first field on; saving keeps it and opens the day. */
@@ -15,6 +16,7 @@ export function NewShoot({ template, first }: { template: ShootDocument; first: 
   const router = useRouter()
   const { document, keep, forget, restored, reset } = useDraft('emberslate-draft-new', template)
   const { preview, problems, working } = usePreview(document, first)
+  const gains = useGains(document, problems.length === 0 && !working)
   const [fault, setFault] = useState('')
   const [saving, setSaving] = useState(false)
   async function save() {
@@ -45,6 +47,7 @@ export function NewShoot({ template, first }: { template: ShootDocument; first: 
           document={document}
           onChange={(next) => keep(withCoverage(next))}
           problems={problems}
+          gains={gains}
           notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
         <button type="button" className="btn main mt-4" onClick={save} disabled={saving || problems.length > 0}>

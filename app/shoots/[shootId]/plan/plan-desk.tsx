@@ -7,6 +7,7 @@ import { PlanForm, strayProblems } from '../../plan-form'
 import { PlanPicture } from '../../plan-picture'
 import type { Preview } from '../../preview'
 import { SaveLine } from '../../save-line'
+import { useGains } from '../../use-gains'
 import { usePreview } from '../../use-preview'
 import { useSaved } from '../../use-saved'
 
@@ -15,6 +16,7 @@ export function PlanDesk(props: { shootId: string; version: number; document: Sh
   const saved = useSaved(props.shootId, props.version, props.document)
   const { document, change, problems: unsaved } = saved
   const { preview, problems, working } = usePreview(document, props.first)
+  const gains = useGains(document, problems.length === 0 && !working)
   const [gone, setGone] = useState(0)
   const shown = problems.length > 0 ? problems : unsaved
   function take(next: ShootDocument) {
@@ -36,6 +38,7 @@ export function PlanDesk(props: { shootId: string; version: number; document: Sh
           document={document}
           onChange={take}
           problems={shown}
+          gains={gains}
           notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
       </div>
