@@ -11,7 +11,7 @@ import { SLIP_M } from './calibrate-3d'
 import type { CutCells } from './cut-cells'
 import type { Matter, Meat } from './meat'
 import { myoglobinLossPerS } from './myoglobin'
-import { capacityLeft, JUICE_TIME_S } from './yield'
+import { capacityLeft, conductionLeft, JUICE_TIME_S } from './yield'
 
 /** A member's history on whole minutes from meat-on, and where it ends between them. */
 export interface DriveHistory {
@@ -227,7 +227,7 @@ class Cells {
         gone += gain * (still - gone)
         juice[i] = gone
       }
-      k[i] = speed * (rest * (table[j] as number) + part * (table[above] as number))
+      k[i] = speed * conductionLeft(gone) * (rest * (table[j] as number) + part * (table[above] as number))
       c[i] = capacityLeft(gone) * (rest * (table[j + 1] as number) + part * (table[above + 1] as number))
       logKill[i] =
         (logKill[i] as number) + stepS * (rest * (table[j + 3] as number) + part * (table[above + 3] as number))

@@ -99,6 +99,16 @@ export interface PropertyTable {
 export const TABLE_FROM_C = -5
 export const TABLE_TO_C = 160
 
+/**
+ * Melting fat takes heat that the polynomials leave out. Beef and mutton melt at 40 to 55 °C, lard at 28 to 40, poultry at 30 to
+ * 34 [fat-melting-2011]; much of each has melted below that: middle and width [estimate], J per kg of fat from memory.
+ */
+const FAT_MELTING = { middleC: 32, widthK: 8, jpKg: 80_000 } as const
+function meltingJpKgK(fat: number, tempC: number) {
+  const { middleC, widthK, jpKg } = FAT_MELTING
+  return (fat * jpKg * Math.exp(-0.5 * ((tempC - middleC) / widthK) ** 2)) / (widthK * Math.sqrt(2 * Math.PI))
+}
+
 /** Conductivity and volumetric heat capacity at 1 K steps; hotter than the polynomials' 150 °C the value there stands. */
 export function propertyTable(composition: Composition, boneShare = 0): PropertyTable {
   const length = TABLE_TO_C - TABLE_FROM_C + 1
@@ -107,7 +117,8 @@ export function propertyTable(composition: Composition, boneShare = 0): Property
   for (let i = 0; i < length; i++) {
     const p = propertiesWithBone(composition, boneShare, Math.min(150, TABLE_FROM_C + i))
     k_WpMK[i] = p.k_WpMK
-    rhoCp_JpM3K[i] = p.rho_KgpM3 * p.cp_JpKgK
+    const melting = (1 - boneShare) * meltingJpKgK(composition.fat, TABLE_FROM_C + i)
+    rhoCp_JpM3K[i] = p.rho_KgpM3 * (p.cp_JpKgK + melting)
   }
   return { fromC: TABLE_FROM_C, k_WpMK, rhoCp_JpM3K }
 }

@@ -1,17 +1,19 @@
 /** One member's roast: temperatures, water and harm to germs at every node, advanced step by step. */
 import { type Interior, interior, type Mesh, type SkinSide, stepInterior } from './conduction'
-import { type Around, LATENT_JPKG, type SkinHeat, type SkinLaw } from './surface'
-import { capacityLeft, JUICE_TIME_S, juiceAt } from './yield'
+import { type Around, LATENT_JPKG, type SkinLaw, skinHeat } from './surface'
+import { capacityLeft, conductionLeft, DRYABLE_SHARE, JUICE_TIME_S, letGoAt, yieldOf } from './yield'
 
 /** Everything of a material that depends on temperature, 1 K apart, four columns side by side. */
 export interface Matter {
   readonly fromC: number
   readonly rows: number
-  /** k W/mK, ρc J/m³K, juice let go in the end, log reduction per s. */
+  /** k W/mK, ρc J/m³K, juice and fat let go in the end, log reduction per s. */
   readonly columns: Float64Array
   readonly rhoKgpM3: number
-  /** Water that can boil off, kg/m³. */
-  readonly waterKgpM3: number
+  /** Of what is let go, juice; the rest is fat. */
+  readonly juiceShare: number
+  /** Water that can dry out or boil off, kg/m³. */
+  readonly dryableKgpM3: number
 }
 const COLUMNS = 4
 /** Over its own heat capacity, what holds a boiling node at the boiling point. */
@@ -23,21 +25,38 @@ export interface MatterInput {
   readonly rhoCp_JpM3K: Float64Array
   readonly rhoKgpM3: number
   readonly water: number
+  readonly fat: number
   readonly boneShare: number
   readonly lethalityPerS: (tempC: number) => number
 }
 export function matterOf(input: MatterInput): Matter {
   const rows = input.k_WpMK.length
   const columns = new Float64Array(COLUMNS * rows)
+  const { juice, fat } = yieldOf(input, input.boneShare)
   for (let i = 0; i < rows; i++) {
     const tempC = input.fromC + i
     columns[COLUMNS * i] = input.k_WpMK[i] as number
     columns[COLUMNS * i + 1] = input.rhoCp_JpM3K[i] as number
-    columns[COLUMNS * i + 2] = juiceAt(tempC, input.water, input.boneShare)
+    columns[COLUMNS * i + 2] = (juice + fat) * letGoAt(tempC)
     columns[COLUMNS * i + 3] = input.lethalityPerS(tempC)
   }
-  const waterKgpM3 = input.rhoKgpM3 * input.water * (1 - input.boneShare)
-  return { fromC: input.fromC, rows, columns, rhoKgpM3: input.rhoKgpM3, waterKgpM3 }
+  return {
+    fromC: input.fromC,
+    rows,
+    columns,
+    rhoKgpM3: input.rhoKgpM3,
+    juiceShare: juice / (juice + fat || 1),
+    dryableKgpM3: DRYABLE_SHARE * input.rhoKgpM3 * input.water * (1 - input.boneShare),
+  }
+}
+
+/** How one member differs from its matter: factors on k, ρc and what is let go, and the share of the juice that feeds the skin. */
+export interface MeatScale {
+  readonly k: number
+  readonly c: number
+  readonly juice: number
+  readonly feed: number
+  readonly boilingC: number
 }
 
 /** A probe's place in the column: between node `below` and the next, `part` of the way. */
@@ -55,12 +74,19 @@ export class Meat {
   readonly peakC: Float64Array
   readonly juice: Float64Array
   readonly logKill: Float64Array
+  /**
+   * One budget of water, per m² of skin: juice let go feeds the skin, or runs out at the cut ends and drips; what evaporates
+   * or boils beyond the feed is dried out of the meat, and a wet skin sheds the feed it cannot evaporate.
+   */
   evaporatedKgpM2 = 0
   boiledKgpM2 = 0
+  drippedKgpM2 = 0
+  dryKgpM2 = 0
   private readonly kNow: Float64Array
   private readonly cNow: Float64Array
   private readonly kBefore: Float64Array
   private readonly cBefore: Float64Array
+  private letGoRate = 0
   private lastStepS = 0
   private tried = { stepS: 0, evaporatedKgpM2: 0 }
   private readonly boilable: Float64Array
@@ -75,7 +101,7 @@ export class Meat {
     readonly halfThicknessM: number,
     startC: number,
     law: SkinLaw,
-    private readonly scale: { readonly k: number; readonly c: number; readonly boilingC: number },
+    private readonly scale: MeatScale,
   ) {
     const row = (value: number) => new Float64Array(mesh.count).fill(value)
     this.mesh = mesh
@@ -90,8 +116,8 @@ export class Meat {
     this.juice = row(0)
     this.logKill = row(0)
     this.held = new Uint8Array(mesh.count)
-    this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.waterKgpM3)
-    this.skin = new TwoSidedSkin(law)
+    this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.dryableKgpM3)
+    this.skin = new TwoSidedSkin(law, startC)
     this.age(0, this.nodesC)
   }
 
@@ -104,20 +130,20 @@ export class Meat {
     let error: number
     do {
       this.foresee(stepS)
-      this.skin.begin(start, end, this.evaporatedKgpM2 + this.boiledKgpM2, stepS)
+      this.skin.begin(start, end, this.dryKgpM2, this.feedOf(this.letGoRate), stepS)
       error = stepInterior(this.inside, this.nextC, this.nodesC, this.skin, stepS)
     } while (this.release())
     this.tried.stepS = stepS
-    this.tried.evaporatedKgpM2 = this.skin.lostKgpM2() - this.boiledKgpM2
+    this.tried.evaporatedKgpM2 = this.skin.lostKgpM2()
     return error
   }
 
   /** Makes the tried step so: boils off what is above the boiling point, lets juice go, adds up kill and peaks. */
   accept() {
     const { stepS } = this.tried
-    this.evaporatedKgpM2 = this.tried.evaporatedKgpM2
-    this.boil()
-    this.age(stepS, this.nextC)
+    const boiled = this.boil()
+    const letGo = this.age(stepS, this.nextC)
+    this.settle(this.tried.evaporatedKgpM2, boiled, letGo)
     const spare = this.nodesC
     this.nodesC = this.nextC
     this.nextC = spare
@@ -133,13 +159,26 @@ export class Meat {
     return { below, part: (share - a) / ((places[below + 1] as number) - a) }
   }
 
-  /** Mass lost so far, share of the raw mass: evaporated at the skin, boiled off beneath it, and let go as juice. */
+  /** The crust's outside at the end of the last step tried. */
+  get outerC() {
+    return this.skin.outerC
+  }
+
+  /** Mass lost so far, share of the raw mass. */
   lossFrac(): number {
-    const { cell, exponent } = this.mesh
-    let juice = 0
-    for (let i = 0; i < this.mesh.count; i++) juice += (this.juice[i] as number) * (cell[i] as number)
-    const perMass = (exponent + 1) / (this.halfThicknessM * this.matter.rhoKgpM3)
-    return (this.evaporatedKgpM2 + this.boiledKgpM2) * perMass + juice * (exponent + 1)
+    const lost = this.evaporatedKgpM2 + this.boiledKgpM2 + this.drippedKgpM2
+    return (lost * (this.mesh.exponent + 1)) / (this.halfThicknessM * this.matter.rhoKgpM3)
+  }
+
+  /** Of what is let go, kg/m² of skin or its rate, the part that keeps the skin wet. */
+  private feedOf = (letGo: number) => this.scale.feed * this.matter.juiceShare * letGo
+
+  private settle(evaporated: number, boiled: number, letGo: number) {
+    const dry = this.dryKgpM2 + evaporated + boiled - this.feedOf(letGo)
+    this.evaporatedKgpM2 += evaporated
+    this.boiledKgpM2 += boiled
+    this.dryKgpM2 = Math.max(0, dry)
+    this.drippedKgpM2 += letGo - this.feedOf(letGo) + this.dryKgpM2 - dry
   }
 
   /** Properties at the middle of the step, each carried on as it has been changing. */
@@ -175,24 +214,29 @@ export class Meat {
   }
 
   /** Beneath the skin no node passes the boiling point while it has water left; the heat above it carries vapour away. */
-  private boil() {
+  private boil(): number {
     const { boilingC } = this.scale
+    let boiled = 0
     for (let i = this.mesh.count - 2; i >= 0; i--) {
       const above = (this.nextC[i] as number) - boilingC
       if (above <= 0) continue
       const heat = above * (this.inside.heat[i] as number)
       const water = Math.min(heat / LATENT_JPKG, this.boilable[i] as number)
       this.boilable[i] = (this.boilable[i] as number) - water
-      this.boiledKgpM2 += water
+      boiled += water
       const short = heat - water * LATENT_JPKG
       this.nextC[i] = this.boilable[i] ? boilingC : boilingC + short / (this.inside.heat[i] as number)
     }
+    return boiled
   }
 
-  /** Peaks, juice and kill after a step, and the properties at the temperatures now. */
-  private age(stepS: number, tempC: Float64Array) {
-    const { columns, fromC, rows } = this.matter
+  /** Peaks, juice and kill after a step, and the properties at the temperatures now; returns what was let go, kg/m². */
+  private age(stepS: number, tempC: Float64Array): number {
+    const { columns, fromC, rows, rhoKgpM3 } = this.matter
+    const { cell } = this.mesh
     const gain = 1 - Math.exp(-stepS / JUICE_TIME_S)
+    let letGo = 0
+    let behind = 0
     for (let i = 0; i < this.mesh.count; i++) {
       const temp = tempC[i] as number
       if (temp > (this.peakC[i] as number)) this.peakC[i] = temp
@@ -204,53 +248,65 @@ export class Meat {
       const c = columns[j + 1] as number
       const juiceInTheEnd = columns[j + 2] as number
       const kill = columns[j + 3] as number
-      const still = juiceInTheEnd + part * ((columns[j + COLUMNS + 2] as number) - juiceInTheEnd)
-      let juice = this.juice[i] as number
-      if (still > juice) {
-        juice += gain * (still - juice)
-        this.juice[i] = juice
-      }
+      const inTheEnd = juiceInTheEnd + part * ((columns[j + COLUMNS + 2] as number) - juiceInTheEnd)
+      const before = this.juice[i] as number
+      const short = Math.max(0, this.scale.juice * inTheEnd - before)
+      const more = gain * short
+      const juice = before + more
+      this.juice[i] = juice
+      letGo += more * (cell[i] as number)
+      behind += (short - more) * (cell[i] as number)
       this.logKill[i] =
         (this.logKill[i] as number) + stepS * (kill + part * ((columns[j + COLUMNS + 3] as number) - kill))
       this.kBefore[i] = this.kNow[i] as number
       this.cBefore[i] = this.cNow[i] as number
-      this.kNow[i] = this.scale.k * (k + part * ((columns[j + COLUMNS] as number) - k))
+      this.kNow[i] = this.scale.k * conductionLeft(juice) * (k + part * ((columns[j + COLUMNS] as number) - k))
       this.cNow[i] = this.scale.c * capacityLeft(juice) * (c + part * ((columns[j + COLUMNS + 1] as number) - c))
     }
+    const perCell = rhoKgpM3 * this.halfThicknessM
+    this.letGoRate = (behind * perCell) / JUICE_TIME_S
+    return letGo * perCell
   }
 }
 
 export const tempAt = ({ below, part }: Place, row: Float64Array) =>
   (row[below] as number) + part * ((row[below + 1] as number) - (row[below] as number))
 
-/** The skin law at both ends of one step, with the water that leaves between. */
+/** The skin law at both ends of one step, with the water that leaves and comes between. */
 class TwoSidedSkin implements SkinSide {
   net_WpM2 = 0
   slope_WpM2K = 0
-  private readonly out: SkinHeat = { net_WpM2: 0, slope_WpM2K: 0, water_KgpM2S: 0 }
+  private readonly out = skinHeat()
   private start: Around | undefined
   private finish: Around | undefined
-  private water0 = 0
+  private dryKgpM2 = 0
+  private feed_KgpM2S = 0
   private startRate = 0
   private endRate = 0
   private stepS = 0
 
-  constructor(private readonly law: SkinLaw) {}
+  constructor(
+    private readonly law: SkinLaw,
+    /** The crust's outside. */
+    public outerC: number,
+  ) {}
 
-  begin(start: Around, finish: Around, lostKgpM2: number, stepS: number) {
+  begin(start: Around, finish: Around, dryKgpM2: number, feed_KgpM2S: number, stepS: number) {
     this.start = start
     this.finish = finish
-    this.water0 = lostKgpM2
+    this.dryKgpM2 = dryKgpM2
+    this.feed_KgpM2S = feed_KgpM2S
     this.stepS = stepS
   }
 
   at(skinC: number, end: 0 | 1) {
-    const evaporated = end === 0 ? this.water0 : Math.max(0, this.water0 + this.stepS * this.startRate)
+    const drying = end === 0 ? 0 : this.stepS * (this.startRate - this.feed_KgpM2S)
     const around = end === 0 ? this.start : this.finish
     if (around === undefined) throw new RangeError('a step needs surroundings at both ends')
-    this.law(this.out, skinC, evaporated, around)
+    this.law(this.out, skinC, Math.max(0, this.dryKgpM2 + drying), around)
     this.net_WpM2 = this.out.net_WpM2
     this.slope_WpM2K = this.out.slope_WpM2K
+    this.outerC = this.out.outerC
     if (end === 0) {
       this.startRate = this.out.water_KgpM2S
     } else {
@@ -258,6 +314,6 @@ class TwoSidedSkin implements SkinSide {
     }
   }
 
-  /** Water gone by the end of the step; what condenses runs off and leaves the skin as wet as it can be. */
-  lostKgpM2 = () => Math.max(0, this.water0 + (this.stepS * (this.startRate + this.endRate)) / 2)
+  /** Water that evaporates in the step; less than none where it condenses. */
+  lostKgpM2 = () => (this.stepS * (this.startRate + this.endRate)) / 2
 }

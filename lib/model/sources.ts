@@ -149,6 +149,18 @@ export const SOURCES = {
     took: 'air pressure at an altitude',
     standing: 'from memory',
   },
+  'water-holding-2007': {
+    reference:
+      'van der Sman, R. G. M. (2007), Moisture transport during cooking of meat, Meat Science 76; used again by Feyissa et al. (2013) for roasting',
+    took: 'water that meat holds in the end against temperature',
+    standing: 'constants from a stored copy, form from memory',
+  },
+  'fat-melting-2011': {
+    reference:
+      'Lehrbuch Lebensmittelchemie und Ernährung, 2nd edition (Springer, 2011), table of melting points of fats',
+    took: 'melting ranges of animal fats',
+    standing: 'as quoted in a stored page; the heat of melting is from memory',
+  },
   'exact-series': {
     reference:
       'Carslaw, H. S. and Jaeger, J. C. (1959), Conduction of Heat in Solids: series and product solutions of the plane wall, cylinder and sphere',

@@ -3,24 +3,27 @@ import type { CookerHabits } from './cooker'
 import { type Chance, chanceOf } from './random'
 
 /**
- * Priors, each a centre with a spread: `log` multiplies by e^(sd·z), the others add sd·z. Centres of the skin law and of k
- * are from our own trial on the open roasting timetables; spreads are from there or engineering judgement. [own-trial]
+ * Priors, each a centre with a spread: `log` multiplies by e^(sd·z), the others add sd·z. Centres of the skin law and of the
+ * yield are fitted to the ten calibration rows of the open roasting timetables, the five losses of the handbook and one slow
+ * shoulder (tests/fixtures/published/roasting-times.json names them) [own-fit]; spreads are engineering judgement [estimate].
  */
 export const PRIORS = {
-  /** Convection in a still oven, W/m²K. */
-  h: { centre: 10.8, log: 0.3 },
+  /** Convection in a still oven, W/m²K. [own-fit] */
+  h: { centre: 13, log: 0.3 },
   emissivity: { centre: 0.87, sd: 0.06 },
-  /** Vapour in the cooker, Pa. */
+  /** Vapour in the cooker, Pa. [own-trial] */
   vapour: { centre: 6300, log: 0.5 },
   /**
-   * Wet floor of the skin in still air, share; its first film and the water that can ever reach it, kg/m². The floor is what
-   * the juices keep wet: moving air dries the skin sooner but fetches no more juice, so the floor falls as h rises with it.
+   * What each kg/m² dried out of the skin holds back. Heat: a crust of 0.1 W/mK, 410 kg/m³ of water gone from it [estimate].
+   * Vapour: [own-fit], as if it were a fiftieth as open as air.
    */
-  wetFloor: { centre: 0.035, log: 0.5 },
-  film: { centre: 0.018, log: 0.6 },
-  water: { centre: 10.5, log: 0.25 },
-  /** Over the Choi-Okos conductivity of the raw composition. */
-  k: { centre: 0.86, log: 0.07 },
+  crustHeat: { centre: 0.0244, log: 0.35 },
+  crustVapour: { centre: 5700, log: 0.6 },
+  /** Over the yield of the cut; of its juice, what feeds the skin and does not run out at the cut ends. [own-fit] */
+  juice: { log: 0.15 },
+  feed: { centre: 0.4, sd: 0.1 },
+  /** Over the Choi-Okos conductivity of the raw composition, which then falls with the juice. */
+  k: { centre: 1, log: 0.07 },
   rhoC: { centre: 1, log: 0.035 },
   startC: { sd: 2 },
   /** What the model as a whole leaves out: the meat's clock against ours. */
@@ -28,7 +31,7 @@ export const PRIORS = {
   warmUp: { log: 0.2 },
   climb: { log: 0.25 },
   /** Heat that the cooker loses, over its habits': wear, gaskets, ash. [estimate] */
-  loss: { log: 0.25 },
+  loss: { log: 0.2 },
   /** From pull to the vents, or the dial, turned: s. */
   ventDelay: { centre: 45, log: 0.5 },
   /** Probe off the coldest line: uniform from 0, share of the half thickness. */
@@ -37,10 +40,10 @@ export const PRIORS = {
   restAirK: { sd: 2 },
 } as const
 /**
- * h, k and the wet floor trade against each other in every fit (more of all three leaves the times as they were), so a
- * common draw carries part of each: these are correlations with it.
+ * h, k and the crust's vapour trade against each other in every fit (more heat in, and a crust that lets more vapour out,
+ * leave the times as they were), so a common draw carries part of each: these are correlations with it.
  */
-const SHARED = { h: 0.6, k: 0.7, wetFloor: 0.8 } as const
+const SHARED = { h: 0.6, k: 0.7, crustVapour: -0.8 } as const
 
 export interface Member {
   readonly thicknessFactor: number
@@ -49,9 +52,10 @@ export interface Member {
   readonly hFactor: number
   readonly emissivity: number
   readonly vapourPa: number
-  readonly wetFloor: number
-  readonly filmKgpM2: number
-  readonly waterKgpM2: number
+  readonly crustHeat_M4KpWKg: number
+  readonly crustVapour_M4SpKg2: number
+  readonly juiceFactor: number
+  readonly feedShare: number
   readonly kFactor: number
   readonly rhoCFactor: number
   readonly timeFactor: number
@@ -77,8 +81,6 @@ export interface MemberInput {
 const PARAMETERS = 1
 const DRIFT = 2
 const COOKER = 3
-/** Moving air dries the skin's floor; water about a bag does not. */
-const dryingOf = (habits: CookerHabits) => (habits.sealed ? 1 : habits.hFactor)
 /** Raw meat below this is frozen in part, which the model does not know. */
 const COLDEST_START_C = -1
 
@@ -97,11 +99,12 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
     hFactor,
     h_WpM2K: PRIORS.h.centre * habits.hFactor * hFactor,
     kFactor: log(PRIORS.k, tied(SHARED.k)),
-    wetFloor: log(PRIORS.wetFloor, tied(SHARED.wetFloor)) / dryingOf(habits),
+    crustVapour_M4SpKg2: log(PRIORS.crustVapour, tied(SHARED.crustVapour)),
     emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * chance.normal()),
     vapourPa: Math.min(40_000, log(PRIORS.vapour)),
-    filmKgpM2: log(PRIORS.film),
-    waterKgpM2: log(PRIORS.water),
+    crustHeat_M4KpWKg: log(PRIORS.crustHeat),
+    juiceFactor: log(PRIORS.juice),
+    feedShare: Math.min(1, Math.max(0, PRIORS.feed.centre + PRIORS.feed.sd * chance.normal())),
     rhoCFactor: log(PRIORS.rhoC),
     timeFactor: log(PRIORS.time),
     levelK: habits.levelSdK * chance.normal(),
@@ -123,9 +126,10 @@ export const CENTRAL: Omit<Member, 'startC' | 'h_WpM2K' | 'warmUpS' | 'drift'> =
   hFactor: 1,
   emissivity: PRIORS.emissivity.centre,
   vapourPa: PRIORS.vapour.centre,
-  wetFloor: PRIORS.wetFloor.centre,
-  filmKgpM2: PRIORS.film.centre,
-  waterKgpM2: PRIORS.water.centre,
+  crustHeat_M4KpWKg: PRIORS.crustHeat.centre,
+  crustVapour_M4SpKg2: PRIORS.crustVapour.centre,
+  juiceFactor: 1,
+  feedShare: PRIORS.feed.centre,
   kFactor: PRIORS.k.centre,
   rhoCFactor: 1,
   timeFactor: 1,
@@ -143,7 +147,6 @@ export const centralMember = (startC: number, habits: CookerHabits): Member => (
   ...CENTRAL,
   startC,
   h_WpM2K: PRIORS.h.centre * habits.hFactor,
-  wetFloor: PRIORS.wetFloor.centre / dryingOf(habits),
   warmUpS: habits.warmUpMin * 60,
   drift: { uniform: () => 0.5, normal: () => 0 },
 })
