@@ -1,6 +1,7 @@
 import { CutFace } from '../ui/cut-face'
 import { DrawingSvg, Figures } from '../ui/drawing'
 import { Caution } from '../ui/field'
+import { SafetyLedger } from '../ui/safety-ledger'
 import type { Preview } from './preview'
 
 /** The heat line, the slice and what the forecast says in words; dimmed words tell while it is worked out anew. */
@@ -55,6 +56,9 @@ export function PlanPicture({ preview, working }: { preview: Preview | null; wor
           ))}
         </section>
       </div>
+      {preview.safety.map(({ title, panel }) => (
+        <SafetyLedger key={title} title={title} panel={panel} />
+      ))}
     </div>
   )
 }

@@ -3,6 +3,8 @@ import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
 import { cutFaceSentence, drawCutFace, tonesOf } from '@/lib/export/cut-face'
 import { drawHeatLine } from '@/lib/export/heat-line'
+import { safetyPanel } from '@/lib/export/safety-panel'
+import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
 import { spreadOf } from '@/lib/model/quantiles'
 import { formatClock } from '@/lib/plan/clock'
@@ -32,10 +34,21 @@ export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
     slice: cutFaceSentence(forecast, units),
     tones: tonesOf(shoot.cooks[0]?.roast.cut ?? '', units),
     facts: factsOf(forecast, units),
+    safety: safetyOfCooks(shoot, forecasts, units),
     conflicts: layout.conflicts.filter(({ rule }) => rule === 'slice-wish').map(({ sentence }) => sentence),
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
   }
+}
+
+function safetyOfCooks(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, units: UnitSystem): Preview['safety'] {
+  return shoot.cooks.flatMap((cook) => {
+    const forecast = forecasts.get(cook.id)
+    const animal = cutOf(cook.roast)?.animal
+    if (!forecast || !animal) return []
+    const title = shoot.cooks.length > 1 ? `Safety: ${cook.id}` : 'Safety'
+    return [{ title, panel: safetyPanel(forecast, animal, shoot.authority ?? 'US', units) }]
+  })
 }
 
 function firstLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, layout: Layout): string {

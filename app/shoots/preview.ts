@@ -1,5 +1,6 @@
 import type { Tone } from '@/lib/export/cut-face'
 import type { Drawing } from '@/lib/export/drawing'
+import type { SafetyPanel } from '@/lib/export/safety-panel'
 import type { Warning } from '@/lib/refusals'
 
 /** What the plan page shows beside the form: the likely day as pictures and sentences. */
@@ -17,6 +18,8 @@ export interface Preview {
   /** What each colour of the slice means. */
   readonly tones: readonly Tone[]
   readonly facts: readonly string[]
+  /** The safety ledger, cook by cook. */
+  readonly safety: readonly { readonly title: string; readonly panel: SafetyPanel }[]
   /** What of the wished day cannot be had. */
   readonly conflicts: readonly string[]
   readonly warnings: readonly Warning[]

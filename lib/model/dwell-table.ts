@@ -55,11 +55,15 @@ export type TableVerdict =
   /** `nearest`: the row it came nearest to keeping, with how long it was held; none where the peak is below all of them. */
   | { readonly met: false; readonly peakC: number; readonly nearest: (Dwell & { readonly keptS: number }) | undefined }
 
+interface Held {
+  readonly row: Dwell
+  readonly heldS: number
+}
 /** Rounding of the sampled trace, K. */
 const HAIR_K = 1e-9
 /**
- * A printed table's verdict on the coldest point: met by any row whose dwell it keeps, the lowest asked last, for it is the
- * weakest. No sum over rows, as printed.
+ * A printed table's verdict on the coldest point: met by any row whose dwell it keeps; the one kept most amply is
+ * named, the lowest only where no other is, for it is the weakest. No sum over rows, as printed.
  */
 export function tableVerdict(
   coldestC: ArrayLike<number>,
@@ -71,13 +75,12 @@ export function tableVerdict(
   const hot = hotPart(coldestC, Math.min(...rows.map(({ tempC }) => tempC)))
   const held = reached.map((row) => ({ row, heldS: longestAboveS(hot, stepS, row.tempC - HAIR_K) }))
   const kept = held.filter(({ row, heldS }) => heldS >= row.heldS)
-  const best = kept.find(({ row }) => row.tempC > LOWEST_C + HAIR_K) ?? kept[0]
+  const share = ({ row, heldS }: Held) => heldS / row.heldS
+  const amplest = (rows: readonly Held[]) =>
+    rows.reduce<Held | undefined>((a, b) => (a && share(a) >= share(b) ? a : b), undefined)
+  const best = amplest(kept.filter(({ row }) => row.tempC > LOWEST_C + HAIR_K)) ?? kept[0]
   if (best) return { met: true, ...best, lowestOnly: best.row.tempC <= LOWEST_C + HAIR_K }
-  const share = ({ row, heldS }: (typeof held)[number]) => heldS / row.heldS
-  const nearest = held.reduce<(typeof held)[number] | undefined>(
-    (a, b) => (a && share(a) >= share(b) ? a : b),
-    undefined,
-  )
+  const nearest = amplest(held)
   return { met: false, peakC: peak, nearest: nearest && { ...nearest.row, keptS: nearest.heldS } }
 }
 /** From the sample before the history first passes a level to the one after it last does: most of a cook lies below. */
@@ -127,7 +130,8 @@ export function dwellSentence(verdict: TableVerdict): string {
   const at = (tempC: number) => `${formatTemp(celsius(tempC), 'metric', 1)} / ${formatTemp(celsius(tempC), 'us')}`
   const long = (s: number) => (s < 1 ? 'an instant' : formatDuration(seconds(s)))
   if (verdict.met) {
-    const row = `It keeps the dwell table: ${long(verdict.heldS)} at ${at(verdict.row.tempC)}, where ${long(verdict.row.heldS)} are asked.`
+    const asked = verdict.row.heldS === 0 ? 'no time is' : `${long(verdict.row.heldS)} are`
+    const row = `It keeps the dwell table: ${long(verdict.heldS)} at ${at(verdict.row.tempC)}, where ${asked} asked.`
     return verdict.lowestOnly ? `${row} That is its lowest row, which a later study did not confirm.` : row
   }
   if (!verdict.nearest)

@@ -4,6 +4,7 @@ import { coldestBetween } from './coldest-history'
 import type { Stage } from './cook'
 import type { Forecast, Spread } from './forecast'
 import { spreadOf } from './quantiles'
+import { type LedgerVerdict, verdictOf } from './safety-ledger'
 import type { SourceId } from './sources'
 
 /** [fda-food-code-2017] 3-501.16(A)(1): 135 °F, or 130 °F for a roast cooked by 3-401.11(B). */
@@ -17,6 +18,7 @@ export interface HotHold {
   /** The coldest of core and skin while it is held. */
   readonly coldest: Spread<Celsius>
   readonly keptShare: Frac
+  readonly verdict: LedgerVerdict
 }
 
 type After = Extract<Stage, { do: 'hold' | 'rest' }>
@@ -49,10 +51,12 @@ export function hotHold(f: Forecast, roastKept: readonly boolean[]): HotHold | u
   })
   const least = (m: number) => (roastKept[m] ? HOLD_ROAST_LEAST_C : HOLD_LEAST_C)
   const most = roastKept.filter(Boolean).length > f.members / 2
+  const keptShare = (coldest.filter((c, m) => c >= least(m)).length / f.members) as Frac
   return {
     source: 'fda-food-code-2017',
     leastC: most ? HOLD_ROAST_LEAST_C : HOLD_LEAST_C,
     coldest: spreadOf<Celsius>(coldest),
-    keptShare: (coldest.filter((c, m) => c >= least(m)).length / f.members) as Frac,
+    keptShare,
+    verdict: verdictOf(keptShare, []),
   }
 }

@@ -1,0 +1,69 @@
+import type { SafetyPanel } from '@/lib/export/safety-panel'
+import type { SafetyLine } from '@/lib/export/safety-times'
+import { Folded } from './folded'
+
+/** Each printed rule in one line: what it asks, what this plan gives, what may be said; conditions and sources folded away. */
+export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: string }) {
+  return (
+    <section aria-label={title} className="mt-8">
+      <h2>{title}</h2>
+      <p className="mt-2 max-w-[66ch]">{panel.lead}</p>
+      {panel.whose && <p className="mt-2 max-w-[66ch]">{panel.whose}</p>}
+      <div className="scroll-x">
+        <table className="mt-4 min-w-[640px]">
+          <thead>
+            <tr>
+              <th scope="col">rule</th>
+              <th scope="col">asks</th>
+              <th scope="col">this plan gives</th>
+              <th scope="col">so it is</th>
+            </tr>
+          </thead>
+          <tbody>
+            {panel.lines.map((line) => (
+              <tr key={line.id}>
+                <td>{line.rule}</td>
+                <td>{line.asks}</td>
+                <td>{line.gives}</td>
+                <td>
+                  <b>{line.verdict}</b>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {panel.leftovers && <p className="mt-4 max-w-[66ch]">{panel.leftovers}</p>}
+      <Folded summary="Conditions and sources" fault={false}>
+        <dl className="max-w-[66ch]">
+          {panel.lines.map((line) => (
+            <Conditions key={line.id} line={line} />
+          ))}
+        </dl>
+      </Folded>
+      <Folded summary="How to take the reading that counts" fault={false}>
+        <ol className="max-w-[66ch] pl-6">
+          {panel.probing.map((step) => (
+            <li key={step} className="py-1">
+              {step}
+            </li>
+          ))}
+        </ol>
+      </Folded>
+    </section>
+  )
+}
+
+function Conditions({ line }: { line: SafetyLine }) {
+  return (
+    <>
+      <dt className="mt-2 font-semibold">{line.rule}</dt>
+      {line.details.map((detail) => (
+        <dd key={detail} className="ml-0">
+          {detail}
+        </dd>
+      ))}
+      <dd className="small ml-0">{line.source}</dd>
+    </>
+  )
+}
