@@ -32,7 +32,7 @@ export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
     standing: draw(362, true),
     cutFace: drawCutFace(forecast, units),
     slice: cutFaceSentence(forecast, units),
-    tones: tonesOf(shoot.cooks[0]?.roast.cut ?? '', units),
+    tones: tonesOf(forecast, units),
     facts: factsOf(forecast, units),
     safety: safetyOfCooks(shoot, forecasts, units),
     conflicts: layout.conflicts.filter(({ rule }) => rule === 'slice-wish').map(({ sentence }) => sentence),

@@ -1,18 +1,18 @@
 import type { Drawing, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
+import { isShade, shadeColour } from '@/lib/export/tones'
 
 /** Colours of the slice do not follow day and dusk: they are the meat's own. */
 const OWN_COLOURS: Partial<Record<Role, string>> = {
-  'tone-1': '#8C2F2E',
-  'tone-2': '#AD4C47',
-  'tone-3': '#CC8474',
-  'tone-4': '#DDB59C',
-  'tone-5': '#EADBC6',
   crust: '#3B281B',
   bone: '#F7F1E2',
   marrow: '#D9C4A6',
+  fat: '#F8F0DC',
 }
 const FACES: Record<Face, string> = { condensed: 'var(--cond)', sans: 'var(--sans)', serif: 'var(--serif)' }
-export const paint = (role: Role | undefined) => (role ? (OWN_COLOURS[role] ?? `var(--${role})`) : 'none')
+export function paint(role: Role | undefined): string {
+  if (!role) return 'none'
+  return isShade(role) ? shadeColour(role) : (OWN_COLOURS[role] ?? `var(--${role})`)
+}
 
 /** A drawing as SVG; colours come from the page's own ground (day, dusk, grey). */
 export function DrawingSvg({ drawing }: { drawing: Drawing }) {

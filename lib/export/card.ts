@@ -6,11 +6,11 @@ import type { DayPart } from '../card/time-line'
 import { shareWords } from '../card/wording'
 import { DONENESS_RANGES, type DonenessRange, wordsFor } from '../model/doneness'
 import type { Forecast } from '../model/forecast'
-import { medianOf, spreadOf } from '../model/quantiles'
 import { minimumFor } from '../model/minimums'
+import { medianOf, spreadOf } from '../model/quantiles'
 import { celsius, formatLength, formatMass, formatTempBoth, kilograms, metres } from '../units'
 import { bothMasses } from './amounts'
-import { drawCutFace } from './cut-face'
+import { drawCutFace, SLICE_WIDTH } from './cut-face'
 import type { Drawing, Mark } from './drawing'
 import { tied } from './tied'
 
@@ -59,13 +59,12 @@ export interface CardSources {
 }
 
 /** The slice alone: on the card the leads and their lettering would be too small to read. */
-const isSlice = (mark: Mark) => mark.kind === 'path' && (mark.fill !== undefined || mark.stroke === 'crust')
+const isSlice = (mark: Mark) =>
+  mark.kind === 'path' && (mark.fill !== undefined || mark.stroke === 'crust' || mark.stroke === 'ink')
 export function sliceAlone(forecast: Forecast): Drawing {
   const whole = drawCutFace(forecast)
   return { ...whole, width: SLICE_WIDTH, marks: whole.marks.filter(isSlice) }
 }
-/** The slice fills this much of its picture from the left. */
-const SLICE_WIDTH = 360
 
 /** What a step does stands out, and its temperatures: that is what a cook looks for with the tongs in hand. */
 const LEAD =

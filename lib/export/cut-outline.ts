@@ -1,11 +1,13 @@
 /**
- * The outline of a slice and of what lies at one depth under it. Our own drawing: superellipses, some thicker at one end,
- * turned and flattened by family; the measured thickness and width are kept, the rest is the typical cut's.
+ * The outline of a slice and of what lies within it. Our own drawing: the solid's own section, thicker at one end, turned
+ * and flattened by family. Thickness and width are the roast's, the rest is the typical cut's.
  */
+import type { Bone, Cut } from '../model/cut'
+import { contour, RAYS, type Section, skinPoint } from '../model/section'
+import { tenth } from './drawing'
+
 export type CutFamily = 'leg' | 'section' | 'rib' | 'shoulder' | 'breast' | 'side'
 interface Outline {
-  /** Of the superellipse; 2 is an ellipse, higher is squarer. */
-  readonly exponent: number
   /** How much thicker the left end is than the right. */
   readonly egg: number
   readonly turnDeg: number
@@ -13,60 +15,92 @@ interface Outline {
   readonly flat: number
 }
 const OUTLINES: Readonly<Record<CutFamily, Outline>> = {
-  leg: { exponent: 2.1, egg: 0.2, turnDeg: 9, flat: 0.06 },
-  section: { exponent: 2.4, egg: 0.06, turnDeg: 0, flat: 0.08 },
-  rib: { exponent: 2.5, egg: 0.16, turnDeg: -4, flat: 0.1 },
-  shoulder: { exponent: 2.6, egg: 0.1, turnDeg: 4, flat: 0.12 },
-  breast: { exponent: 2, egg: 0.3, turnDeg: 12, flat: 0.2 },
-  side: { exponent: 2.2, egg: 0.35, turnDeg: 0, flat: 0.3 },
+  leg: { egg: 0.2, turnDeg: 9, flat: 0.06 },
+  section: { egg: 0.06, turnDeg: 0, flat: 0.08 },
+  rib: { egg: 0.16, turnDeg: -4, flat: 0.1 },
+  shoulder: { egg: 0.1, turnDeg: 4, flat: 0.12 },
+  breast: { egg: 0.24, turnDeg: 8, flat: 0.16 },
+  side: { egg: 0.3, turnDeg: 0, flat: 0.24 },
 }
 
-export function cutFamily(cut: string): CutFamily {
-  if (/whole|breast/.test(cut)) return 'breast'
-  if (/leg|haunch/.test(cut)) return 'leg'
-  if (/rib|rack/.test(cut) || (/loin/.test(cut) && cut.endsWith('bone-in'))) return 'rib'
-  if (/shoulder|chuck|brisket/.test(cut)) return 'shoulder'
-  return /side/.test(cut) ? 'side' : 'section'
+export function cutFamily({ animal, build, bone }: Pick<Cut, 'animal' | 'build' | 'bone'>): CutFamily {
+  if (animal === 'salmon') return 'side'
+  if (build === 'bird' || bone?.place === 'frame') return 'breast'
+  if (bone?.place === 'ribs') return 'rib'
+  if (build === 'joint') return 'leg'
+  return build === 'block' || build === 'flat' ? 'shoulder' : 'section'
 }
 
 export type Point = readonly [x: number, y: number]
-const POINTS = 90
+/** From the solid's section to the family's shape: x and y as shares of the half width and half thickness, y downwards. */
+export type Placer = (across: number, down: number) => Point
 
-/**
- * Points of the line that lies `depth` under the surface, about the middle of the slice, y downwards.
- * Near the surface it keeps its distance everywhere; toward the middle it takes the proportions of the whole, as
- * isotherms do.
- */
-export function lineAtDepth(family: CutFamily, halfWidth: number, halfThickness: number, depth: number): Point[] {
-  const inward = Math.min(1, depth / halfThickness)
-  const across = (1 - inward) * (halfWidth - depth + inward * halfWidth)
-  const down = halfThickness - depth
-  return Array.from({ length: POINTS }, (_, i) => {
-    const angle = (i / POINTS) * 2 * Math.PI
-    return place(OUTLINES[family], angle, Math.max(0, across), Math.max(0, down), inward)
-  })
+export function placer(family: CutFamily, halfWidth: number, halfThickness: number): Placer {
+  const { egg, flat, turnDeg } = OUTLINES[family]
+  const turn = (turnDeg * Math.PI) / 180
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)]
+  return (across, down) => {
+    const taller = 1 - (egg * across) / 2
+    const lower = down > 0 ? 1 - flat : 1 + 0.3 * flat
+    const [x, y] = [halfWidth * across, halfThickness * down * taller * lower]
+    return [x * cos - y * sin, x * sin + y * cos]
+  }
 }
 
-function place(outline: Outline, angle: number, across: number, down: number, inward: number): Point {
-  const exponent = outline.exponent + (2 - outline.exponent) * inward
-  const power = (n: number) => Math.sign(n) * Math.abs(n) ** (2 / exponent)
-  const u = power(Math.cos(angle))
-  const v = power(Math.sin(angle))
-  const egg = 1 - outline.egg * (1 - inward) * u
-  const flat = v > 0 ? 1 - outline.flat * (1 - inward) : 1 + outline.flat * 0.3 * (1 - inward)
-  const [x, y] = [across * u, down * v * flat * (0.5 + egg / 2)]
-  const turn = (outline.turnDeg * Math.PI) / 180
-  return [x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)]
+/** A line once round the slice at a share of the way out on each ray of the quarter, as points from the top rightwards. */
+export function ring(section: Section, shares: readonly number[], place: Placer): Point[] {
+  const at = (ray: number, right: 1 | -1, down: 1 | -1) => {
+    const [y, x] = skinPoint(section, ray / (RAYS - 1))
+    const share = shares[ray] as number
+    return place((right * share * x) / section.halfWidthM, (down * share * y) / section.halfThicknessM)
+  }
+  const out = Array.from({ length: RAYS }, (_, ray) => ray)
+  const back = [...out].reverse().slice(1)
+  return [
+    ...out.map((ray) => at(ray, 1, -1)),
+    ...back.map((ray) => at(ray, 1, 1)),
+    ...out.slice(1).map((ray) => at(ray, -1, 1)),
+    ...back.slice(0, -1).map((ray) => at(ray, -1, -1)),
+  ]
 }
+export const isotherm = (section: Section, levelC: number, place: Placer): Point[] =>
+  ring(section, contour(section, 'peakC', levelC), place)
 
 export const closedPath = (points: readonly Point[]) =>
-  `${points.map(([x, y], i) => `${i ? 'L' : 'M'}${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`).join('')}Z`
+  `${points.map(([x, y], i) => `${i ? 'L' : 'M'}${tenth(x)} ${tenth(y)}`).join('')}Z`
 
-/** An ellipse as points, for bones. */
-export const ellipse = (cx: number, cy: number, rx: number, ry: number, turnDeg: number): Point[] =>
-  Array.from({ length: 40 }, (_, i) => {
+/** The fat over the upper side: as thick as it is in the middle there, running out toward the ends. */
+export function fatCap(section: Section, thickness: number, place: Placer): Point[] {
+  const shares = Array.from(
+    { length: RAYS },
+    (_, ray) => 1 - thickness * Math.max(0, 1 - (ray / (RAYS - 1) / 0.92) ** 2),
+  )
+  const top = (points: readonly Point[]) => [...points.slice(3 * (RAYS - 1)), ...points.slice(0, RAYS)]
+  const skin = top(
+    ring(
+      section,
+      shares.map(() => 1),
+      place,
+    ),
+  )
+  return [...skin, ...top(ring(section, shares, place)).reverse()]
+}
+
+/** An ellipse in shares of the slice's half sides, as points. */
+function ellipse(place: Placer, [x, y]: Point, across: number, down: number): Point[] {
+  return Array.from({ length: 40 }, (_, i) => {
     const angle = (i / 40) * 2 * Math.PI
-    const turn = (turnDeg * Math.PI) / 180
-    const [x, y] = [rx * Math.cos(angle), ry * Math.sin(angle)]
-    return [cx + x * Math.cos(turn) - y * Math.sin(turn), cy + x * Math.sin(turn) + y * Math.cos(turn)]
+    return place(x + across * Math.cos(angle), y + down * Math.sin(angle))
   })
+}
+/** Where the bone lies in the slice, each with its marrow. Typical places, not this roast's. [estimate] */
+export function boneShapes(bone: Bone, place: Placer): readonly { bone: Point[]; marrow: Point[] }[] {
+  const one = (at: Point, across: number, down: number) => ({
+    bone: ellipse(place, at, across, down),
+    marrow: ellipse(place, at, across * 0.5, down * 0.46),
+  })
+  if (bone.place === 'shaft') return [one([-0.12, 0.16], 0.17, 0.2)]
+  if (bone.place === 'blade') return [one([-0.05, 0.3], 0.3, 0.1)]
+  if (bone.place === 'ribs') return [one([-0.4, 0.74], 0.2, 0.11), one([0.16, 0.8], 0.19, 0.1)]
+  return [one([-0.02, 0.82], 0.34, 0.09)]
+}

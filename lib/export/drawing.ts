@@ -1,13 +1,15 @@
 import type { Instant } from '../units'
+import type { Shade } from './tones'
 
 /**
  * A picture as values: marks that carry roles, not colours, so that one drawing serves the page by day and dusk,
  * grey print and PDF. Lengths are CSS pixels of the picture's own box, y downwards.
  */
 export const ROLES = ['paper', 'leaf', 'band', 'ink', 'ink-2', 'ink-3', 'edge', 'rule', 'ember', 'cool'] as const
-/** The predicted slice's own tones, lightness rising outward, and what is not meat. */
-export const TONES = ['tone-1', 'tone-2', 'tone-3', 'tone-4', 'tone-5', 'crust', 'bone', 'marrow'] as const
-export type Role = (typeof ROLES)[number] | (typeof TONES)[number]
+/** What of the predicted slice is not meat; the meat's own shades are in tones.ts. */
+export const PARTS = ['crust', 'bone', 'marrow', 'fat'] as const
+export type PlainRole = (typeof ROLES)[number] | (typeof PARTS)[number]
+export type Role = PlainRole | Shade
 export type Face = 'condensed' | 'sans' | 'serif'
 export type Weight = 400 | 500 | 600 | 700 | 800
 export type Anchor = 'start' | 'middle' | 'end'

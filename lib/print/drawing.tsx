@@ -1,10 +1,11 @@
 import { Circle, Line, Path, Rect, Svg, Text, View } from '@react-pdf/renderer'
-import type { Drawing, Face, Mark, Role, TextMark } from '../export/drawing'
+import type { Drawing, Face, Mark, PlainRole, Role, TextMark } from '../export/drawing'
 import { textBox, textWidth } from '../export/text-width'
+import { isShade, shadeColour } from '../export/tones'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
 
 /** Roles as a grey printer shows them, with the cut face in its own tones: hue is never the only difference. */
-const INK: Readonly<Record<Role, string>> = {
+const INK: Readonly<Record<PlainRole, string>> = {
   paper: '#FFFFFF',
   leaf: '#F2F2F2',
   band: '#DEDEDE',
@@ -15,15 +16,12 @@ const INK: Readonly<Record<Role, string>> = {
   rule: '#BDBDBD',
   ember: '#000000',
   cool: '#333333',
-  'tone-1': '#8C2F2E',
-  'tone-2': '#AD4C47',
-  'tone-3': '#CC8474',
-  'tone-4': '#DDB59C',
-  'tone-5': '#EADBC6',
   crust: '#3B281B',
   bone: '#F5EEDD',
   marrow: '#D9BFA0',
+  fat: '#FAF5E8',
 }
+const inkOf = (role: Role) => (isShade(role) ? shadeColour(role) : INK[role])
 const FAMILIES: Readonly<Record<Face, string[]>> = { condensed: CONDENSED, sans: SANS, serif: SERIF }
 /** [fontkit] hhea ascent of the printed faces, em: a line's box begins so far above its baseline. */
 const ASCENT_EM: Readonly<Record<Face, number>> = { condensed: 0.9, sans: 0.9, serif: 0.952 }
@@ -58,8 +56,8 @@ export function DrawingOnPaper({ drawing, width, air = 0 }: { drawing: Drawing; 
 
 type Outlined = { stroke?: Role; width?: number; dash?: readonly number[]; round?: boolean; fill?: Role }
 const outline = (mark: Outlined) => ({
-  fill: mark.fill ? INK[mark.fill] : 'none',
-  ...(mark.stroke ? { stroke: INK[mark.stroke], strokeWidth: mark.width ?? 1 } : {}),
+  fill: mark.fill ? inkOf(mark.fill) : 'none',
+  ...(mark.stroke ? { stroke: inkOf(mark.stroke), strokeWidth: mark.width ?? 1 } : {}),
   ...(mark.dash ? { strokeDasharray: mark.dash.join(' ') } : {}),
   ...(mark.round ? { strokeLinecap: 'round' as const } : {}),
 })
@@ -100,7 +98,7 @@ function Lettering({ mark, scale, air }: { mark: TextMark; scale: number; air: n
         fontSize: mark.size * scale,
         fontWeight: mark.weight,
         fontFeatureSettings: FIGURES,
-        color: INK[mark.role],
+        color: inkOf(mark.role),
       }}
     >
       {mark.text}
