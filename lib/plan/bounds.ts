@@ -16,6 +16,13 @@ export const ROAST_MASS: Bounds = {
       : `${written} is too ${kg < MASS_KG.min ? 'small' : 'large'} a roast: the forecast holds ${range}. Check the number and its unit.`,
 }
 
+export const FUEL_MASS: Bounds = {
+  min: 0.05,
+  max: 60,
+  sentence: (written) =>
+    `${written} of fuel is out of range here. Write its mass from 50 g to 60 kg (0.1 to 130 lb), such as "2 kg".`,
+}
+
 export const START_LOWEST_C = -1
 /** The frozen end is refused where the mass is known (`lib/plan/roast-rules.ts`): the sentence tells how long to thaw. */
 export const START_TEMP: Bounds = {

@@ -1,4 +1,5 @@
 import type { CookPlan, LidOpening, Stage, Surroundings } from '../model/cook'
+import { COOKERS } from '../model/cooker'
 import { celsius, frac, metres, metresPerSecond, seconds } from '../units'
 import type { Cook, Shoot } from './shoot'
 
@@ -16,6 +17,18 @@ export const surroundingsOf = (shoot: Shoot): Surroundings => ({
   humidity: shoot.weather?.humidity ?? ASSUMED.humidity,
   altitude: shoot.place.altitude ?? ASSUMED.altitude,
 })
+
+/** A kitchen: still, and no colder than this; on a hotter day as hot as outdoors. [estimate] */
+const KITCHEN = { air: celsius(21), wind: metresPerSecond(0), humidity: frac(0.5) }
+function surroundingsWhere(shoot: Shoot, indoors: boolean): Surroundings {
+  const day = surroundingsOf(shoot)
+  return indoors ? { ...day, ...KITCHEN, air: celsius(Math.max(KITCHEN.air, day.air)) } : day
+}
+/** A roast rests where its cooker stands, unless the plan says otherwise. */
+function restsIndoors(cook: Cook): boolean {
+  const where = cook.stages.find((stage) => stage.do === 'rest')?.where
+  return where === undefined ? COOKERS[cook.cooker.kind].indoors : where === 'indoors'
+}
 
 /** Written out what a short plan leaves unsaid, so that every moment of the chain has its stage. */
 function completeStages(stages: readonly Stage[]): readonly Stage[] {
@@ -37,6 +50,7 @@ export const toCookPlan = (shoot: Shoot, cook: Cook, lidOpenings: readonly LidOp
   roast: cook.roast,
   cooker: cook.cooker,
   stages: completeStages(cook.stages),
-  surroundings: surroundingsOf(shoot),
+  surroundings: surroundingsWhere(shoot, COOKERS[cook.cooker.kind].indoors),
+  restSurroundings: surroundingsWhere(shoot, restsIndoors(cook)),
   lidOpenings,
 })

@@ -1,5 +1,5 @@
 import type { MomentId } from '../model/moment-ids'
-import { burnsSolidFuel, type CookSketch, momentsOf } from './moments'
+import { burnsSolidFuel, type CookSketch, momentsOf, shortName } from './moments'
 import type { LIGHTS } from './vocabulary'
 
 export type Light = (typeof LIGHTS)[number]
@@ -180,7 +180,9 @@ export function coverageFor(
 }
 
 const titleFor = (shot: ShotDocument, cook: CookSketch) =>
-  shot.id === 'lighting' && !burnsSolidFuel(cook.cooker.kind) ? 'The oven is switched on' : shot.title
+  shot.id === 'lighting' && !burnsSolidFuel(cook.cooker.kind)
+    ? `The ${shortName(cook.cooker.kind)} is switched on`
+    : shot.title
 
 const edgesOf = (shot: ShotDocument): readonly string[] => {
   const { at, between } = shot as { at?: { moment: MomentId }; between?: readonly string[] }

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { COOKER_KINDS, type ProbeAt, type Turn, type Until } from '../model/cook'
+import { HOLD_IN, type ProbeAt, REST_COVERS, REST_ON, REST_PLACES, type Turn, type Until } from '../model/cook'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import {
   type Celsius,
@@ -11,6 +11,7 @@ import {
   type Seconds,
 } from '../units'
 import * as bounds from './bounds'
+import { COOKER } from './cooker-fields'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
 import { OWN_CUT } from './own-cut'
@@ -21,15 +22,6 @@ const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
 const stageTime = quantity<Seconds>('duration', bounds.STAGE_TIME)
 const shotTime = quantity<Seconds>('duration', bounds.SHOT_TIME)
 const meatLength = quantity<Metres>('length', bounds.MEAT_LENGTH)
-
-/** Cookers that the shoot file names but the model does not cover yet. */
-const UNMODELLED: readonly unknown[] = ['offset-wood', 'pellet', 'gas-grill', 'water-bath']
-const cookerKind = z.enum(COOKER_KINDS, {
-  error: (issue) =>
-    UNMODELLED.includes(issue.input)
-      ? `The cooker ${quoted(issue.input)} is known by name but has no model yet. Write ${COOKER_KINDS.slice(0, -1).join(', ')} or ${COOKER_KINDS.at(-1)}.`
-      : wrongWord(issue.input, 'a cooker', COOKER_KINDS),
-})
 
 const until = (time = bounds.STAGE_TIME) =>
   eitherOf<Until>('what ends a stage', {
@@ -78,9 +70,25 @@ export const STAGE = z.discriminatedUnion(
         lead: quantity<Celsius>('temperature', bounds.PROBE_LEAD).optional(),
       }).optional(),
     }),
-    stage('sear', { at: cookerTemp, until: until(), max: stageTime.optional() }),
-    stage('hold', { at: cookerTemp, until: until(), max: stageTime.optional() }),
-    stage('rest', { until: until(bounds.REST_TIME), max: stageTime.optional() }),
+    stage('sear', {
+      at: cookerTemp,
+      until: until(),
+      max: stageTime.optional(),
+      over: word('a heat to sear over', ['direct']).optional(),
+    }),
+    stage('hold', {
+      at: cookerTemp.optional(),
+      until: until(),
+      max: stageTime.optional(),
+      in: word('a place to hold it in', HOLD_IN).optional(),
+    }),
+    stage('rest', {
+      until: until(bounds.REST_TIME),
+      max: stageTime.optional(),
+      on: word('something to rest it on', REST_ON).optional(),
+      cover: word('a cover', REST_COVERS).optional(),
+      where: word('a place to rest it', REST_PLACES).optional(),
+    }),
   ],
   {
     error: (issue) =>
@@ -108,7 +116,7 @@ const COOK = record('a cook', {
     frozen: yesNo.optional(),
     pierced: yesNo.optional(),
   }),
-  cooker: record('a cooker', { kind: cookerKind }),
+  cooker: COOKER,
   stages: list('stages', STAGE, 12, 1),
   target: record('a target', { doneness: word('a doneness', DONENESS) }).optional(),
 })
@@ -172,6 +180,10 @@ const DAY = record('a day', {
   }).optional(),
   turnaround: quantity<Seconds>('duration', bounds.DAY_TIME).optional(),
   meal: quantity<Seconds>('duration', bounds.SHOT_TIME).optional(),
+  /** How long past `wrap` the day may run, at a price; none where it is absent. */
+  overtime: quantity<Seconds>('duration', bounds.SHOT_TIME).optional(),
+  /** When the crew is called on the next day: each person's rest until then is checked. */
+  nextCall: clock.optional(),
 })
 /** The author's words on the card; what is absent is written from the plan (`lib/card`). */
 const CARD = record('a card', {

@@ -1,7 +1,7 @@
 import type { Problem } from '../refusals'
 import { type Celsius, formatDuration, formatTemp, fromFahrenheit } from '../units'
 import { HIGHEST_CORE_C } from './bounds'
-import { burnsSolidFuel } from './moments'
+import { checkCooker } from './cooker-fields'
 import type { Cook } from './shoot'
 
 type Stage = Cook['stages'][number]
@@ -15,7 +15,7 @@ export function checkStages(cook: Cook, path: string): Problem[] {
   return [
     ...disorder,
     ...tooHigh,
-    ...coldStart(cook, sited),
+    ...checkCooker(cook, path),
     ...sited.flatMap(({ stage, pointer }) => capBelowLength(stage, pointer)),
     // Out of order or out of reach, cores cannot be compared with each other.
     ...(disorder.length + tooHigh.length > 0 ? [] : checkCores(cook, sited)),
@@ -53,20 +53,6 @@ function checkOrder(sited: readonly Sited[], list: string): Problem[] {
   return problems
 }
 
-function coldStart(cook: Cook, sited: readonly Sited[]): Problem[] {
-  if (!burnsSolidFuel(cook.cooker.kind)) return []
-  return sited.flatMap(({ stage, pointer }) =>
-    stage.do === 'preheat' && stage.cold
-      ? [
-          {
-            pointer: `${pointer}/cold`,
-            sentence: `Only an oven starts cold; over charcoal just lit the meat would take up its smoke. Take "cold" out.`,
-          },
-        ]
-      : [],
-  )
-}
-
 /** The core that was meant where °C stands for °F: 140 °C is 60 °C (140 °F). */
 function meantCore(core: Celsius): string {
   const c = fromFahrenheit(core)
@@ -78,7 +64,9 @@ function meantCore(core: Celsius): string {
 function targetTooHigh(stage: Stage, pointer: string): Problem[] {
   if (stage.do === 'preheat' || !('core' in stage.until)) return []
   const { core } = stage.until
-  const cooker = stage.do === 'rest' || core < stage.at ? undefined : formatTemp(stage.at)
+  // after the heat the meat may come down to its core
+  const heats = stage.do === 'roast' || stage.do === 'sear'
+  const cooker = heats && core >= stage.at ? formatTemp(stage.at) : undefined
   if (cooker === undefined && core <= HIGHEST_CORE_C) return []
   const why = cooker
     ? `The cooker stands at ${cooker}; the middle cannot pass it to reach ${formatTemp(core)}.`

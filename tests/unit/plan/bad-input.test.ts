@@ -192,12 +192,6 @@ describe('parseShoot: names', () => {
       /Did you mean "lamb-leg-bone-in"\?$/,
     ],
     [
-      'cooker without a model',
-      { [`${COOK}/cooker/kind`]: 'pellet', '/shots': [] },
-      `${COOK}/cooker/kind`,
-      'The cooker "pellet" is known by name but has no model yet. Write oven, convection-oven, ceramic-charcoal or kettle-charcoal.',
-    ],
-    [
       'cooker misspelt',
       { [`${COOK}/cooker/kind`]: 'ketle-charcoal' },
       `${COOK}/cooker/kind`,
