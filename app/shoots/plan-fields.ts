@@ -90,6 +90,22 @@ const sliceField: DocumentField = {
   },
 }
 
+const piercedField = (cook: number): DocumentField => {
+  const at = `/cooks/${cook}/roast/pierced`
+  return {
+    key: `pierced-${cook}`,
+    label: 'Needled, bladed or injected',
+    why: 'Brine or blades carry inside what lay on the surface: other minimums count then.',
+    pointers: [at],
+    options: [
+      ['no', 'no'],
+      ['yes', 'yes'],
+    ],
+    read: (document) => (valueAt(document, at) === true ? 'yes' : 'no'),
+    write: (document, text) => (text === 'yes' ? setAt(document, at, true) : removeAt(document, at)),
+  }
+}
+
 function roastGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
   const roast = `/cooks/${cook}/roast`
   const own = valueAt(document, `${roast}/cut`) === CUSTOM
@@ -109,6 +125,7 @@ function roastGroup(document: ShootDocument, cook: number, name: string): FieldG
         why: 'About 4 °C straight from the fridge.',
         gain: { cook, what: 'start' },
       }),
+      piercedField(cook),
     ],
   }
 }

@@ -62,8 +62,10 @@ function leadOf({ animal, safety, temp }: OfAnimal): string {
   const { tempC, restMin } = safety.minimum
   const asked = restMin > 0 ? `${temp(tempC)}, then ${restMin} min` : temp(tempC)
   const met = `The food-safety authority’s minimum (${asked}) is met ${ofRuns(safety.metShare)}.`
-  return tableReach(animal).reach === 'none' ? met : `${met} ${inUnits(safety.dwellTable.sentence, temp)}`
+  return tableReach(animal).reach === 'none' ? met : `${met} ${likelyCook(safety.dwellTable.sentence, temp)}`
 }
+const likelyCook = (sentence: string, temp: Telling['temp']) =>
+  inUnits(sentence, temp).replace(/^It /, 'The likely cook ')
 /** The model says levels in both systems; a screen shows the reader's. */
 const inUnits = (sentence: string, temp: Telling['temp']) =>
   sentence.replace(/(−?[\d.]+) °C \/ −?[\d.]+ °F/g, (_, c: string) =>
@@ -152,7 +154,7 @@ function tableWords({ safety, temp }: Telling): string[] {
       : `${range(log(lethalityLog.low), log(lethalityLog.high))} of ${TABLE_LOG} log`
   const where = leastAt.likely < 0.05 ? 'at the coldest line' : 'off the coldest line'
   return [
-    `In the likely cook: ${inUnits(dwellTable.sentence, temp)}`,
+    likelyCook(dwellTable.sentence, temp),
     `Added up over the whole cook the least point, ${where}, comes to ${comes}; only ${temp(54.4, 1)} to ${temp(70)} counts.`,
   ]
 }

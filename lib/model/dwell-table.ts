@@ -130,12 +130,12 @@ export function dwellSentence(verdict: TableVerdict): string {
   const at = (tempC: number) => `${formatTemp(celsius(tempC), 'metric', 1)} / ${formatTemp(celsius(tempC), 'us')}`
   const long = (s: number) => (s < 1 ? 'an instant' : formatDuration(seconds(s)))
   if (verdict.met) {
-    const asked = verdict.row.heldS === 0 ? 'no time is' : `${long(verdict.row.heldS)} are`
-    const row = `It keeps the dwell table: ${long(verdict.heldS)} at ${at(verdict.row.tempC)}, where ${asked} asked.`
+    const asked = verdict.row.heldS === 0 ? 'no time' : long(verdict.row.heldS)
+    const row = `It keeps the dwell table: ${long(verdict.heldS)} at ${at(verdict.row.tempC)}, where the table asks for ${asked}.`
     return verdict.lowestOnly ? `${row} That is its lowest row, which a later study did not confirm.` : row
   }
   if (!verdict.nearest)
     return `It does not meet the dwell table: its coldest point comes to ${at(verdict.peakC)}, below the table’s first row, ${at(LOWEST_C)}.`
   const { tempC, heldS, keptS } = verdict.nearest
-  return `It does not meet the dwell table: its coldest point stays ${long(keptS)} at ${at(tempC)}, where ${long(heldS)} are asked.`
+  return `It does not meet the dwell table: its coldest point stays ${long(keptS)} at ${at(tempC)}, where the table asks for ${long(heldS)}.`
 }

@@ -81,7 +81,7 @@ export function safetyOf(f: Forecast, authority = 'US'): SafetySummary {
     ledger: ledgerOf(f, hot, cut.animal, inside),
     hotHold: holdOf(f, cut.animal, hot) ?? null,
     cooling: coolingOf(f, cut),
-    notes: safetyNotes(cut.animal, authority),
+    notes: safetyNotes(cut.animal, authority, inside),
   }
 }
 /** [fda-food-code-2017] the animals whose roasts 3-401.11(B) names or means: whole-meat roasts, not birds, fish or game. */
@@ -153,10 +153,18 @@ function between(places: readonly number[], valuesC: readonly number[], place: n
 }
 
 /** What has to be said beside any figure of safety for this animal. */
-export function safetyNotes(animal: Animal, authority = 'US'): readonly string[] {
+function safetyNotes(animal: Animal, authority: string, inside: boolean): readonly string[] {
   const whose =
     authority === 'US'
       ? []
       : [`We hold no table for ${authority}; the minimum shown is the US authority's (USDA FSIS). Ask your local one.`]
-  return [...whose, tableReach(animal).why, 'Lethality counts only between 54.4 and 70 °C, the range of the table.']
+  const within = inside
+    ? ['Rolled or pierced, it has inside what lay on its surface: every part must get the heat.']
+    : []
+  return [
+    ...whose,
+    ...within,
+    tableReach(animal).why,
+    'Lethality counts only between 54.4 and 70 °C, the range of the table.',
+  ]
 }

@@ -32,8 +32,8 @@ export interface CurvePoint {
   readonly probe: number
 }
 
-/** `at` is the JSON pointer of the cook in its document, put before the paths of its warnings. */
-export function summarise(forecast: Forecast, at = ''): Summary {
+/** `at` is the JSON pointer of the cook in its document, put before the paths of its warnings; `authority` whose safety is asked for. */
+export function summarise(forecast: Forecast, at = '', authority = 'US'): Summary {
   const moments = MOMENT_IDS.flatMap((id) => {
     const samples = forecast.moments[id]
     return samples ? [{ id, ...windowOf(samples) }] : []
@@ -52,7 +52,7 @@ export function summarise(forecast: Forecast, at = ''): Summary {
     offHeat: { core: spreadOf(forecast.offHeat.coreC), probe: spreadOf(forecast.offHeat.probeC) },
     yield: { lossFrac: spreadOf<Frac>(forecast.lossFrac) },
     ...(fuel ? { fuel } : {}),
-    safety: safetyOf(forecast),
+    safety: safetyOf(forecast, authority),
     cutFace: forecast.cutFace,
     warnings: forecast.warnings.map((warning) => ({ ...warning, path: at + warning.path })),
   }

@@ -26,7 +26,7 @@ export function forecastDocument(
   )
   const warnings = documentWarnings(shoot, forecasts)
   const cooks = [...forecasts.values()].map((forecast, i) => ({
-    ...summarise(forecast),
+    ...summarise(forecast, '', shoot.authority),
     warnings: warnings.filter(({ path }) => path.startsWith(`/cooks/${i}/`)),
   }))
   return { modelVersion: MODEL_VERSION, kernel: 'plain', seed, cooks }

@@ -92,7 +92,7 @@ describe('verdicts are read from the printed table', () => {
   })
   it('a 57 °C roast sliced after 10 min says how much of its dwell is missing', () => {
     expect(dwellSentence(tableVerdict([40, 57.3, ...held(57.3, 600)], 1))).toBe(
-      'It does not meet the dwell table: its coldest point stays 10 min at 57.2 °C / 135 °F, where 36 min are asked.',
+      'It does not meet the dwell table: its coldest point stays 10 min at 57.2 °C / 135 °F, where the table asks for 36 min.',
     )
   })
 })

@@ -41,3 +41,18 @@ describe('safety of an ensemble', () => {
     expect(safety('beef-rib-bone-in', 60, 'IE').notes[0]).toContain('We hold no table for IE')
   })
 })
+
+describe('what is inside', () => {
+  it('a rolled cut and a pierced one are told, and have more rules than a whole one', () => {
+    const of = (cut: string, pierced?: boolean) => {
+      const plan = cook(cut, 60)
+      return safetyOf(forecastCook({ ...plan, roast: { ...plan.roast, pierced } }, { members: 8, seed: 3 }))
+    }
+    const [whole, rolled, pierced] = [of('beef-rib-bone-in'), of('beef-rib-boneless'), of('beef-rib-bone-in', true)]
+    expect([whole, rolled, pierced].map((s) => s.surfaceInside)).toEqual([false, true, true])
+    expect(rolled.ledger.map(({ id }) => id)).toContain('uk-throughout')
+    expect(pierced.ledger[0]?.source).toBe('fsis-tenderised-2016')
+    expect(pierced.notes[0]).toContain('every part must get the heat')
+    expect(whole.leastAt.likely).toBe(0)
+  })
+})

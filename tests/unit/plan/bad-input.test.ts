@@ -46,6 +46,7 @@ describe('parseShoot: quantities', () => {
     ],
     [`${COOK}/roast/start`, '−2 °C', /^Part-frozen at −2 °C. Thaw it first/],
     [`${COOK}/roast/start`, '-300 °C', /^-300 °C is colder than any freezer/],
+    [`${COOK}/roast/pierced`, 'yes', '"yes" is neither true nor false. Write true or false, without quotation marks.'],
     [
       `${COOK}/roast/thickness`,
       '12 mm',
