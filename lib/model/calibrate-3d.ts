@@ -1,5 +1,6 @@
 /** One 3-D run per roast finds the 1-D radial model whose core warms like the real solid's. */
-import { type CutCells, cutCells, type Solid } from './cut-cells'
+import { cutCells, type Solid } from './cut-cells'
+import { coreTimes3d, crossings } from './run-3d'
 import type { SourceId } from './sources'
 
 export type { Solid } from './cut-cells'
@@ -28,57 +29,8 @@ export const CALIBRATION_SOURCE: SourceId = 'estimate'
 const LEVELS_C = [40, 50, 60, 70, 80, 90]
 const LEVELS = LEVELS_C.map((c) => (DRIVE_C - c) / (DRIVE_C - START_C))
 
-/**
- * Time · diffusivity (m²) at which the core's excess falls to each level, from 1 toward surroundings at 0.
- * `slipM` is k/h. Explicit steps at nine tenths of the stability limit.
- */
-export function coreTimes3d(cells: CutCells, slipM: number, levels: readonly number[]): number[] {
-  const { count, from, to, areaPerM, volumeM3, core } = cells
-  const skin = cells.skinM2.map((a, i) => a / ((cells.depthM[i] as number) + slipM))
-  const total = Float64Array.from(skin)
-  for (let n = 0; n < from.length; n++) {
-    for (const end of [from[n] as number, to[n] as number])
-      total[end] = (total[end] as number) + (areaPerM[n] as number)
-  }
-  const step = 0.9 / total.reduce((worst, g, i) => Math.max(worst, g / (volumeM3[i] as number)), 0)
-  const perCell = volumeM3.map((v) => step / v)
-  const now = new Float64Array(count).fill(1)
-  const flow = new Float64Array(count)
-  const [c, ...beside] = core
-  const atCore = () => beside.reduce((t, b) => t + ((now[c] as number) - (now[b] as number)) / 8, now[c] as number)
-  return crossings(levels, step, atCore, () => {
-    for (let i = 0; i < count; i++) flow[i] = -(skin[i] as number) * (now[i] as number)
-    for (let n = 0; n < from.length; n++) {
-      const a = from[n] as number
-      const b = to[n] as number
-      const f = (areaPerM[n] as number) * ((now[b] as number) - (now[a] as number))
-      flow[a] = (flow[a] as number) + f
-      flow[b] = (flow[b] as number) - f
-    }
-    for (let i = 0; i < count; i++) now[i] = (now[i] as number) + (perCell[i] as number) * (flow[i] as number)
-  })
-}
-
-/** Steps until the value has fallen through every level; times by interpolation in the logarithm. */
-function crossings(levels: readonly number[], step: number, value: () => number, advance: () => void): number[] {
-  const times: number[] = []
-  let before = value()
-  for (let n = 1; times.length < levels.length; n++) {
-    if (n > 200_000) throw new RangeError('the core does not follow its surroundings; is a half side zero?')
-    advance()
-    const after = value()
-    for (;;) {
-      const level = levels[times.length]
-      if (level === undefined || after > level) break
-      times.push(step * (n - Math.log(after / level) / Math.log(after / before)))
-    }
-    before = after
-  }
-  return times
-}
-
 const RINGS = 48
-/** The same for the 1-D radial model of exponent n (implicit middle rule; 48 rings, error below 0.2 %). */
+/** Times as run-3d.ts gives them, of the 1-D radial model of exponent n (implicit middle rule; 48 rings, error below 0.2 %). */
 export function coreTimes1d(radiusM: number, exponent: number, slipM: number, levels: readonly number[]): number[] {
   const width = radiusM / RINGS
   const step = radiusM ** 2 / 600

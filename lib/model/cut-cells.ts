@@ -18,6 +18,8 @@ export interface CutCells {
   /** Skin area of each cell (0 inside) and how deep below it the cell's middle lies. */
   readonly skinM2: Float64Array
   readonly depthM: Float64Array
+  /** How flat its skin is: 1 for one flat face, 1/2 at an edge, 1/3 at a corner (0 inside). */
+  readonly flat: Float64Array
   /** The innermost cell and its neighbour along each axis. */
   readonly core: readonly [number, number, number, number]
   /** Of the whole solid, all eight octants. */
@@ -208,13 +210,18 @@ function gather(raw: Raw) {
     const inner = AXES.reduce<number>((d, m) => d + (normal[m]?.[u] as number) * (middle[m]?.[u] as number), 0)
     return Math.max(least, (reach - inner) / area)
   })
-  return { unknown, count, volume, middle, skin, depth }
+  const flat = Float64Array.from(skin, (area, u) => {
+    if (area === 0) return 0
+    const along = AXES.reduce<number>((sum, m) => sum + (normal[m]?.[u] as number) ** 2, 0)
+    return Math.min(1, along / area ** 2)
+  })
+  return { unknown, count, volume, middle, skin, depth, flat }
 }
 
 /** Cuts the octant into cells about `cellM` across. Tested against [exact-series] in tests/reference/conduction-3d.test.ts. */
 export function cutCells(solid: Solid, cellM: number): CutCells {
   const raw = measure(solid, cellM)
-  const { unknown, count, volume, middle, skin, depth } = gather(raw)
+  const { unknown, count, volume, middle, skin, depth, flat } = gather(raw)
   const s = strides(raw)
   const from: number[] = []
   const to: number[] = []
@@ -242,6 +249,7 @@ export function cutCells(solid: Solid, cellM: number): CutCells {
     areaPerM: Float64Array.from(areaPerM),
     skinM2: skin,
     depthM: depth,
+    flat,
     core,
     areaM2: 8 * raw.skin.reduce((t, v) => t + v, 0),
   }

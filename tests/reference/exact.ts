@@ -80,8 +80,9 @@ export function excessOf(shape: Shape, Bi: number) {
 }
 
 export const [SLAB, CYLINDER, SPHERE] = SHAPES as [Shape, Shape, Shape]
+export type Part = readonly [shape: Shape, halfM: number]
 /** The same at the centre of a solid that is the meeting of several, each with its own half side, at slip = k/h (m). */
-export function centreOfProduct(parts: readonly (readonly [shape: Shape, halfM: number])[], slipM: number) {
+export function centreOfProduct(parts: readonly Part[], slipM: number) {
   const each = parts.map(([shape, halfM]) => [excessOf(shape, halfM / slipM), halfM] as const)
   return (timeAlphaM2: number) =>
     each.reduce((product, [excess, halfM]) => product * excess(0, timeAlphaM2 / halfM ** 2), 1)

@@ -1,8 +1,9 @@
 /** The remaining comparisons, one function a gate. */
-import { calibrate, coreTimes3d } from '../../lib/model/calibrate-3d'
+import { calibrate } from '../../lib/model/calibrate-3d'
 import { cutCells, type Solid } from '../../lib/model/cut-cells'
 import { CUTS, type Cut, cutById } from '../../lib/model/cuts'
 import { compositionOf, propertiesAt } from '../../lib/model/materials'
+import { coreTimes3d } from '../../lib/model/run-3d'
 import { geometryOf } from '../../lib/model/shape'
 import { kilograms } from '../../lib/units'
 import { ovenRun, published, type Sample } from './measure'
