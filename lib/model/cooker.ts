@@ -94,7 +94,7 @@ export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
     ...AIR,
     fuel: 'charcoal',
     warmUpMin: 45,
-    climbMin: 12,
+    climbMin: 11,
     coolMin: 30,
     recoverMin: 4,
     hottestC: 370,

@@ -71,7 +71,7 @@ export type Note = 'probe-read-more' | 'roast-limit' | 'sear-limit' | 'sear-not-
 export const STEP_S = 30
 export const SAMPLE_S = 60
 /** The skin's error in one step, and the step that is taken whatever the error: at meat-on the film boils within seconds. */
-const SKIN_ERROR_K = 2
+const SKIN_ERROR_K = 0.7
 const LEAST_STEP_S = 0.5
 /** From then on all goes so slowly that steps of twice the length do. */
 const SLOW_AFTER_S = 6 * 3600
@@ -134,7 +134,10 @@ class MemberRun {
     })
     this.probe = this.meat.placeOf(member.probeOffset)
     const fire = fireIn(habits, site.airC, course, member)
-    this.litKg = member.lossFactor * warmUpFuelKg(habits, site.windMpS, course.preheatC - site.airC, fire)
+    this.litKg = Math.min(
+      site.fuelKg,
+      member.lossFactor * warmUpFuelKg(habits, site.windMpS, course.preheatC - site.airC, fire),
+    )
     const left = { ...site, fuelKg: Math.max(0, site.fuelKg - this.litKg) }
     this.cooker = new Cooker(habits, { ...member, chance: member.drift }, left, course.preheatC, course.cold)
     this.stand = standOf(course.stages[0] ?? LEFT_WHOLE, setting, member, this.warm)

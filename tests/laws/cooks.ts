@@ -1,6 +1,6 @@
 /** Builders for the laws: complete cook plans in which a test states only the difference, and one member to run them with. */
 import fc from 'fast-check'
-import type { CookerKind, CookPlan, Stage } from '../../lib/model/cook'
+import { COOKER_KINDS, type CookerKind, type CookPlan, type Stage } from '../../lib/model/cook'
 import { COOKERS } from '../../lib/model/cooker'
 import { CUTS, cutById } from '../../lib/model/cuts'
 import { settingOf } from '../../lib/model/setting'
@@ -72,7 +72,7 @@ export const anyPlan: fc.Arbitrary<CookPlan> = fc
   .record({
     cut: fc.constantFrom(...CUTS.map((cut) => cut.id)),
     scale: fc.double({ min: 0.6, max: 1.6, noNaN: true }),
-    kind: fc.constantFrom<CookerKind>('oven', 'convection-oven', 'ceramic-charcoal', 'kettle-charcoal'),
+    kind: fc.constantFrom<CookerKind>(...COOKER_KINDS.filter((kind) => kind !== 'water-bath')),
     startC: fc.integer({ min: 0, max: 20 }),
     atC: fc.integer({ min: 110, max: 230 }),
     coreC: fc.integer({ min: 35, max: 95 }),
@@ -90,6 +90,10 @@ export const anyPlan: fc.Arbitrary<CookPlan> = fc
     limit: fc.option(fc.integer({ min: 30, max: 400 }), { nil: undefined }),
     rest: fc.integer({ min: 0, max: 60 }),
     cold: fc.boolean(),
+    fuel: fc.option(fc.double({ min: 0.5, max: 5, noNaN: true }), { nil: undefined, freq: 1 }),
+    cover: fc.constantFrom('open' as const, 'tent' as const),
+    on: fc.constantFrom('rack' as const, 'board' as const),
+    box: fc.option(fc.integer({ min: 5, max: 240 }), { nil: undefined }),
     altitude: fc.integer({ min: 0, max: 3000 }),
     lid: fc.array(fc.tuple(fc.integer({ min: 0, max: 300 }), fc.integer({ min: 1, max: 6 })), { maxLength: 4 }),
   })
@@ -126,8 +130,13 @@ export const anyPlan: fc.Arbitrary<CookPlan> = fc
           ...max,
         },
         ...sear,
-        { do: 'rest', until: { after: minutes(x.rest) } },
+        { do: 'rest', until: { after: minutes(x.rest) }, cover: x.cover, on: x.on },
+        ...(x.box === undefined ? [] : [{ do: 'hold', in: 'box', until: { after: minutes(x.box) } } as const]),
       ],
+      cooker: {
+        ...plain.cooker,
+        ...(x.fuel !== undefined && COOKERS[x.kind].fuel ? { fuel: kilograms(x.fuel) } : {}),
+      },
       surroundings: { ...plain.surroundings, altitude: metres(x.altitude) },
       lidOpenings: x.lid.map(([from, open]) => ({ at: minutes(from), open: minutes(open) })),
     }
