@@ -17,7 +17,7 @@ const CROWDING = 1.35
 const SHARE = 0.075
 /** Of a cell's own volume: the tiny centre of a solid rounder than a sphere could not share more and stay stable. */
 const MOST_SHARED = 0.8
-const GAMMA = 1 - Math.SQRT1_2
+export const GAMMA = 1 - Math.SQRT1_2
 
 /** A column of nodes of unit half thickness, centre first, skin last. */
 export interface Mesh {

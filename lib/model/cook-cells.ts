@@ -8,8 +8,9 @@
  *   drive = T + (slip + depth) ∂T/∂r        T at the outermost node that does not boil, `depth` below the skin
  */
 import { SLIP_M } from './calibrate-3d'
+import type { Mesh } from './conduction'
 import type { CutCells } from './cut-cells'
-import type { Matter, Meat } from './meat'
+import type { Matter } from './meat'
 import { myoglobinLossPerS } from './myoglobin'
 import { capacityLeft, conductionLeft, JUICE_TIME_S } from './yield'
 
@@ -21,12 +22,16 @@ export interface DriveHistory {
   /** The first slice, or the last minute of a cook that is never done. */
   readonly endS: number
 }
-export function driveOf({ mesh, nodesC, halfThicknessM }: Meat, boilingC: number): number {
+export function driveOf(mesh: Mesh, radiusM: number, nodesC: Float64Array, boilingC: number): number {
   let i = mesh.count - 1
   while (i > 1 && (nodesC[i] as number) >= boilingC) i--
-  const [tempC, place] = [nodesC[i] as number, mesh.place[i] as number]
-  const apartM = (place - (mesh.place[i - 1] as number)) * halfThicknessM
-  return tempC + ((SLIP_M + (1 - place) * halfThicknessM) * (tempC - (nodesC[i - 1] as number))) / apartM
+  return driveAt(mesh, radiusM, i, nodesC[i] as number, nodesC[i - 1] as number)
+}
+/** The same from that node's number, its temperature and that of the node below it. */
+export function driveAt({ place }: Mesh, radiusM: number, i: number, tempC: number, belowC: number): number {
+  const here = place[i] as number
+  const apartM = (here - (place[i - 1] as number)) * radiusM
+  return tempC + ((SLIP_M + (1 - here) * radiusM) * (tempC - belowC)) / apartM
 }
 
 /** What each cell has been through. */

@@ -162,6 +162,18 @@ export class Cooker {
     }
     return Infinity
   }
+  /** Writes knots from one on to rows of four columns, the last one spare. */
+  copyKnots(rows: Float32Array, at: number, first: number, count: number) {
+    while (this.count < first + count) this.extend()
+    const { knots } = this
+    for (let i = 0; i < count; i++) {
+      const knot = KNOT_COLUMNS * (first + i)
+      const place = at + 4 * i
+      rows[place] = knots[knot] as number
+      rows[place + 1] = knots[knot + 1] as number
+      rows[place + 2] = knots[knot + 2] as number
+    }
+  }
   /** The air that the meat meets, and the radiant temperature that it sees. */
   surround(out: { airC: number; radiantC: number }, timeS: number) {
     out.airC = this.at(timeS, 1)

@@ -31,3 +31,9 @@ export function peakOf(before: number, top: number, after: number, beforeS: numb
   const slope = (rise * afterS - fall * beforeS) / (beforeS + afterS)
   return { offsetS: slope / (2 * bend), value: top + (slope * slope) / (4 * bend) }
 }
+
+/** The same on the clock: the last three values of a signal that has begun to fall, the two steps between, and the time now. */
+export function peakAt(before: number, top: number, after: number, beforeS: number, afterS: number, nowS: number) {
+  const { offsetS, value } = peakOf(before, top, after, beforeS || afterS, afterS)
+  return { timeS: nowS - afterS + offsetS, tempC: Math.max(top, value) }
+}

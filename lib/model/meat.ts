@@ -15,9 +15,9 @@ export interface Matter {
   /** Water that can dry out or boil off, kg/m³. */
   readonly dryableKgpM3: number
 }
-const COLUMNS = 4
+export const MATTER_COLUMNS = 4
 /** Over its own heat capacity, what holds a boiling node at the boiling point. */
-const HELD = 50
+export const HELD = 50
 
 export interface MatterInput {
   readonly fromC: number
@@ -31,14 +31,14 @@ export interface MatterInput {
 }
 export function matterOf(input: MatterInput): Matter {
   const rows = input.k_WpMK.length
-  const columns = new Float64Array(COLUMNS * rows)
+  const columns = new Float64Array(MATTER_COLUMNS * rows)
   const { juice, fat } = yieldOf(input, input.boneShare)
   for (let i = 0; i < rows; i++) {
     const tempC = input.fromC + i
-    columns[COLUMNS * i] = input.k_WpMK[i] as number
-    columns[COLUMNS * i + 1] = input.rhoCp_JpM3K[i] as number
-    columns[COLUMNS * i + 2] = (juice + fat) * letGoAt(tempC)
-    columns[COLUMNS * i + 3] = input.lethalityPerS(tempC)
+    columns[MATTER_COLUMNS * i] = input.k_WpMK[i] as number
+    columns[MATTER_COLUMNS * i + 1] = input.rhoCp_JpM3K[i] as number
+    columns[MATTER_COLUMNS * i + 2] = (juice + fat) * letGoAt(tempC)
+    columns[MATTER_COLUMNS * i + 3] = input.lethalityPerS(tempC)
   }
   return {
     fromC: input.fromC,
@@ -63,6 +63,29 @@ export interface MeatScale {
 export interface Place {
   readonly below: number
   readonly part: number
+}
+
+/** Mass lost, share of the raw mass, from kg/m² of skin. */
+export const lossFracOf = ({ rhoKgpM3 }: Matter, { exponent }: Mesh, halfThicknessM: number, lostKgpM2: number) =>
+  (lostKgpM2 * (exponent + 1)) / (halfThicknessM * rhoKgpM3)
+
+/** Conductivity and heat capacity of the raw material at a temperature. */
+export function rawAt({ columns, fromC, rows }: Matter, tempC: number) {
+  const row = Math.min(rows - 1.001, Math.max(0, tempC - fromC))
+  const low = Math.floor(row)
+  const at = (column: number) => {
+    const here = columns[MATTER_COLUMNS * low + column] as number
+    return here + (row - low) * ((columns[MATTER_COLUMNS * (low + 1) + column] as number) - here)
+  }
+  return { k: at(0), c: at(1) }
+}
+
+/** Where r = `share` · R lies. */
+export function placeIn({ place, count }: Mesh, share: number): Place {
+  let below = 0
+  while (below < count - 2 && (place[below + 1] as number) < share) below++
+  const a = place[below] as number
+  return { below, part: (share - a) / ((place[below + 1] as number) - a) }
 }
 
 export class Meat {
@@ -150,25 +173,13 @@ export class Meat {
     this.lastStepS = stepS
   }
 
-  /** Where r = `share` · R lies. */
-  placeOf(share: number): Place {
-    const places = this.mesh.place
-    let below = 0
-    while (below < this.mesh.count - 2 && (places[below + 1] as number) < share) below++
-    const a = places[below] as number
-    return { below, part: (share - a) / ((places[below + 1] as number) - a) }
-  }
-
   /** The crust's outside at the end of the last step tried. */
   get outerC() {
     return this.skin.outerC
   }
 
-  /** Mass lost so far, share of the raw mass. */
-  lossFrac(): number {
-    const lost = this.evaporatedKgpM2 + this.boiledKgpM2 + this.drippedKgpM2
-    return (lost * (this.mesh.exponent + 1)) / (this.halfThicknessM * this.matter.rhoKgpM3)
-  }
+  lossFrac = () =>
+    lossFracOf(this.matter, this.mesh, this.halfThicknessM, this.evaporatedKgpM2 + this.boiledKgpM2 + this.drippedKgpM2)
 
   /** Of what is let go, kg/m² of skin or its rate, the part that keeps the skin wet. */
   private feedOf = (letGo: number) => this.scale.feed * this.matter.juiceShare * letGo
@@ -243,12 +254,12 @@ export class Meat {
       const row = Math.min(rows - 1.001, Math.max(0, temp - fromC))
       const low = Math.floor(row)
       const part = row - low
-      const j = COLUMNS * low
+      const j = MATTER_COLUMNS * low
       const k = columns[j] as number
       const c = columns[j + 1] as number
       const juiceInTheEnd = columns[j + 2] as number
       const kill = columns[j + 3] as number
-      const inTheEnd = juiceInTheEnd + part * ((columns[j + COLUMNS + 2] as number) - juiceInTheEnd)
+      const inTheEnd = juiceInTheEnd + part * ((columns[j + MATTER_COLUMNS + 2] as number) - juiceInTheEnd)
       const before = this.juice[i] as number
       const short = Math.max(0, this.scale.juice * inTheEnd - before)
       const more = gain * short
@@ -257,11 +268,11 @@ export class Meat {
       letGo += more * (cell[i] as number)
       behind += (short - more) * (cell[i] as number)
       this.logKill[i] =
-        (this.logKill[i] as number) + stepS * (kill + part * ((columns[j + COLUMNS + 3] as number) - kill))
+        (this.logKill[i] as number) + stepS * (kill + part * ((columns[j + MATTER_COLUMNS + 3] as number) - kill))
       this.kBefore[i] = this.kNow[i] as number
       this.cBefore[i] = this.cNow[i] as number
-      this.kNow[i] = this.scale.k * conductionLeft(juice) * (k + part * ((columns[j + COLUMNS] as number) - k))
-      this.cNow[i] = this.scale.c * capacityLeft(juice) * (c + part * ((columns[j + COLUMNS + 1] as number) - c))
+      this.kNow[i] = this.scale.k * conductionLeft(juice) * (k + part * ((columns[j + MATTER_COLUMNS] as number) - k))
+      this.cNow[i] = this.scale.c * capacityLeft(juice) * (c + part * ((columns[j + MATTER_COLUMNS + 1] as number) - c))
     }
     const perCell = rhoKgpM3 * this.halfThicknessM
     this.letGoRate = (behind * perCell) / JUICE_TIME_S

@@ -9,10 +9,10 @@
  */
 import { boilingC, saturationPa, saturationSlopePerK } from './vapour'
 
-const STEFAN_BOLTZMANN = 5.670374e-8
-const KELVIN = 273.15
+export const STEFAN_BOLTZMANN = 5.670374e-8
+export const KELVIN = 273.15
 /** Mass over heat transfer: ratio of molar masses times the Lewis factor, over the heat capacity of air, kgK/J. */
-const TRANSFER = (0.622 * 1.1) / 1010
+export const TRANSFER = (0.622 * 1.1) / 1010
 /** [own-trial] latent heat with the warming of the vapour left out, J/kg. */
 export const LATENT_JPKG = 2.3e6
 /** Newton's steps to the outside of the crust, after a chord: within 0.01 K under any crust and fire we know. */
@@ -52,11 +52,17 @@ export type SkinLaw = (out: SkinHeat, frontC: number, dryKgpM2: number, around: 
 export const vapourConductance = (skin: Skin, dryKgpM2: number, h_WpM2K: number) =>
   Math.max(0, 1 - dryKgpM2 / skin.dryableKgpM2) / (1 / (h_WpM2K * TRANSFER) + skin.crustVapour_M4SpKg2 * dryKgpM2)
 
-/** The law of one skin under one air pressure. Below the vapour's dew point water condenses and the term heats. */
-export function skinLaw(skin: Skin, pressurePa: number): SkinLaw {
+/** Where the law leaves the logarithm for its tangent. */
+export function tangentOf(pressurePa: number) {
   const tangentC = boilingC(pressurePa) - 1
   const tangentDeficitPa = pressurePa - saturationPa(tangentC)
   const tangentSlope = (saturationPa(tangentC) * saturationSlopePerK(tangentC)) / tangentDeficitPa
+  return { tangentC, tangentDeficitPa, tangentSlope }
+}
+
+/** The law of one skin under one air pressure. Below the vapour's dew point water condenses and the term heats. */
+export function skinLaw(skin: Skin, pressurePa: number): SkinLaw {
+  const { tangentC, tangentDeficitPa, tangentSlope } = tangentOf(pressurePa)
   const radiance = skin.emissivity * STEFAN_BOLTZMANN
   return (out, frontC, dryKgpM2, around) => {
     const saturated = frontC < tangentC ? saturationPa(frontC) : 0

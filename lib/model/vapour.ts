@@ -8,6 +8,8 @@ const A = 8.07131
 const B = 1730.63
 const C = 233.426
 const PA_PER_MMHG = 133.322
+/** The law's numbers, for a kernel with arithmetic of its own. */
+export const ANTOINE = { a: A, b: B, c: C, paPerMmhg: PA_PER_MMHG } as const
 
 export const saturationPa = (tempC: number) => PA_PER_MMHG * Math.exp(Math.LN10 * (A - B / (C + tempC)))
 /** d ln(saturation) / dT, 1/K. */

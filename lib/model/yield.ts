@@ -32,12 +32,12 @@ export const letGoAt = (tempC: number) => 1 / (1 + Math.exp(-(tempC - MIDDLE_C) 
 export const DRYABLE_SHARE = 0.5
 
 /** Juice is mostly water, so it takes more heat capacity than mass with it. The floor keeps dried cells in bounds. */
-const CAPACITY_PER_JUICE = 1.1
-const CAPACITY_FLOOR = 0.45
+export const CAPACITY_PER_JUICE = 1.1
+export const CAPACITY_FLOOR = 0.45
 export const capacityLeft = (juice: number) => Math.max(CAPACITY_FLOOR, 1 - CAPACITY_PER_JUICE * juice)
 /**
  * Meat with less water conducts less [choi-okos-1986], and shrinks, which leaves it a narrower way: together 0.6 of the juice
  * share at 60 to 80 °C. The rest, channels left empty between the fibres, is an [estimate].
  */
-const CONDUCTION_PER_JUICE = 1
+export const CONDUCTION_PER_JUICE = 1
 export const conductionLeft = (juice: number) => 1 - CONDUCTION_PER_JUICE * juice
