@@ -1,5 +1,5 @@
 /** One member's roast: temperatures, water and harm to germs at every node, advanced step by step. */
-import { type Interior, interior, type Mesh, type SkinSide, stepInterior } from './conduction'
+import { GAMMA, type Interior, interior, type Mesh, type SkinSide, stepInterior } from './conduction'
 import { type Around, LATENT_JPKG, type SkinLaw, skinHeat } from './surface'
 import { capacityLeft, conductionLeft, DRYABLE_SHARE, JUICE_TIME_S, letGoAt, yieldOf } from './yield'
 
@@ -293,6 +293,7 @@ class TwoSidedSkin implements SkinSide {
   private dryKgpM2 = 0
   private feed_KgpM2S = 0
   private startRate = 0
+  private shift_WpM2 = 0
   private endRate = 0
   private stepS = 0
 
@@ -315,13 +316,20 @@ class TwoSidedSkin implements SkinSide {
     const around = end === 0 ? this.start : this.finish
     if (around === undefined) throw new RangeError('a step needs surroundings at both ends')
     this.law(this.out, skinC, Math.max(0, this.dryKgpM2 + drying), around)
-    this.net_WpM2 = this.out.net_WpM2
-    this.slope_WpM2K = this.out.slope_WpM2K
-    this.outerC = this.out.outerC
+    const { out } = this
+    // surroundings that change within the step: without its share in both stages a stiff skin runs ahead of them
+    if (end === 0 && this.finish !== undefined)
+      this.shift_WpM2 =
+        GAMMA *
+        (out.perAir_WpM2K * (this.finish.airC - around.airC) +
+          out.perRadiant_WpM2K * (this.finish.radiantC - around.radiantC))
+    this.net_WpM2 = out.net_WpM2 + (end === 0 ? this.shift_WpM2 : -this.shift_WpM2)
+    this.slope_WpM2K = out.slope_WpM2K
+    this.outerC = out.outerC
     if (end === 0) {
-      this.startRate = this.out.water_KgpM2S
+      this.startRate = out.water_KgpM2S
     } else {
-      this.endRate = this.out.water_KgpM2S
+      this.endRate = out.water_KgpM2S
     }
   }
 

@@ -43,8 +43,18 @@ export interface SkinHeat {
   water_KgpM2S: number
   /** Outside of the crust. */
   outerC: number
+  /** d(net) for warmer air and for warmer walls, with the front as it is. */
+  perAir_WpM2K: number
+  perRadiant_WpM2K: number
 }
-export const skinHeat = (): SkinHeat => ({ net_WpM2: 0, slope_WpM2K: 0, water_KgpM2S: 0, outerC: 0 })
+export const skinHeat = (): SkinHeat => ({
+  net_WpM2: 0,
+  slope_WpM2K: 0,
+  water_KgpM2S: 0,
+  outerC: 0,
+  perAir_WpM2K: 0,
+  perRadiant_WpM2K: 0,
+})
 
 export type SkinLaw = (out: SkinHeat, frontC: number, dryKgpM2: number, around: Around) => void
 
@@ -98,5 +108,8 @@ function takeUp(out: SkinHeat, frontC: number, crust_M2KpW: number, around: Arou
   const perK = h_WpM2K + 4 * radiance * o2 * o
   out.outerC = outerC
   out.net_WpM2 = h_WpM2K * (airC - outerC) + radiance * (r2 * r2 - o2 * o2)
-  out.slope_WpM2K = -perK / (1 + crust_M2KpW * perK)
+  const passes = 1 / (1 + crust_M2KpW * perK)
+  out.slope_WpM2K = -perK * passes
+  out.perAir_WpM2K = h_WpM2K * passes
+  out.perRadiant_WpM2K = 4 * radiance * r2 * r * passes
 }
