@@ -20,6 +20,8 @@ export interface DocumentField {
 export interface FieldGroup {
   readonly title: string
   readonly fields: readonly DocumentField[]
+  /** Rarely needed: folded away until a fault opens it. */
+  readonly folded?: boolean
 }
 
 export const asText = (value: unknown) => (value === undefined || value === null ? '' : String(value))

@@ -6,6 +6,7 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { LIGHTS } from '@/lib/plan/vocabulary'
 import { cutField, ownCutFields } from './cut-fields'
 import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
+import { fireGroup } from './fire-fields'
 
 type StageDocument = { do?: string; [key: string]: unknown }
 const stagesOf = (document: ShootDocument, cook: number) =>
@@ -50,23 +51,33 @@ function probeField(document: ShootDocument, cook: number): DocumentField {
   }
 }
 
-function searField(cook: number): DocumentField {
+function searField(document: ShootDocument, cook: number): DocumentField {
+  const inBath = valueAt(document, `/cooks/${cook}/cooker/kind`) === 'water-bath'
   const at = `/cooks/${cook}/stages`
   return {
     key: `sear-${cook}`,
     label: 'Sear at the end',
     pointers: [],
     options: [
-      ['yes', 'yes, over open vents'],
+      ...(inBath ? [] : [['yes', 'yes, as the cooker climbs'] as const]),
+      ['direct', inBath ? 'yes, in a pan or over a fire' : 'yes, moved over direct heat'],
       ['no', 'no'],
     ],
-    read: (document) => (stageIndex(document, cook, 'sear') < 0 ? 'no' : 'yes'),
+    read: (document) => {
+      const sear = stagesOf(document, cook).find((stage) => stage?.do === 'sear')
+      return sear === undefined ? 'no' : sear.over === 'direct' ? 'direct' : 'yes'
+    },
     write: (document, text) => {
+      const kept = stageIndex(document, cook, 'sear')
+      const over = `${at}/${kept}/over`
+      if (text === 'yes' && kept >= 0) return removeAt(document, over)
+      if (text === 'direct' && kept >= 0) return setAt(document, over, 'direct')
       const stages = stagesOf(document, cook).filter((stage) => stage.do !== 'sear')
       if (text === 'no') return setAt(document, at, stages)
       const roast = stages.findLastIndex((stage) => stage.do === 'roast')
       const pull = asText((stages[roast]?.until as { core?: unknown } | undefined)?.core)
-      const sear = { do: 'sear', at: '320 °C', until: { core: pull }, max: '25 min' }
+      const hot = { at: '320 °C', until: { core: pull }, max: '25 min' }
+      const sear = { do: 'sear', ...hot, ...(text === 'direct' ? { over: 'direct' } : {}) }
       return setAt(document, at, [...stages.slice(0, roast + 1), sear, ...stages.slice(roast + 1)])
     },
   }
@@ -145,7 +156,7 @@ function heatGroup(document: ShootDocument, cook: number, name: string): FieldGr
       cookerTemperature(document, cook),
       probeField(document, cook),
       ...stage('roast', '/until/core', 'pull', 'Pull at', 'As the probe reads it.'),
-      searField(cook),
+      searField(document, cook),
       ...stage('sear', '/at', 'sear-at', 'Sear at'),
       ...stage('sear', '/until/core', 'off', 'Off the heat at', 'As the probe reads it.'),
       ...stage('rest', '/until/after', 'rest', 'Rest'),
@@ -166,6 +177,7 @@ const DAY: FieldGroup = {
 }
 const PLACE: FieldGroup = {
   title: 'The place',
+  folded: true,
   fields: [
     plain('title', 'Title', '/title'),
     plain('zone', 'Time zone', '/zone', { suggestions: ['Europe/Dublin', 'Europe/Berlin', 'America/New_York'] }),
@@ -182,7 +194,11 @@ export function fieldGroups(document: ShootDocument): readonly FieldGroup[] {
   const cooks = (valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []
   const named = (cook: { id?: string }) => (cooks.length > 1 ? `: ${cook.id}` : '')
   return [
-    ...cooks.flatMap((cook, i) => [roastGroup(document, i, named(cook)), heatGroup(document, i, named(cook))]),
+    ...cooks.flatMap((cook, i) => [
+      roastGroup(document, i, named(cook)),
+      heatGroup(document, i, named(cook)),
+      fireGroup(document, i, named(cook)),
+    ]),
     DAY,
     PLACE,
   ]

@@ -4,7 +4,7 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem, Warning } from '@/lib/refusals'
 import { Caution, Field } from '../ui/field'
 import { Folded } from '../ui/folded'
-import { type DocumentField, type FieldGroup, fieldAt } from './document-fields'
+import { type DocumentField, fieldAt } from './document-fields'
 import type { Gain } from './gains'
 import { fieldGroups } from './plan-fields'
 
@@ -55,12 +55,11 @@ export function PlanForm({ document, onChange, problems, notes, gains }: PlanFor
         ))}
     </Field>
   )
-  const folded = (group: FieldGroup) => group.title === 'The place'
   return (
     <form aria-label="Cook plan" onSubmit={(event) => event.preventDefault()}>
       {groups.map((group) => (
         <Fragment key={group.title}>
-          {folded(group) ? (
+          {group.folded ? (
             <Folded summary={group.title} fault={group.fields.some((f) => problems.some((p) => owns(f, p.pointer)))}>
               {group.fields.map(control)}
             </Folded>

@@ -65,14 +65,14 @@ export interface Elsewhere {
 
 export class Cooker {
   /** Knots from the last event on, `KNOT_COLUMNS` to each. */
-  knots = new Float64Array(64 * KNOT_COLUMNS)
+  knots = new Float64Array(1024 * KNOT_COLUMNS)
   /** When the last event was: the time of the first knot. */
   fromS = 0
   /** The first time at which the charge could not hold the set point any more. */
   ranOutS = Infinity
   /** Whether the charge ever gave less than the fire would have taken. */
   limited = false
-  private states = new Float64Array(64 * STATE_COLUMNS)
+  private states = new Float64Array(1024 * STATE_COLUMNS)
   private count = 0
   private setC: number
   private lidOpen = false
