@@ -1,5 +1,5 @@
 /** How fast authorities want cooked meat cold, and how thick a piece may be that keeps it. */
-import { type Celsius, type Frac, fromFahrenheit, type Metres, metres, type Seconds, seconds } from '../units'
+import { type Celsius, fromFahrenheit, type Metres, metres, type Seconds, seconds } from '../units'
 import { type Chill, type CoolingCourse, coolingCourse, FRIDGE, ICE_BATH, type Piece, slab, whenAtS } from './cooling'
 import type { Cut } from './cuts'
 import { propertyTable } from './materials'
@@ -89,12 +89,8 @@ export interface CoolingAdvice {
   /** Greatest thickness of a slice or piece that keeps the two-step rule, in one layer. */
   readonly greatest: readonly { readonly chill: Chill['id']; readonly thickness: Metres | null }[]
   readonly source: SourceId
-  /** How far the figures can be trusted: the heat transfer is an estimate. */
-  readonly sure: Frac
 }
 const CHILLS = [FRIDGE, ICE_BATH]
-/** [estimate] ± 2 of 8 W/m²K. */
-const UNSURE = 0.25
 
 /** Told in whole steps of 5 mm, downward. */
 const TOLD_M = 0.005
@@ -109,7 +105,6 @@ export function coolingAdvice(cut: Cut, roast: Piece): CoolingAdvice {
     whole: CHILLS.map((chill) => wholeCooling(roast, chill)),
     greatest: CHILLS.map((chill) => ({ chill: chill.id, thickness: greatestThickness(cut, fromC, chill) ?? null })),
     source: TWO_STEP.source,
-    sure: (1 - UNSURE) as Frac,
   }
 }
 function wholeCooling(roast: Piece, chill: Chill): WholeCooling {

@@ -84,7 +84,7 @@ export function tableVerdict(
   return { met: false, peakC: peak, nearest: nearest && { ...nearest.row, keptS: nearest.heldS } }
 }
 /** From the sample before the history first passes a level to the one after it last does: most of a cook lies below. */
-export function hotPart(historyC: ArrayLike<number>, levelC: number): number[] {
+export function hotPart(historyC: ArrayLike<number>, levelC: number): ArrayLike<number> {
   const hot = (i: number) => (historyC[i] as number) >= levelC - HAIR_K
   let first = 0
   while (first < historyC.length && !hot(first)) first++
@@ -92,7 +92,10 @@ export function hotPart(historyC: ArrayLike<number>, levelC: number): number[] {
   while (last > first && !hot(last)) last--
   const from = Math.max(0, first - 1)
   const to = first === historyC.length ? from : Math.min(historyC.length, last + 2)
-  return Array.from({ length: to - from }, (_, i) => historyC[from + i] as number)
+  if (from === 0 && to === historyC.length) return historyC
+  const hotC = new Float64Array(to - from)
+  for (let i = from; i < to; i++) hotC[i - from] = historyC[i] as number
+  return hotC
 }
 
 export type TableReach = { readonly reach: 'table' | 'with-care' | 'none'; readonly why: string }

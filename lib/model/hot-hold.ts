@@ -47,7 +47,11 @@ export function hotHold(f: Forecast, roastKept: readonly boolean[]): HotHold | u
   const coldest = Float64Array.from({ length: f.members }, (_, m) => {
     const slice = f.moments['first-slice']?.[m] ?? Number.POSITIVE_INFINITY
     const off = f.moments['off-heat']?.[m] ?? 0
-    return Math.min(...holds.map(([from, to]) => coldestBetween(f, m, Math.max(off, slice - from), slice - to)))
+    // A member never sliced is held to the end of its trace.
+    const begins = (from: number) => (Number.isFinite(slice - from) ? Math.max(off, slice - from) : off)
+    return Math.min(
+      ...holds.map(([from, to]) => coldestBetween(f, m, begins(from), slice - (slice < Infinity ? to : 0))),
+    )
   })
   const least = (m: number) => (roastKept[m] ? HOLD_ROAST_LEAST_C : HOLD_LEAST_C)
   const most = roastKept.filter(Boolean).length > f.members / 2

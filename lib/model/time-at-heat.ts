@@ -51,10 +51,16 @@ export const peakC = (historyC: ArrayLike<number>) => {
   return peak
 }
 
-/** Time of a history between two levels, s. */
-export function betweenS(historyC: ArrayLike<number>, stepS: number, fromC: number, toC: number): Seconds {
+/** Time of a history's first `count` samples between two levels, s. */
+export function betweenS(
+  historyC: ArrayLike<number>,
+  stepS: number,
+  fromC: number,
+  toC: number,
+  count = historyC.length,
+): Seconds {
   let sum = 0
-  for (let i = 1; i < historyC.length; i++) {
+  for (let i = 1; i < count; i++) {
     const a = historyC[i - 1] as number
     const b = historyC[i] as number
     const low = Math.min(a, b)
@@ -81,6 +87,5 @@ const COME_UP_FROM_C = fromFahrenheit(50)
 export function comeUpS(historyC: ArrayLike<number>, stepS: number): Seconds {
   let there = 0
   while (there < historyC.length && (historyC[there] as number) < LETHALITY_FROM_C) there++
-  const rising = Array.from({ length: Math.min(there + 1, historyC.length) }, (_, i) => historyC[i] as number)
-  return betweenS(rising, stepS, COME_UP_FROM_C, LETHALITY_FROM_C)
+  return betweenS(historyC, stepS, COME_UP_FROM_C, LETHALITY_FROM_C, Math.min(there + 1, historyC.length))
 }

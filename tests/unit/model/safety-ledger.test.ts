@@ -142,6 +142,13 @@ describe('holding hot', () => {
     expect(hotHold(heldForecast(53), [true])?.keptShare).toBe(0)
     expect(hotHold(heldForecast(58), [false])?.coldest.likely).toBeCloseTo(58, 4)
   })
+  it('of a member that is never sliced goes to the end of its trace, and is never kept for want of samples', () => {
+    const f = heldForecast(40)
+    const never = { ...f, moments: { ...f.moments, 'first-slice': Float64Array.of(Infinity) } }
+    expect(hotHold(never, [true])?.coldest.likely).toBeCloseTo(40, 4)
+    const byReading: Stage[] = [...after.slice(0, 2), { do: 'hold', at: celsius(60), until: { core: celsius(60) } }]
+    expect(hotHold(heldForecast(40, byReading), [true])?.keptShare).toBe(0)
+  })
   it('is not asked where nothing is held: a rest is no hold', () => {
     expect(hotHold(heldForecast(40, after.slice(0, 2)), [false])).toBeUndefined()
   })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { growthTimeS, leastLethalityLog, lethalityLog, longestAboveS } from '../../../lib/model/time-at-heat'
+import { comeUpS, growthTimeS, leastLethalityLog, lethalityLog, longestAboveS } from '../../../lib/model/time-at-heat'
 import { fromFahrenheit } from '../../../lib/units'
 
 const level = (f: number, n: number) => new Array<number>(n).fill(fromFahrenheit(f))
@@ -35,5 +35,11 @@ describe('times read off straight lines', () => {
     expect(growthTimeS([0, 100], 100)).toBeCloseTo(52.2, 1)
     expect(growthTimeS([60, 60, 60], 100)).toBe(0)
     expect(growthTimeS([20, 20, 20], 100)).toBe(200)
+  })
+  it('warming up: from 10 to 54.4 °C before it is first there, and no more when it cools and warms again', () => {
+    expect(comeUpS([0, 100], 100)).toBeCloseTo(44.4, 1)
+    expect(comeUpS([0, 100, 0, 100], 100)).toBeCloseTo(44.4, 1)
+    expect(comeUpS([20, 40, 40], 100)).toBe(200)
+    expect(comeUpS([70, 20], 100)).toBe(0)
   })
 })
