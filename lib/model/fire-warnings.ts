@@ -10,7 +10,7 @@ import { windAtCookerMpS } from './setting'
 import type { Run } from './simulate'
 
 /** Notes shared by fewer members than this are chance, not news. */
-const WORTH_TELLING = 0.02
+export const WORTH_TELLING = 0.02
 /** The time is told to this; the fire is not known better. */
 const ROUNDED_S = 600
 
@@ -62,7 +62,7 @@ function roughDay(plan: CookPlan, { stages }: Course): Warning[] {
   return stages.flatMap((stage) => {
     if (!needsFire(stage) || stage.at === undefined || (stage.do === 'sear' && stage.over)) return []
     if (Math.min(stage.at, habits.hottestC) <= mostC + STEADY_K) return []
-    const windy = windMpS > 0 ? `In a wind of ${wind} m/s at ${formatTemp(air)}` : `At ${formatTemp(air)}`
+    const windy = windMpS > 0 ? `In a wind of ${Math.round(wind)} m/s at ${formatTemp(air)}` : `At ${formatTemp(air)}`
     return [
       {
         code: 'too-rough-a-day',

@@ -4,12 +4,9 @@ import { formatDuration, formatShare, formatTemp, seconds } from '../units'
 import type { CookPlan, Stage } from './cook'
 import { COOKERS } from './cooker'
 import { type Course, leadTooWeak, needsFire, probeOf, searOf } from './course'
-import { fireWarnings } from './fire-warnings'
+import { fireWarnings, WORTH_TELLING } from './fire-warnings'
 import type { Note, Run } from './simulate'
 import { LONGEST_S, SEAR_NEAR_K } from './simulate'
-
-/** Notes shared by fewer members than this are chance, not news. */
-export const WORTH_TELLING = 0.02
 
 export function warningsOf(plan: CookPlan, course: Course, runs: readonly Run[]): Warning[] {
   return [
