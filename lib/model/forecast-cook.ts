@@ -9,6 +9,7 @@ import { likelyOf, type Slice, sliceOf } from './cut-face'
 import { type Fire, fireOf } from './fire'
 import type { Forecast, ForecastOptions } from './forecast'
 import { fuelNeeded } from './fuel-need'
+import { type CookAll, cookAllBy } from './kernels'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf } from './quantiles'
 import { settingOf } from './setting'
@@ -27,22 +28,26 @@ const FIRST_LOOK = 64
 const PLANNED_S = 60
 const PLANNER_SEED = 0
 
-export function forecastCook(plan: CookPlan, { members = DEFAULT_MEMBERS, seed }: ForecastOptions): Forecast {
+export function forecastCook(
+  plan: CookPlan,
+  { members = DEFAULT_MEMBERS, seed, kernel = 'plain' }: ForecastOptions,
+): Forecast {
+  const cookAll = cookAllBy(kernel)
   const cut = knownCutOf(plan.roast)
   const geometry = geometryOf(cut, plan.roast.mass, plan.roast)
   const draw = memberDrawer(plan, geometry, seed)
   // "Half the likely time" is a time of the plan: one for every ensemble of it.
   const planner = memberDrawer(plan, geometry, PLANNER_SEED)
   const setting = settingOf(plan, cut, geometry)
-  const course = courseOf(plan, needsFirstLook(plan) ? firstLook(plan, setting, planner) : undefined)
+  const course = courseOf(plan, needsFirstLook(plan) ? firstLook(plan, setting, planner, cookAll) : undefined)
   const drawn = Array.from({ length: members }, (_, m) => draw(m))
-  const runs = drawn.map((member) => simulate({ ...setting, course }, member))
+  const runs = cookAll({ ...setting, course }, drawn)
   const fires = drawn.map((member) => fireOf(plan, course, member))
   const slice = slicer(runs, drawn, { geometry, exponents: cut.exponents, setting: { ...setting, course }, draw })
-  const fuelKg = fuelNeeded(plan, { ...setting, course }, runs, drawn)
+  const fuelKg = fuelNeeded(plan, { ...setting, course }, runs, draw, cookAll)
   return {
     modelVersion: MODEL_VERSION,
-    kernel: 'plain',
+    kernel,
     seed,
     members,
     cook: plan,
@@ -100,10 +105,14 @@ function memberDrawer(plan: CookPlan, geometry: Geometry, seed: number) {
   return (m: number) => drawMember(seed, m, input)
 }
 
-export /** The cook without what hangs on itself, for the likely time to pull and the likely length of the sear. */
-function firstLook(plan: CookPlan, setting: Setting, draw: (m: number) => Member): FirstLook {
-  const runs = Array.from({ length: FIRST_LOOK }, (_, m) => simulate(setting, draw(m)).moments)
-  const middle = (of: (moments: Run['moments']) => number) => medianOf(Float64Array.from(runs, of))
+/** The cook without what hangs on itself, for the likely time to pull and the likely length of the sear. */
+export function firstLook(plan: CookPlan, setting: Setting, draw: (m: number) => Member, cookAll: CookAll): FirstLook {
+  const runs = cookAll(
+    setting,
+    Array.from({ length: FIRST_LOOK }, (_, m) => draw(m)),
+  )
+  const middle = (of: (moments: Run['moments']) => number) =>
+    medianOf(Float64Array.from(runs, (run) => of(run.moments)))
   const pullS = middle((moments) => moments.pull)
   const searS = searOf(plan) ? middle((moments) => moments['off-heat'] - moments['sear-start'] || 0) : 0
   const planned = (timeS: number) => Math.max(PLANNED_S, Math.round(timeS / PLANNED_S) * PLANNED_S)

@@ -2,6 +2,7 @@ import type { Warning } from '../refusals'
 import type { Celsius, Frac, Metres, Seconds } from '../units'
 import type { CookPlan } from './cook'
 import type { Slice } from './cut-face'
+import type { KernelName } from './kernels'
 import type { MomentId } from './moment-ids'
 import type { Radial } from './shape'
 
@@ -56,7 +57,7 @@ export interface CutFace {
 /** One cook's joint ensemble. Arrays are per member unless said otherwise; day, card and screens all read this one object. */
 export interface Forecast {
   readonly modelVersion: string
-  readonly kernel: 'plain'
+  readonly kernel: KernelName
   readonly seed: number
   readonly members: number
   readonly cook: CookPlan
@@ -83,6 +84,6 @@ export interface Forecast {
   readonly warnings: readonly Warning[]
 }
 
-export type ForecastOptions = { readonly members?: number; readonly seed: number }
+export type ForecastOptions = { readonly members?: number; readonly seed: number; readonly kernel?: KernelName }
 /** What a member's value is worth: the (5, 50, 95 %) quantiles of a finite sample. */
 export type Levels = Spread<Celsius>

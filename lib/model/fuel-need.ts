@@ -4,8 +4,9 @@ import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import type { Forecast, Spread } from './forecast'
 import { type FuelKind, fuelName } from './fuel'
+import type { CookAll } from './kernels'
 import { spreadOf } from './quantiles'
-import { type Run, type Setting, simulate } from './simulate'
+import type { Run, Setting } from './simulate'
 import type { Member } from './spread'
 
 /** To have at hand beyond what is likely. Common practice, no source. */
@@ -17,11 +18,17 @@ const STEP_KG = 0.1
  * Per member, kg; none for electric and gas cookers. A member whose charge ran low is cooked again with a fire that is fed,
  * for what it burnt is less than what it needs.
  */
-export function fuelNeeded(plan: CookPlan, setting: Setting, runs: readonly Run[], drawn: readonly Member[]) {
+export function fuelNeeded(plan: CookPlan, setting: Setting, runs: readonly Run[], draw: Draw, cookAll: CookAll) {
   if (COOKERS[plan.cooker.kind].fuel === undefined) return undefined
   const fed: Setting = { ...setting, site: { ...setting.site, fuelKg: Infinity, refuels: [] } }
-  return Float64Array.from(runs, (run, m) => (run.fuelLimited ? simulate(fed, drawn[m] as Member).fuelKg : run.fuelKg))
+  const limited = runs.flatMap((run, m) => (run.fuelLimited ? [m] : []))
+  const needed = Float64Array.from(runs, (run) => run.fuelKg)
+  cookAll(fed, limited.map(draw)).forEach((run, i) => {
+    needed[limited[i] as number] = run.fuelKg
+  })
+  return needed
 }
+type Draw = (m: number) => Member
 
 export interface FuelSummary {
   readonly kind: FuelKind

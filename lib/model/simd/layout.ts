@@ -30,6 +30,8 @@ export const KELVIN = SHARED_AT + 64
 /** 1, and 2^23, above which an f32 holds whole numbers in its low bits. */
 export const ONE = SHARED_AT + 68
 export const WHOLE = SHARED_AT + 72
+export const CONDUCTION_PER_JUICE = SHARED_AT + 76
+export const RHO_KGPM3 = SHARED_AT + 80
 /** f64: the skin's error that a step may have, the step taken all the same, when steps double, how often it is sampled. */
 export const SKIN_ERROR_K = SHARED_AT + 128
 export const LEAST_STEP_S = SHARED_AT + 136
@@ -43,35 +45,46 @@ const MEMBER_AT = 2048
 export const K_FACTOR = MEMBER_AT
 export const C_FACTOR = MEMBER_AT + ROW
 export const RADIANCE = MEMBER_AT + 2 * ROW
-export const WET_FLOOR = MEMBER_AT + 3 * ROW
-/** log2(e) over the film, and 1 over the water, m²/kg. */
-export const PER_FILM = MEMBER_AT + 4 * ROW
-export const PER_WATER = MEMBER_AT + 5 * ROW
-/** The stage: convection, and what it carries off as vapour (0 where sealed), and the deficit of the air about, Pa. */
-export const H_WPM2K = MEMBER_AT + 6 * ROW
-export const TRANSFER = MEMBER_AT + 7 * ROW
-export const DEFICIT_PA = MEMBER_AT + 8 * ROW
-/** The column's balance so far. */
-export const EVAPORATED = MEMBER_AT + 9 * ROW
-export const BOILED = MEMBER_AT + 10 * ROW
-export const LAST_STEP_S = MEMBER_AT + 11 * ROW
+/** What each kg/m² dried out holds back of heat and of vapour, and 1 over all that can dry out, m²/kg. */
+export const CRUST_HEAT = MEMBER_AT + 3 * ROW
+export const CRUST_VAPOUR = MEMBER_AT + 4 * ROW
+export const PER_DRYABLE = MEMBER_AT + 5 * ROW
+/** Of what is let go, the share that feeds the skin; over the yield of the cut. */
+export const FEED = MEMBER_AT + 6 * ROW
+export const JUICE_FACTOR = MEMBER_AT + 7 * ROW
+/** The stage: convection, what its film holds back of vapour, 1 or 0 where sealed, and the deficit of the air about, Pa. */
+export const H_WPM2K = MEMBER_AT + 8 * ROW
+export const FILM_HOLDS = MEMBER_AT + 9 * ROW
+export const OPEN = MEMBER_AT + 10 * ROW
+export const DEFICIT_PA = MEMBER_AT + 11 * ROW
+/** The column's budget of water so far, kg/m²: dried out, lost in all, boiled off in this step; what is let go each s. */
+export const DRY = MEMBER_AT + 12 * ROW
+export const LOST = MEMBER_AT + 13 * ROW
+export const BOILED = MEMBER_AT + 14 * ROW
+export const LET_GO_RATE = MEMBER_AT + 15 * ROW
+export const LAST_STEP_S = MEMBER_AT + 16 * ROW
 /** The try. Its step is on the meat's own clock. */
-export const STEP_S = MEMBER_AT + 12 * ROW
-export const CARRY = MEMBER_AT + 13 * ROW
-export const AIR_START_C = MEMBER_AT + 14 * ROW
-export const AIR_END_C = MEMBER_AT + 15 * ROW
-export const RADIANT_START_C = MEMBER_AT + 16 * ROW
-export const RADIANT_END_C = MEMBER_AT + 17 * ROW
-export const NET_WPM2 = MEMBER_AT + 18 * ROW
-export const SLOPE_WPM2K = MEMBER_AT + 19 * ROW
-export const RATE_START = MEMBER_AT + 20 * ROW
-export const LEFT = MEMBER_AT + 21 * ROW
-export const ERROR_K = MEMBER_AT + 22 * ROW
+export const STEP_S = MEMBER_AT + 17 * ROW
+export const CARRY = MEMBER_AT + 18 * ROW
+export const AIR_START_C = MEMBER_AT + 19 * ROW
+export const AIR_END_C = MEMBER_AT + 20 * ROW
+export const RADIANT_START_C = MEMBER_AT + 21 * ROW
+export const RADIANT_END_C = MEMBER_AT + 22 * ROW
+export const NET_WPM2 = MEMBER_AT + 23 * ROW
+export const SLOPE_WPM2K = MEMBER_AT + 24 * ROW
+export const RATE_START = MEMBER_AT + 25 * ROW
+export const OUTER_C = MEMBER_AT + 26 * ROW
+/** What evaporates in the step, kg/m², and the skin's error. */
+export const EVAPORATED = MEMBER_AT + 27 * ROW
+export const ERROR_K = MEMBER_AT + 28 * ROW
 /** All ones where: the held nodes stay as they are, a node was let go, the try is accepted. */
-export const KEEP = MEMBER_AT + 23 * ROW
-export const RELEASED = MEMBER_AT + 24 * ROW
-export const ACCEPTED = MEMBER_AT + 25 * ROW
-export const SCRATCH = MEMBER_AT + 26 * ROW
+export const KEEP = MEMBER_AT + 29 * ROW
+export const RELEASED = MEMBER_AT + 30 * ROW
+export const ACCEPTED = MEMBER_AT + 31 * ROW
+/** d(net) for warmer air and for warmer walls, W/m²K, and what their change within the step adds to its first stage. */
+export const PER_AIR = MEMBER_AT + 32 * ROW
+export const PER_RADIANT = MEMBER_AT + 33 * ROW
+export const SHIFT_WPM2 = MEMBER_AT + 34 * ROW
 
 /** Rows of f64: the lane's march. Times are s after meat-on. */
 const MARCH_AT = 4096

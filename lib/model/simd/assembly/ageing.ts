@@ -4,31 +4,40 @@ import {
   BOILABLE,
   BOILED,
   BOILING_C,
+  CAPACITY_FLOOR,
+  CAPACITY_PER_JUICE,
+  CELL,
+  CONDUCTION_PER_JUICE,
+  COUNT,
   C_BEFORE,
   C_FACTOR,
   C_NOW,
-  CAPACITY_FLOOR,
-  CAPACITY_PER_JUICE,
-  COUNT,
+  DRY,
+  EVAPORATED,
+  FEED,
   HEAT,
   HELD,
   JUICE,
+  JUICE_FACTOR,
   JUICE_RATE_PS,
+  KILL,
   K_BEFORE,
   K_FACTOR,
   K_NOW,
-  KILL,
   LATENT_JPKG,
+  LET_GO_RATE,
+  LOST,
   NEXT,
   NODE,
   NODES_AT,
+  ONE,
   PEAK_C,
   RELEASED,
+  RHO_KGPM3,
   STEP_S,
   TABLE_AT,
   TABLE_FROM_C,
   TABLE_LAST,
-  ONE,
   TEMP,
   WHOLE,
 } from '../layout'
@@ -73,10 +82,15 @@ function acceptIn(at: i32, all: bool, accepted: v128): void {
   const whole = v128.load32_splat(WHOLE)
   const one = v128.load32_splat(ONE)
   const perJuice = v128.load32_splat(CAPACITY_PER_JUICE)
+  const conductionPerJuice = v128.load32_splat(CONDUCTION_PER_JUICE)
   const floor = v128.load32_splat(CAPACITY_FLOOR)
   const kFactor = v128.load(at + K_FACTOR)
   const cFactor = v128.load(at + C_FACTOR)
+  const juiceFactor = v128.load(at + JUICE_FACTOR)
   const zero = f32x4.splat(0)
+  let letGo = zero
+  let behind = zero
+  v128.store(at + BOILED, zero)
   for (let node: i32 = NODES_AT + at; node <= last; node += NODE) {
     let tempC = v128.load(node, NEXT)
     if (!all) tempC = v128.bitselect(tempC, v128.load(node, TEMP), accepted)
@@ -98,20 +112,43 @@ function acceptIn(at: i32, all: bool, accepted: v128): void {
     const high23 = i32x4.shuffle(r2, r3, 2, 6, 3, 7)
     const k = i64x2.shuffle(low01, low23, 0, 2)
     const c = i64x2.shuffle(low01, low23, 1, 3)
-    const inTheEnd = i64x2.shuffle(high01, high23, 0, 2)
+    const inTheEnd = f32x4.mul(juiceFactor, i64x2.shuffle(high01, high23, 0, 2))
     const kill = i64x2.shuffle(high01, high23, 1, 3)
     const before = v128.load(node, JUICE)
-    const juice = f32x4.add(before, f32x4.mul(gain, f32x4.pmax(zero, f32x4.sub(inTheEnd, before))))
+    const short = f32x4.pmax(zero, f32x4.sub(inTheEnd, before))
+    const more = f32x4.mul(gain, short)
+    const juice = f32x4.add(before, more)
+    const cell = v128.load(node, CELL)
+    letGo = f32x4.add(letGo, f32x4.mul(more, cell))
+    behind = f32x4.add(behind, f32x4.mul(f32x4.sub(short, more), cell))
     v128.store(node, juice, JUICE)
     v128.store(node, f32x4.add(v128.load(node, KILL), f32x4.mul(stepS, kill)), KILL)
     const kNow = v128.load(node, K_NOW)
     const cNow = v128.load(node, C_NOW)
     v128.store(node, all ? kNow : v128.bitselect(kNow, v128.load(node, K_BEFORE), accepted), K_BEFORE)
     v128.store(node, all ? cNow : v128.bitselect(cNow, v128.load(node, C_BEFORE), accepted), C_BEFORE)
-    v128.store(node, f32x4.mul(kFactor, k), K_NOW)
-    const left = f32x4.pmax(floor, f32x4.sub(one, f32x4.mul(perJuice, juice)))
-    v128.store(node, f32x4.mul(f32x4.mul(cFactor, left), c), C_NOW)
+    const conductionLeft = f32x4.sub(one, f32x4.mul(conductionPerJuice, juice))
+    v128.store(node, f32x4.mul(f32x4.mul(kFactor, conductionLeft), k), K_NOW)
+    const capacityLeft = f32x4.pmax(floor, f32x4.sub(one, f32x4.mul(perJuice, juice)))
+    v128.store(node, f32x4.mul(f32x4.mul(cFactor, capacityLeft), c), C_NOW)
   }
+  settle(at, letGo, behind, accepted)
+}
+
+/** The column's budget of water: what evaporates or boils beyond the feed dries the meat out; feed not taken drips. */
+@inline
+function settle(at: i32, letGo: v128, behind: v128, accepted: v128): void {
+  const rho = v128.load32_splat(RHO_KGPM3)
+  const gone = f32x4.add(v128.and(accepted, v128.load(at + EVAPORATED)), v128.load(at + BOILED))
+  const out = f32x4.mul(letGo, rho)
+  const fed = f32x4.mul(v128.load(at + FEED), out)
+  const before = f32x4.add(v128.load(at + DRY), f32x4.sub(gone, fed))
+  const dry = f32x4.pmax(f32x4.splat(0), before)
+  const dripped = f32x4.add(f32x4.sub(out, fed), f32x4.sub(dry, before))
+  v128.store(at + DRY, dry)
+  v128.store(at + LOST, f32x4.add(v128.load(at + LOST), f32x4.add(gone, dripped)))
+  const rate = f32x4.mul(f32x4.mul(behind, rho), v128.load32_splat(JUICE_RATE_PS))
+  v128.store(at + LET_GO_RATE, v128.bitselect(rate, v128.load(at + LET_GO_RATE), accepted))
 }
 
 /** Lanes over the boiling point fall back to it while they have water; what they had above it carries the vapour away. */

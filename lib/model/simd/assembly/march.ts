@@ -5,47 +5,53 @@ import {
   AIR_END_C,
   AIR_START_C,
   BEFORE_S,
-  BOILED,
   BOILING_C,
   CARRY,
   CORE_AFTER,
   CORE_BEFORE,
   CORE_TOP,
   COUNT,
+  DRY,
   END,
   ERROR_K,
   EVAPORATED,
   EVENT,
+  FEED,
+  GAMMA,
   GOAL,
   GRID_S,
   IDLE,
   KEEP,
   KNOT,
-  LANE_SAMPLES,
   LANES,
+  LANE_SAMPLES,
   LAST_STEP_S,
   LEAST_STEP_S,
-  LEFT,
+  LET_GO_RATE,
   LEVEL,
   MARCHING,
   MET,
   MODE,
   MOST_SAMPLES,
+  NET_WPM2,
   NEXT,
   NODE,
   NODES_AT,
   NOW,
+  OUTER_C,
   PATH,
+  PATHS_AT,
   PATH_FROM,
   PATH_LAST,
   PATH_PER_S,
-  PATHS_AT,
   PEAK,
   PEAK_FOUND,
   PEAK_NOW,
   PEAK_SOUGHT,
   PEAK_STOPS,
+  PER_AIR,
   PER_CLOCK,
+  PER_RADIANT,
   PROBE_BELOW,
   PROBE_BIAS,
   PROBE_PART,
@@ -56,13 +62,14 @@ import {
   RETRYING,
   RISING,
   SAMPLE,
-  SAMPLE_S,
   SAMPLES,
   SAMPLES_AT,
+  SAMPLE_S,
+  SHIFT_WPM2,
   SKIN_ERROR_K,
   SLOW_AFTER_S,
-  STEP_S,
   STEPS,
+  STEP_S,
   TEMP,
   WATCH,
 } from '../layout'
@@ -117,7 +124,7 @@ function plan(lane: i32): void {
   }
   if (mode == MARCHING) {
     let grid = wide(GRID_S, lane)
-    if (now >= load<f64>(SLOW_AFTER_S)) grid *= 2
+    if (now >= load<f64>(SLOW_AFTER_S)) grid = Math.min(load<f64>(SAMPLE_S), 2 * grid)
     const next = (Math.floor(now / grid + 1e-9) + 1) * grid
     setWide(END, lane, Math.min(next, Math.min(wide(GOAL, lane), wide(EVENT, lane))))
     setState(KEEP, lane, 0)
@@ -166,22 +173,29 @@ function tryStep(): void {
 
 /** The skin at the start of the step. */
 function begin(at: i32, skin: i32): void {
-  const lost = f32x4.add(v128.load(at + EVAPORATED), v128.load(at + BOILED))
-  const water = skinLaw(at, v128.load(skin + at, TEMP), lost, v128.load(at + AIR_START_C), v128.load(at + RADIANT_START_C))
-  v128.store(at + RATE_START, water)
+  const frontC = v128.load(skin + at, TEMP)
+  const airC = v128.load(at + AIR_START_C)
+  const radiantC = v128.load(at + RADIANT_START_C)
+  v128.store(at + RATE_START, skinLaw(at, frontC, v128.load(at + DRY), airC, radiantC))
+  const byAir = f32x4.mul(v128.load(at + PER_AIR), f32x4.sub(v128.load(at + AIR_END_C), airC))
+  const byWalls = f32x4.mul(v128.load(at + PER_RADIANT), f32x4.sub(v128.load(at + RADIANT_END_C), radiantC))
+  const shift = f32x4.mul(v128.load32_splat(GAMMA), f32x4.add(byAir, byWalls))
+  v128.store(at + SHIFT_WPM2, shift)
+  v128.store(at + NET_WPM2, f32x4.add(v128.load(at + NET_WPM2), shift))
 }
 
-/** The skin at its end, and the water gone by then; what condenses runs off and leaves the skin as wet as it can be. */
-function finish(at: i32, skinC: v128): void {
-  const zero = f32x4.splat(0)
-  const boiled = v128.load(at + BOILED)
-  const lost = f32x4.add(v128.load(at + EVAPORATED), boiled)
+/** The skin at its end, and what evaporates till then. */
+function finish(at: i32, frontC: v128): void {
   const stepS = v128.load(at + STEP_S)
   const startRate = v128.load(at + RATE_START)
-  const byThen = f32x4.pmax(zero, f32x4.add(lost, f32x4.mul(stepS, startRate)))
-  const endRate = skinLaw(at, skinC, byThen, v128.load(at + AIR_END_C), v128.load(at + RADIANT_END_C))
+  const feed = f32x4.mul(v128.load(at + FEED), v128.load(at + LET_GO_RATE))
+  const drying = f32x4.mul(stepS, f32x4.sub(startRate, feed))
+  const dry = f32x4.pmax(f32x4.splat(0), f32x4.add(v128.load(at + DRY), drying))
+  const airC = v128.load(at + AIR_END_C)
+  const endRate = skinLaw(at, frontC, dry, airC, v128.load(at + RADIANT_END_C))
+  v128.store(at + NET_WPM2, f32x4.sub(v128.load(at + NET_WPM2), v128.load(at + SHIFT_WPM2)))
   const mean = f32x4.mul(f32x4.splat(0.5), f32x4.add(startRate, endRate))
-  v128.store(at + LEFT, f32x4.sub(f32x4.pmax(zero, f32x4.add(lost, f32x4.mul(stepS, mean))), boiled))
+  v128.store(at + EVAPORATED, f32x4.mul(stepS, mean))
 }
 
 /** What becomes of the try; 1 where the lane stands at its goal already. */
@@ -229,10 +243,9 @@ function probeC(lane: i32, row: i32): f64 {
 }
 
 function settle(at: i32): void {
-  const accepted = v128.load(at + ACCEPTED)
-  v128.store(at + EVAPORATED, v128.bitselect(v128.load(at + LEFT), v128.load(at + EVAPORATED), accepted))
-  v128.store(at + LAST_STEP_S, v128.bitselect(v128.load(at + STEP_S), v128.load(at + LAST_STEP_S), accepted))
   accept(at)
+  const accepted = v128.load(at + ACCEPTED)
+  v128.store(at + LAST_STEP_S, v128.bitselect(v128.load(at + STEP_S), v128.load(at + LAST_STEP_S), accepted))
 }
 
 /** After an accepted step: time, sample, peak; 1 where the lane has come to its goal, an event or its peak. */
@@ -256,7 +269,7 @@ function sample(lane: i32, now: f64): void {
   const skin: i32 = NODES_AT + (load<i32>(COUNT) - 1) * NODE + (lane << 2)
   const place: i32 = SAMPLES_AT + lane * LANE_SAMPLES + n * SAMPLE
   store<f32>(place, f32x4.extract_lane(around(lane, now), 0))
-  store<f32>(place, load<f32>(skin, TEMP), 4)
+  store<f32>(place, load<f32>(OUTER_C + (lane << 2)), 4)
   store<f32>(place, load<f32>(NODES_AT + (lane << 2), TEMP), 8)
   store<f32>(place, <f32>probeC(lane, TEMP), 12)
   const boilingC = load<f32>(BOILING_C)
