@@ -42,25 +42,37 @@ export function coreTimes1d(radiusM: number, exponent: number, slipM: number, le
   }
   link[RINGS] = RINGS ** exponent / width / (width / 2 + slipM)
   link[0] = 0
-  const now = new Float64Array(RINGS).fill(1)
+  // nothing changes from step to step but the temperatures: the elimination is done once
+  const inner = link.map((g) => g * (step / 2))
   const upper = new Float64Array(RINGS)
+  const inverse = new Float64Array(RINGS)
+  for (let i = 0; i < RINGS; i++) {
+    const both = (inner[i] as number) + (inner[i + 1] as number)
+    const before = i > 0 ? (inner[i] as number) * (upper[i - 1] as number) : 0
+    inverse[i] = 1 / ((capacity[i] as number) + both - before)
+    upper[i] = (inner[i + 1] as number) * (inverse[i] as number)
+  }
+  const now = new Float64Array(RINGS + 1).fill(1)
+  now[RINGS] = 0
   const right = new Float64Array(RINGS)
   const atCore = () => (now[0] as number) + ((now[0] as number) - (now[1] as number)) / 8
   return crossings(levels, step, atCore, () => {
+    let left = now[0] as number
+    let carried = 0
     for (let i = 0; i < RINGS; i++) {
-      const inner = (link[i] as number) * (step / 2)
-      const outer = (link[i + 1] as number) * (step / 2)
-      const left = i > 0 ? (now[i - 1] as number) : 0
-      const next = i < RINGS - 1 ? (now[i + 1] as number) : 0
-      const c = capacity[i] as number
       const here = now[i] as number
-      const pivot = c + inner + outer - (i > 0 ? inner * (upper[i - 1] as number) : 0)
-      const known = c * here + inner * (left - here) + outer * (next - here)
-      upper[i] = outer / pivot
-      right[i] = (known + (i > 0 ? inner * (right[i - 1] as number) : 0)) / pivot
+      const below = inner[i] as number
+      const above = (inner[i + 1] as number) * ((now[i + 1] as number) - here)
+      carried = ((capacity[i] as number) * here + below * (left - here + carried) + above) * (inverse[i] as number)
+      right[i] = carried
+      left = here
     }
-    for (let i = RINGS - 1; i >= 0; i--)
-      now[i] = (right[i] as number) + (i < RINGS - 1 ? (upper[i] as number) * (now[i + 1] as number) : 0)
+    // the surroundings stand at 0 behind the last ring
+    let next = 0
+    for (let i = RINGS - 1; i >= 0; i--) {
+      next = (right[i] as number) + (upper[i] as number) * next
+      now[i] = next
+    }
   })
 }
 
