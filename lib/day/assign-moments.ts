@@ -2,7 +2,7 @@ import type { ClashTable } from './clash'
 import type { MomentJob } from './moment-job'
 
 /** Nodes of the tree looked at before the best found so far is taken; small days finish long before. */
-const MOST_NODES = 40_000
+const MOST_NODES = 6_000
 export const DROPPED = -1
 
 /**

@@ -1,5 +1,6 @@
 import { Booking } from './booking'
 import type { Mask } from './crew'
+import type { Base } from './day-base'
 import type { Place } from './draft'
 import type { DayProblem } from './problem'
 
@@ -17,6 +18,8 @@ export interface Board {
   readonly momentMasks: (Mask | null)[]
   readonly floats: (Place | null)[]
   lidOpenings: number
+  /** The last few moment layers tried. */
+  readonly bases: Base[]
 }
 export const LID_OPEN = 1
 export const LID_SHUT = 2
@@ -34,6 +37,7 @@ export function newBoard(problem: DayProblem): Board {
     momentMasks: problem.moments.map(() => null),
     floats: problem.floats.map(() => null),
     lidOpenings: 0,
+    bases: [],
   }
 }
 

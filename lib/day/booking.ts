@@ -12,21 +12,39 @@ export class Booking {
   clear(): void {
     this.grid.fill(0)
   }
+  copy(): Int32Array {
+    return this.grid.slice()
+  }
+  restore(copy: Int32Array): void {
+    this.grid.set(copy)
+  }
   book(mask: Mask, from: number, to: number): void {
     const last = Math.min(to, this.length)
-    for (let t = Math.max(0, from); t < last; t++)
-      for (let w = 0; w < this.words; w++) this.grid[t * this.words + w] = this.at(t, w) | (mask[w] as number)
+    for (let w = 0; w < this.words; w++) {
+      const bits = mask[w] as number
+      if (bits !== 0)
+        for (let at = Math.max(0, from) * this.words + w; at < last * this.words; at += this.words)
+          this.grid[at] = (this.grid[at] as number) | bits
+    }
   }
   /** The last minute in [from, to) in which somebody of the mask is bound, or -1. */
   lastClash(mask: Mask, from: number, to: number): number {
-    for (let t = Math.min(to, this.length) - 1; t >= Math.max(0, from); t--)
-      for (let w = 0; w < this.words; w++) if ((this.at(t, w) & (mask[w] as number)) !== 0) return t
+    const { grid, words } = this
+    const first = Math.max(0, from)
+    if (words === 1) {
+      const bits = mask[0] as number
+      for (let t = Math.min(to, this.length) - 1; t >= first; t--) if (((grid[t] as number) & bits) !== 0) return t
+      return -1
+    }
+    for (let t = Math.min(to, this.length) - 1; t >= first; t--)
+      for (let w = 0; w < words; w++) if (((grid[t * words + w] as number) & (mask[w] as number)) !== 0) return t
     return -1
   }
   /** Whether in some minute of [from, to) the bound ones and `more` together leave nobody of the mask. */
   exhausts(mask: Mask, more: Mask, from: number, to: number): boolean {
     for (let t = Math.max(0, from); t < Math.min(to, this.length); t++)
-      if (mask.every((word, w) => (word & ~(this.at(t, w) | (more[w] as number))) === 0)) return true
+      if (mask.every((word, w) => (word & ~((this.grid[t * this.words + w] as number) | (more[w] as number))) === 0))
+        return true
     return false
   }
   /** The same start if setup and roll fit there, else the next that may. */
@@ -36,8 +54,5 @@ export class Booking {
     if (inRoll >= 0) return mode.rollMask === mode.setupMask ? inRoll + 1 : inRoll + 1 - setup
     const inSetup = this.lastClash(mode.setupMask, setupStart, rolls)
     return inSetup >= 0 ? inSetup + 1 : setupStart
-  }
-  private at(t: number, w: number): number {
-    return this.grid[t * this.words + w] as number
   }
 }

@@ -1,4 +1,3 @@
-import type { DayForecast } from './day-forecast'
 import type { Shoot } from '../plan/shoot'
 import { checkBookings } from './check/bookings'
 import { checkCalls } from './check/calls'
@@ -13,6 +12,7 @@ import { checkPromises } from './check/replay'
 import { checkRoster } from './check/roster'
 import { checkTimes } from './check/times'
 import type { Violation } from './check/violation'
+import type { DayForecast } from './day-forecast'
 import type { Layout } from './layout'
 
 export { RULES, type Rule, type Violation } from './check/violation'

@@ -51,21 +51,60 @@ export function lidClash(a: MomentJob, b: MomentJob): number {
   return 1 - apart.length / a.times.length
 }
 
-/** Remembers clash shares: the search asks for the same pairs again and again. */
+const TIES: readonly Tie[] = ['apart', 'chain', 'turns']
+/** Remembers ties and clash shares: the search asks for the same pairs some thousand times a second. */
 export class ClashTable {
-  private readonly known = new Map<string, number>()
-  constructor(private readonly jobs: readonly MomentJob[]) {}
+  /** Where each job's modes begin among all modes of all jobs. */
+  private readonly first: Int32Array
+  private readonly modes: number
+  /** For two modes their tie, 1 and up; 0 is not known yet. */
+  private readonly ties: Uint8Array
+  /** For two jobs of one cook and a tie the share; NaN is not known yet. */
+  private readonly same: Float64Array
+  /** For two jobs of two cooks and a tie the share, by how far apart the meats go on. */
+  private readonly others = new Map<number, Map<number, number>>()
+  constructor(private readonly jobs: readonly MomentJob[]) {
+    this.first = new Int32Array(jobs.length)
+    let modes = 0
+    jobs.forEach((job, i) => {
+      this.first[i] = modes
+      modes += job.modes.length
+    })
+    this.modes = modes
+    this.ties = new Uint8Array(modes * modes)
+    this.same = new Float64Array(jobs.length * jobs.length * TIES.length).fill(Number.NaN)
+  }
 
   /** Job and mode indices of both, and the cooks' meat-on minutes. */
   share(i: number, modeI: number, j: number, modeJ: number, meatOn: ArrayLike<number>): number {
     const [a, b] = [this.jobs[i] as MomentJob, this.jobs[j] as MomentJob]
-    const apart = a.cook === b.cook ? 0 : (meatOn[b.cook] as number) - (meatOn[a.cook] as number)
-    const key = `${i}.${modeI}.${j}.${modeJ}.${apart}`
-    const before = this.known.get(key)
-    if (before !== undefined) return before
-    const tie = tieOf(a, a.modes[modeI] as Mode, b, b.modes[modeJ] as Mode)
-    const share = Math.max(clashShare(a, b, tie, apart), lidClash(a, b))
-    this.known.set(key, share)
+    const tie = this.tie(i, modeI, j, modeJ)
+    const pair = (i * this.jobs.length + j) * TIES.length + tie
+    if (a.cook !== b.cook)
+      return this.shareApart(a, b, pair, tie, (meatOn[b.cook] as number) - (meatOn[a.cook] as number))
+    const before = this.same[pair] as number
+    if (!Number.isNaN(before)) return before
+    const share = shareOf(a, b, tie, 0)
+    this.same[pair] = share
     return share
   }
+  private shareApart(a: MomentJob, b: MomentJob, pair: number, tie: number, apart: number): number {
+    const known = this.others.get(pair) ?? new Map<number, number>()
+    this.others.set(pair, known)
+    const before = known.get(apart)
+    if (before !== undefined) return before
+    const share = shareOf(a, b, tie, apart)
+    known.set(apart, share)
+    return share
+  }
+  private tie(i: number, modeI: number, j: number, modeJ: number): number {
+    const at = ((this.first[i] as number) + modeI) * this.modes + (this.first[j] as number) + modeJ
+    if (this.ties[at] === 0) {
+      const [a, b] = [this.jobs[i] as MomentJob, this.jobs[j] as MomentJob]
+      this.ties[at] = 1 + TIES.indexOf(tieOf(a, a.modes[modeI] as Mode, b, b.modes[modeJ] as Mode))
+    }
+    return (this.ties[at] as number) - 1
+  }
 }
+const shareOf = (a: MomentJob, b: MomentJob, tie: number, apart: number) =>
+  Math.max(clashShare(a, b, TIES[tie] as Tie, apart), lidClash(a, b))

@@ -1,5 +1,5 @@
-import type { DayForecast } from './day-forecast'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
+import type { DayForecast } from './day-forecast'
 import { type Sorted, sorted } from './samples'
 
 /** One cook's joint moments in minutes after meat-on, by member; +Infinity where a member never gets there. */

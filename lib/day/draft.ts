@@ -8,13 +8,18 @@ export interface Genes {
   callLead: number
   /** Staffing of each moment shot: index of its mode, or DROPPED. */
   readonly momentMode: number[]
-  /** In which order the other shots choose their place; the mode each tries first, and how long after its window opens. */
+  /**
+   * In which order the other shots choose their place; the mode each tries first, and how long after its window opens, or
+   * AS_ANNOUNCED.
+   */
   readonly order: number[]
   readonly mode: number[]
   readonly offset: number[]
   /** Wanted minutes from the call, and from the end of the meal before, to each meal. */
   readonly meals: number[]
 }
+/** An offset: where it was announced, or else the soonest. */
+export const AS_ANNOUNCED = -1
 export const copyGenes = (genes: Genes): Genes => ({
   meatOn: [...genes.meatOn],
   callLead: genes.callLead,
@@ -59,4 +64,6 @@ export interface Draft {
   readonly meals: readonly MealPlace[]
   readonly mealsMissing: number
   readonly cost: number
+  /** The part of the cost that is paid for what was announced and is changed. */
+  readonly moved: number
 }

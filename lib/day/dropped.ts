@@ -1,6 +1,6 @@
-import type { DayForecast } from './day-forecast'
 import { formatClock } from '../plan/clock'
 import { lidsOppose } from './clash'
+import type { DayForecast } from './day-forecast'
 import type { Draft } from './draft'
 import type { Dropped } from './layout'
 import type { MomentJob, Unfit } from './moment-job'

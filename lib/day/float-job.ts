@@ -1,6 +1,6 @@
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import type { Shoot, Shot } from '../plan/shoot'
-import { type Mode, modesFor } from './crew'
+import { type Mask, type Mode, modesFor } from './crew'
 import { type MomentJob, minutesOf, type Unfit, weightOf } from './moment-job'
 import { RULES } from './rules'
 import { type Anchor, type Edge, edgeOf, type FloatContext, type ShotWindow, shotWindows } from './shot-window'
@@ -20,6 +20,8 @@ export interface FloatJob {
   /** Float jobs that must have ended before. */
   readonly after: readonly number[]
   readonly modes: readonly Mode[]
+  /** Whom and what it needs however it is staffed. */
+  readonly always: Mode
   readonly lid: 'open' | 'shut' | 'any'
   /** By moment shot: this one always comes after it or ends before it, so neither cuts the other short. */
   readonly apart: readonly boolean[]
@@ -61,12 +63,23 @@ function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number
     anchor,
     after: earlier.flatMap((id) => indexOf.get(id) ?? []),
     modes,
+    always: alwaysNeeded(modes),
     lid: shot.lid ?? 'any',
     apart: context.moments.map((job) => job.cook === cook && keepsApart(shot, job)),
     raw: shot.state === 'raw' || shot.state === 'seasoned' || isSeasoning(shot),
     away: !inSightOfFire(shot.place),
   }
 }
+
+const common = (masks: readonly Mask[]): Mask =>
+  (masks[0] ?? []).map((_, w) => masks.reduce((all, mask) => all & (mask[w] as number), -1))
+const alwaysNeeded = (modes: readonly Mode[]): Mode => ({
+  operators: [],
+  hands: [],
+  cameras: [],
+  setupMask: common(modes.map((m) => m.setupMask)),
+  rollMask: common(modes.map((m) => m.rollMask)),
+})
 
 type States = Partial<Record<NonNullable<Shot['state']>, MomentId>>
 const BEGINS: States = { cooking: 'meat-on', hot: 'off-heat', rested: 'off-heat', sliced: 'first-slice' }

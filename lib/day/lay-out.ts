@@ -1,6 +1,6 @@
-import type { DayForecast } from './day-forecast'
 import type { Shoot } from '../plan/shoot'
 import { conflictsOf } from './conflicts'
+import type { DayForecast } from './day-forecast'
 import { droppedOf } from './dropped'
 import type { Layout } from './layout'
 import { dayProblem } from './problem'

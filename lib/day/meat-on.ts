@@ -2,8 +2,8 @@ import { quantileOf } from '../model/quantiles'
 import type { Shoot } from '../plan/shoot'
 import type { CookTimes } from './cook-times'
 import type { DayClock } from './day-clock'
-import type { MomentJob } from './moment-job'
-import { RULES } from './rules'
+import { handleMin, type MomentJob } from './moment-job'
+import { PRICES, RULES } from './rules'
 import { safeLow, shareBelow } from './samples'
 import { lightSpans } from './shot-window'
 
@@ -12,6 +12,8 @@ export interface MeatOnChoices {
   readonly choices: readonly (readonly number[])[]
   /** Share of members whose first slice falls in the wanted light, beside each choice of the first cook; else empty. */
   readonly inLight: readonly number[]
+  /** What each choice of the first cook costs beside the wish; empty where nothing is wished, or it cannot be had. */
+  readonly wish: readonly number[]
   /** The wanted slice cannot be had: the call is too late for it. */
   readonly sliceTooSoon: boolean
 }
@@ -21,6 +23,8 @@ interface Context {
   readonly cooks: readonly CookTimes[]
   readonly moments: readonly MomentJob[]
   readonly call: number | null
+  /** The latest a shot may end. */
+  readonly lastEnd: number | null
 }
 const FORWARD_MIN = 240
 /** A slice in the light may give away so much of its chance if the day gains by it. */
@@ -53,12 +57,37 @@ function firstCook(context: Context): Omit<MeatOnChoices, 'choices'> & { choices
     return {
       choices: ahead(call === null ? clock.fromClock(RULES.call) : soonest, FORWARD_MIN),
       inLight: [],
+      wish: [],
       sliceTooSoon: false,
     }
-  if ((wanted.choices.at(-1) as number) >= soonest) return { ...wanted, sliceTooSoon: false }
-  return { choices: ahead(soonest, FORWARD_MIN), inLight: [], sliceTooSoon: true }
+  if ((wanted.choices.at(-1) as number) < soonest)
+    return { choices: ahead(soonest, FORWARD_MIN), inLight: [], wish: [], sliceTooSoon: true }
+  const best = Math.max(0, ...wanted.inLight)
+  const wish = wanted.choices.map((_, i) => (best - (wanted.inLight[i] ?? best)) * PRICES.sliceOutOfLight)
+  const sooner = soonerForMusts(context, wanted.choices, soonest)
+  return {
+    choices: [...sooner, ...wanted.choices],
+    inLight: wanted.inLight.length > 0 ? [...sooner.map(() => 0), ...wanted.inLight] : [],
+    wish: [...sooner.map(() => PRICES.wishMissed), ...wish],
+    sliceTooSoon: false,
+  }
 }
 type Wanted = { readonly choices: number[]; readonly inLight: readonly number[] }
+
+const MOST_SOONER = 60
+/** Where the wish leaves a must at a moment no time before the wrap: the latest minutes that do. A must outranks a wish. */
+function soonerForMusts({ moments, lastEnd }: Context, wished: readonly number[], soonest: number): number[] {
+  if (lastEnd === null) return []
+  const musts = moments.filter((job) => job.cook === 0 && job.shot.priority === 'must')
+  const ends = musts.map((job) => job.likely + job.after + handleMin)
+  const first = wished[0] as number
+  // A must that ends too late even for the soonest meat-on is lost either way.
+  const inReach = ends.filter((end) => Number.isFinite(end) && Math.max(soonest, 0) + end <= lastEnd)
+  const latest = Math.floor(Math.min(...inReach.map((end) => lastEnd - end)))
+  if (latest >= first || !Number.isFinite(latest)) return []
+  const from = Math.ceil(Math.max(soonest, latest - MOST_SOONER, 0))
+  return ahead(from, Math.max(0, latest - from + 1))
+}
 
 function sliceAt({ cooks }: Context, at: number): Wanted | undefined {
   const times = cooks[0]?.sorted('first-slice')

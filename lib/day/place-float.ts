@@ -1,27 +1,67 @@
 import { type Board, LID_OPEN, LID_SHUT, markLid } from './board'
 import type { Mode } from './crew'
-import type { Place } from './draft'
+import { AS_ANNOUNCED, type Genes, type Place } from './draft'
 import type { FloatJob } from './float-job'
 import { minuteOf } from './problem'
 import { countBelow } from './samples'
 import type { Edge, ShotWindow } from './shot-window'
 
 /** Puts a shot at the first place at or after the wanted one where everybody is free, or nowhere. */
-export function placeFloat(board: Board, job: FloatJob, firstMode: number, offset: number): Place | null {
-  const count = job.modes.length
-  const open = job.span
-    ? []
-    : job.windows.map((window) => openWindow(board, job, window)).filter((w) => w.hi - w.lo >= job.roll)
+export function placeFloat(board: Board, job: FloatJob, i: number, genes: Genes): Place | null {
+  const open = job.span ? [] : openWindows(board, job)
   if (!job.span && open.length === 0) return null
-  for (const wanted of offset > 0 ? [offset, 0] : [0])
+  const announced = board.problem.standing?.floats[i]?.place
+  if (announced && genes.offset[i] === AS_ANNOUNCED) {
+    const kept = placeThere(board, job, announced, open)
+    if (kept) return bound(board, job, kept)
+  }
+  const offset = genes.offset[i] as number
+  const count = job.modes.length
+  for (let tries = offset > 0 ? 2 : 1; tries > 0; tries--) {
+    const wanted = tries === 2 ? offset : 0
+    // Where those it needs in any case are not free, nobody else need be asked.
+    if (!job.span && count > 1 && !fitsSomewhere(board, job, open, wanted)) continue
     for (let k = 0; k < count; k++) {
-      const mode = job.modes[(firstMode + k) % count] as Mode
+      const mode = job.modes[((genes.mode[i] as number) + k) % count] as Mode
       const place = job.span ? placeSpan(board, job, mode, job.span) : placeInWindows(board, job, mode, open, wanted)
-      if (!place) continue
-      bind(board, job, place)
-      return place
+      if (place) return bound(board, job, place)
     }
+  }
   return null
+}
+function fitsSomewhere(board: Board, job: FloatJob, open: readonly OpenWindow[], offset: number): boolean {
+  const { always, setup, roll } = job
+  for (const { lo, hi } of open) {
+    const latest = hi - roll - setup
+    for (let at = lo + offset - setup; at <= latest; ) {
+      const next = board.booking.nextStart(always, at, setup, roll)
+      if (next === at) return true
+      at = next
+    }
+  }
+  return false
+}
+function bound(board: Board, job: FloatJob, place: Place): Place {
+  bindFloat(board, job, place)
+  return place
+}
+
+/** Exactly where it was announced, with the same people, if all allows it still. */
+function placeThere(board: Board, job: FloatJob, announced: Place, open: readonly OpenWindow[]): Place | null {
+  const { mode, setupStart, start, end } = announced
+  if (job.span) return placeSpan(board, job, mode, job.span)
+  const within = open.find(({ lo, hi }) => start >= lo && end <= hi)
+  if (!within || nextFree(board, job, mode, setupStart, end - start) !== setupStart) return null
+  return placeAt(board, job, mode, setupStart, end - start, within.window)
+}
+
+function openWindows(board: Board, job: FloatJob): OpenWindow[] {
+  const open: OpenWindow[] = []
+  for (const window of job.windows) {
+    const found = openWindow(board, job, window)
+    if (found.hi - found.lo >= job.roll) open.push(found)
+  }
+  return open
 }
 
 type OpenWindow = { readonly lo: number; readonly hi: number; readonly window: ShotWindow }
@@ -41,7 +81,7 @@ function placeInWindows(
 
 /** Likely bounds of the roll; what comes before has ended. */
 function openWindow(board: Board, job: FloatJob, window: ShotWindow): OpenWindow {
-  let lo = board.crewCall + job.setup
+  let lo = Math.max(board.crewCall, board.problem.standing?.earliest ?? 0) + job.setup
   let hi = board.lastEnd
   for (const edge of window.lo) lo = Math.max(lo, minuteOf(edge, board.meatOn))
   for (const edge of window.hi) hi = Math.min(hi, minuteOf(edge, board.meatOn))
@@ -66,7 +106,8 @@ function placeSpan(board: Board, job: FloatJob, mode: Mode, span: readonly [Edge
   const start = Math.floor(from)
   const roll = Math.ceil(to) - start
   const setupStart = start - job.setup
-  if (roll <= 0 || setupStart < board.crewCall || start + roll > board.lastEnd) return null
+  const earliest = Math.max(board.crewCall, board.problem.standing?.earliest ?? 0)
+  if (roll <= 0 || setupStart < earliest || start + roll > board.lastEnd) return null
   if (nextFree(board, job, mode, setupStart, roll) !== setupStart) return null
   return placeAt(board, job, mode, setupStart, roll, { lo: [], hi: [] })
 }
@@ -131,7 +172,7 @@ function outside(board: Board, { lo, hi }: ShotWindow, start: number, end: numbe
   return early + hi.reduce((sum, e) => sum + countBelow(e.sample, end - zero(e) - 1e-6) / e.sample.length, 0)
 }
 
-function bind(board: Board, job: FloatJob, place: Place): void {
+export function bindFloat(board: Board, job: FloatJob, place: Place): void {
   board.booking.book(place.mode.setupMask, place.setupStart, place.start)
   board.booking.book(place.mode.rollMask, place.start, place.end)
   if (job.away) board.away.book(place.mode.rollMask, place.setupStart, place.end)

@@ -29,7 +29,7 @@ export function placeMeals(board: Board, wanted: readonly number[], wrap: number
     }
     if (mealsMissing > 0) break
   }
-  return { meals, mealsMissing }
+  return { meals, mealsMissing: mealsMissing + (placed?.mealsMissing ?? 0) }
 }
 
 const mealsOf = (meals: readonly MealPlace[], person: number) =>
@@ -39,6 +39,13 @@ const roundsOf = (meals: readonly MealPlace[], people: number) =>
 
 function stillDue(board: Board, meals: readonly MealPlace[], person: number, wrap: number, round: number): boolean {
   return mealsOf(meals, person).length === round && wrap > deadline(board, meals, [person], round)
+}
+/** When the next meal of anybody must begin. */
+export function mealDeadline(board: Board, { meals, mealsMissing }: Meals): number {
+  const everybody = board.problem.crew.people.map((_, i) => i)
+  if (mealsMissing > 0 || everybody.length === 0) return Number.POSITIVE_INFINITY
+  const round = roundsOf(meals, everybody.length)
+  return Math.min(...everybody.map((p) => deadline(board, meals, [p], Math.max(round, mealsOf(meals, p).length))))
 }
 /** The meal starts by then, or the day has ended. */
 function deadline(board: Board, meals: readonly MealPlace[], people: readonly number[], round: number): number {
@@ -55,7 +62,7 @@ function placeMeal(
   round: number,
 ): MealPlace | null {
   const before = Math.max(...people.map((p) => mealsOf(meals, p)[round - 1]?.end ?? board.crewCall))
-  const lo = before + RULES.mealNotBeforeMin
+  const lo = Math.max(before + RULES.mealNotBeforeMin, board.problem.standing?.earliest ?? 0)
   const hi = Math.floor(Math.min(deadline(board, meals, people, round), wrap - board.problem.mealMin - 1))
   const centre = Math.min(Math.max(before + wanted, lo), hi)
   // Somebody alone eats even where a call may come; the whole crew does not.

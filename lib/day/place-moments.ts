@@ -10,7 +10,7 @@ import { RULES } from './rules'
 /** Moment shots stand at their likely times; binds their people, cameras and lids. */
 export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
   const { moments: jobs } = board.problem
-  const places = jobs.map((job, i) => placeOne(board, job, genes.momentMode[i] as number))
+  const places = jobs.map((job, i) => placeOne(board, job, modeFor(board, job, i, genes)))
   places.forEach((place, i) => {
     const mode = place?.mode
     board.momentMasks[i] = mode ? mode.rollMask : null
@@ -23,8 +23,15 @@ export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
   return tied
 }
 
-function placeOne(board: Board, job: MomentJob, modeIndex: number): Place | null {
-  const mode = modeIndex === DROPPED ? undefined : job.modes[modeIndex]
+/** Who stands at it: as the genes have it, or as it was if it is past or about to come. */
+function modeFor(board: Board, job: MomentJob, i: number, genes: Genes): Mode | undefined {
+  const announced = board.problem.standing?.moments[i]
+  if (announced?.frozen) return announced.place?.mode
+  const index = genes.momentMode[i] as number
+  return index === DROPPED ? undefined : job.modes[index]
+}
+
+function placeOne(board: Board, job: MomentJob, mode: Mode | undefined): Place | null {
   if (!mode) return null
   const zero = board.meatOn[job.cook] as number
   const at = zero + job.likely

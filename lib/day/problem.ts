@@ -1,4 +1,3 @@
-import type { DayForecast } from './day-forecast'
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Task } from '../plan/shoot'
@@ -6,12 +5,14 @@ import { ClashTable } from './clash'
 import { type CookTimes, cookTimes } from './cook-times'
 import { type Crew, candidatesFor, crewOf, type Mask, peopleMask } from './crew'
 import { type DayClock, dayClock } from './day-clock'
+import type { DayForecast } from './day-forecast'
 import { type FloatJob, floatJobs } from './float-job'
 import { HoldRisk, tentativeSpan } from './hold-risk'
 import { type MeatOnChoices, meatOnChoices } from './meat-on'
 import { type MomentJob, momentJobs, type Unfit } from './moment-job'
 import { RULES } from './rules'
 import { type Edge, edgeOf } from './shot-window'
+import type { Standing } from './standing'
 
 export interface TaskJob {
   readonly task: Task
@@ -41,7 +42,11 @@ export interface DayProblem {
   /** Null where the day is counted backward and the crew comes when it is needed. */
   readonly call: number | null
   readonly wrapLimit: number | null
+  /** How long past the wrap limit the day may run at a price. */
+  readonly overtimeMin: number
   readonly mealMin: number
+  /** Where a running day is laid out anew: what of it stands. */
+  readonly standing: Standing | null
 }
 
 export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForecast>): DayProblem {
@@ -54,6 +59,9 @@ export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForec
   const { jobs: moments, unfit } = momentJobs(shoot, crew, cooks)
   const floats = floatJobs({ shoot, crew, cooks, clock, moments })
   const call = callOf(shoot, clock)
+  const wrapLimit = shoot.day?.wrap === undefined ? null : clock.fromClock(shoot.day.wrap)
+  const overtimeMin = Math.floor((shoot.day?.overtime ?? 0) / 60)
+  const lastEnd = wrapLimit === null ? null : wrapLimit + overtimeMin - RULES.strikeMin
   return {
     shoot,
     clock,
@@ -70,10 +78,12 @@ export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForec
     unfit: [...unfit, ...floats.unfit],
     clashes: new ClashTable(moments),
     risk: new HoldRisk(moments, cooks),
-    meatOn: meatOnChoices({ shoot, clock, cooks, moments, call }),
+    meatOn: meatOnChoices({ shoot, clock, cooks, moments, call, lastEnd }),
     call,
-    wrapLimit: shoot.day?.wrap === undefined ? null : clock.fromClock(shoot.day.wrap),
+    wrapLimit,
+    overtimeMin,
     mealMin: Math.ceil((shoot.day?.meal ?? RULES.mealMin * 60) / 60),
+    standing: null,
   }
 }
 

@@ -1,7 +1,7 @@
-import type { DayForecast } from './day-forecast'
 import { formatClock } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
 import { later, minutes, seconds } from '../units'
+import type { DayForecast } from './day-forecast'
 import type { FloatJob } from './float-job'
 import type { MomentJob } from './moment-job'
 import { type DayProblem, dayProblem } from './problem'

@@ -31,6 +31,14 @@ export const RULES = {
   clockMarginMin: 3,
   /** Above this share a clash of two moments is told. */
   clashShare: 0.005,
+  /** From the call to the first need: parking, a coffee, the kit out of the van. */
+  arrivalMin: 15,
+  /** Between wrap and the next day's call. */
+  turnaroundMin: 660,
+  /** What begins within this time is not changed any more. */
+  frozenMin: 10,
+  /** A call that comes so much sooner or later has moved. */
+  movedMin: 5,
   /** A meal may meet a hard hold in so many cooks. */
   mealRisk: 0.05,
 } as const
@@ -52,4 +60,12 @@ export const PRICES = {
   /** Away from the middle of the time between meals. */
   mealShiftPerMin: 0.01,
   sliceOutOfLight: 400,
+  /** The wished slice is given up for a must, and for nothing less. */
+  wishMissed: 550,
+  overtimePerPersonMin: 0.25,
+  /** What was announced and is changed while the day runs. */
+  movedPerMin: 0.15,
+  callMoved: 6,
+  personChanged: 4,
+  announcedDropped: 20,
 } as const

@@ -1,7 +1,7 @@
-import type { DayForecast } from './day-forecast'
 import { windowOf } from '../model/quantiles'
 import { seconds } from '../units'
 import { captureOf } from './capture'
+import type { DayForecast } from './day-forecast'
 import type { Draft, DutyPlace, Place } from './draft'
 import type { FloatJob } from './float-job'
 import type { Call, Conflict, Dropped, Layout, Meal, PlacedShot, PlacedTask } from './layout'

@@ -1,6 +1,6 @@
-import type { DayForecast } from '../day-forecast'
 import { MOMENT_IDS, type MomentId } from '../../model/moment-ids'
 import type { Shoot, Shot, Task } from '../../plan/shoot'
+import type { DayForecast } from '../day-forecast'
 import type { Call, Layout, PlacedShot } from '../layout'
 import { type WallClock, wallClock } from './wall-clock'
 

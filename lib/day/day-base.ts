@@ -1,0 +1,158 @@
+import { DROPPED, lossOf } from './assign-moments'
+import type { Board } from './board'
+import { type Mask, maskOf } from './crew'
+import type { DutyPlace, Genes, Place } from './draft'
+import { bindFloat } from './place-float'
+import { type Meals, mealDeadline, placeMeals } from './place-meals'
+import { placeMoments } from './place-moments'
+import { placeDuties } from './place-tasks'
+import { type DayProblem, likelyMinute } from './problem'
+import { RULES } from './rules'
+import { safeLow } from './samples'
+
+/** What of a day hangs on meat-on, call, staffing of moments and meals alone; most of what the search tries leaves it. */
+export interface Base {
+  readonly key: readonly number[]
+  readonly meatOn: readonly number[]
+  readonly crewCall: number
+  readonly moments: readonly (Place | null)[]
+  readonly momentMasks: readonly (Mask | null)[]
+  readonly momentCost: number
+  readonly duties: readonly DutyPlace[]
+  readonly meals: Meals
+  /** The day is over by then, or somebody wants another meal. */
+  readonly mealBy: number
+  /** The last of the moments, tasks and slices. */
+  readonly lastNeed: number
+  readonly booked: Int32Array
+  readonly away: Int32Array
+  readonly lids: Uint8Array
+  readonly lidOpenings: number
+}
+const KEPT = 4
+
+/** Sets the board to the genes' moments, tasks and meals, from memory where they were tried just before. */
+export function layBase(board: Board, genes: Genes): Base {
+  const key = keyOf(genes)
+  const known = board.bases.find((base) => base.key.every((x, i) => x === key[i]))
+  if (!known) return remember(board, freshBase(board, genes, key))
+  board.booking.restore(known.booked)
+  board.away.restore(known.away)
+  board.lids.set(known.lids)
+  board.meatOn = known.meatOn
+  board.crewCall = known.crewCall
+  board.lidOpenings = known.lidOpenings
+  for (let i = 0; i < known.momentMasks.length; i++) board.momentMasks[i] = known.momentMasks[i] as Mask | null
+  standFloats(board)
+  return known
+}
+const keyOf = (genes: Genes) => [...genes.meatOn, genes.callLead, ...genes.momentMode, ...genes.meals]
+
+function remember(board: Board, base: Base): Base {
+  if (board.bases.length >= KEPT) board.bases.shift()
+  board.bases.push(base)
+  return base
+}
+
+function freshBase(board: Board, genes: Genes, key: number[]): Base {
+  const { problem } = board
+  clearBoard(board, genes)
+  const moments = placeMoments(board, genes)
+  const duties = placeDuties(board)
+  standFloats(board).forEach((place, i) => {
+    if (place) bindFloat(board, problem.floats[i] as DayProblem['floats'][number], place)
+  })
+  const lastNeed = lastNeedOf(board, moments, duties)
+  const stand: Meals = { meals: standMeals(board), mealsMissing: 0 }
+  const meals = placeMeals(board, genes.meals, Math.ceil(lastNeed + RULES.strikeMin), stand)
+  return {
+    key,
+    meatOn: board.meatOn,
+    crewCall: board.crewCall,
+    moments,
+    momentMasks: [...board.momentMasks],
+    momentCost: momentCost(problem, board.meatOn, moments),
+    duties,
+    meals,
+    mealBy: mealDeadline(board, meals),
+    lastNeed,
+    booked: board.booking.copy(),
+    away: board.away.copy(),
+    lids: board.lids.slice(),
+    lidOpenings: board.lidOpenings,
+  }
+}
+
+/** Shots that are past or about to begin keep their place. */
+function standFloats(board: Board): (Place | null)[] {
+  const { standing } = board.problem
+  if (!standing) board.floats.fill(null)
+  else
+    standing.floats.forEach((a, i) => {
+      board.floats[i] = a?.frozen ? a.place : null
+    })
+  return board.floats
+}
+function standMeals({ problem, booking }: Board) {
+  const meals = [...(problem.standing?.meals ?? [])]
+  for (const meal of meals) booking.book(maskOf(problem.crew, meal.people, []), meal.start, meal.end)
+  return meals
+}
+
+function clearBoard(board: Board, genes: Genes): void {
+  const { problem } = board
+  board.booking.clear()
+  board.away.clear()
+  board.lids.fill(0)
+  board.lidOpenings = 0
+  board.meatOn = problem.cooks.map((_, c) => {
+    const choices = problem.meatOn.choices[c] as readonly number[]
+    return choices[Math.min(genes.meatOn[c] as number, choices.length - 1)] as number
+  })
+  board.crewCall = problem.call ?? neededFrom(board) - genes.callLead
+  board.lastEnd =
+    problem.wrapLimit === null ? problem.clock.length - 60 : problem.wrapLimit + problem.overtimeMin - RULES.strikeMin
+}
+
+/** When the first fire is lit or the first moment shot set up, rounded down to five minutes. */
+function neededFrom({ problem, meatOn }: Board): number {
+  const fires = problem.cooks.flatMap((c, i) => {
+    const lit = c.sorted('fire-lit')
+    return lit ? [(meatOn[i] as number) + safeLow(lit, RULES.missShare)] : []
+  })
+  const setups = problem.moments.map(
+    (job) =>
+      (meatOn[job.cook] as number) +
+      safeLow(job.sorted, RULES.missShare) -
+      job.before -
+      job.standbySetup -
+      RULES.clockMarginMin -
+      1,
+  )
+  return Math.floor(Math.min(...fires, ...setups) / 5) * 5
+}
+
+function lastNeedOf(board: Board, moments: readonly (Place | null)[], duties: readonly DutyPlace[]): number {
+  // Somebody cooks to the end, filmed or not.
+  const served = board.problem.cooks.map((_, c) => likelyMinute(board.problem, c, 'first-slice', board.meatOn))
+  let last = Math.max(board.crewCall, ...served.filter((t) => t <= board.lastEnd))
+  for (const stretch of [moments, duties]) for (const p of stretch) if (p) last = Math.max(last, p.end)
+  return last
+}
+
+function momentCost(problem: DayProblem, meatOn: readonly number[], moments: readonly (Place | null)[]): number {
+  const { moments: jobs, clashes } = problem
+  const modes = moments.map((p, i) => (p ? (jobs[i] as (typeof jobs)[number]).modes.indexOf(p.mode) : DROPPED))
+  const startOf = (i: number) => {
+    const job = jobs[i] as (typeof jobs)[number]
+    return (meatOn[job.cook] as number) + job.likely
+  }
+  const order = jobs.map((_, i) => i).sort((a, b) => startOf(a) - startOf(b))
+  let cost = 0
+  order.forEach((i, depth) => {
+    const job = jobs[i] as (typeof jobs)[number]
+    const mode = modes[i] as number
+    cost += mode === DROPPED ? job.weight : lossOf(jobs, clashes, meatOn, modes, order.slice(0, depth), i, mode)
+  })
+  return cost
+}

@@ -1,0 +1,18 @@
+import type { MealPlace, Place } from './draft'
+
+/** What was announced for a shot; frozen where it is past or about to begin. Null: it was dropped. */
+export interface Announced {
+  readonly place: Place | null
+  readonly frozen: boolean
+}
+/** What a running day has already. Minutes of the day. */
+export interface Standing {
+  /** Nothing that is not announced may begin before. */
+  readonly earliest: number
+  readonly moments: readonly (Announced | null)[]
+  readonly floats: readonly (Announced | null)[]
+  /** Eaten, or about to be. */
+  readonly meals: readonly MealPlace[]
+  /** Of each cook, where its meat is on or about to be. */
+  readonly meatOn: readonly (number | null)[]
+}
