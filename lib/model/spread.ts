@@ -9,7 +9,7 @@ import { type Chance, chanceOf } from './random'
  */
 export const PRIORS = {
   /** Convection in a still oven, W/m²K. [own-fit] */
-  h: { centre: 13, log: 0.3 },
+  h: { centre: 13, log: 0.25 },
   emissivity: { centre: 0.87, sd: 0.06 },
   /** Vapour in the cooker, Pa. [own-trial] */
   vapour: { centre: 6300, log: 0.5 },
@@ -17,8 +17,8 @@ export const PRIORS = {
    * What each kg/m² dried out of the skin holds back. Heat: a crust of 0.1 W/mK, 410 kg/m³ of water gone from it [estimate].
    * Vapour: [own-fit], as if it were a fiftieth as open as air.
    */
-  crustHeat: { centre: 0.0244, log: 0.35 },
-  crustVapour: { centre: 5700, log: 0.6 },
+  crustHeat: { centre: 0.0244, log: 0.25 },
+  crustVapour: { centre: 5700, log: 0.35 },
   /** Over the yield of the cut; of its juice, what feeds the skin and does not run out at the cut ends. [own-fit] */
   juice: { log: 0.15 },
   feed: { centre: 0.4, sd: 0.1 },
@@ -26,8 +26,11 @@ export const PRIORS = {
   k: { centre: 1, log: 0.07 },
   rhoC: { centre: 1, log: 0.035 },
   startC: { sd: 2 },
-  /** What the model as a whole leaves out: the meat's clock against ours. */
-  time: { log: 0.15 },
+  /**
+   * What the model as a whole leaves out: the meat's clock against ours. With it a forecast of a table's roast is as wide as the
+   * tables scatter about the likely member: tests/reference/width.test.ts.
+   */
+  time: { log: 0.1 },
   warmUp: { log: 0.2 },
   climb: { log: 0.25 },
   /** Heat that the cooker loses, over its habits': wear, gaskets, ash. [estimate] */
@@ -44,6 +47,8 @@ export const PRIORS = {
  * leave the times as they were), so a common draw carries part of each: these are correlations with it.
  */
 const SHARED = { h: 0.6, k: 0.7, crustVapour: -0.8 } as const
+/** A crust that is thicker for its water holds back more of both: correlation of its heat with its vapour. [estimate] */
+const CRUST = 0.8
 
 export interface Member {
   readonly thicknessFactor: number
@@ -92,6 +97,7 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
   const ofCooker = chanceOf(seed, m, COOKER)
   const shared = chance.normal()
   const tied = (share: number) => share * shared + Math.sqrt(1 - share * share) * chance.normal()
+  const crust = tied(SHARED.crustVapour)
   const hFactor = Math.exp(PRIORS.h.log * tied(SHARED.h))
   return {
     thicknessFactor: Math.exp(thicknessSpread * chance.normal()),
@@ -99,10 +105,10 @@ export function drawMember(seed: number, m: number, { startC, thicknessSpread, h
     hFactor,
     h_WpM2K: PRIORS.h.centre * habits.hFactor * hFactor,
     kFactor: log(PRIORS.k, tied(SHARED.k)),
-    crustVapour_M4SpKg2: log(PRIORS.crustVapour, tied(SHARED.crustVapour)),
+    crustVapour_M4SpKg2: log(PRIORS.crustVapour, crust),
     emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * chance.normal()),
     vapourPa: Math.min(40_000, log(PRIORS.vapour)),
-    crustHeat_M4KpWKg: log(PRIORS.crustHeat),
+    crustHeat_M4KpWKg: log(PRIORS.crustHeat, CRUST * crust + Math.sqrt(1 - CRUST * CRUST) * chance.normal()),
     juiceFactor: log(PRIORS.juice),
     feedShare: Math.min(1, Math.max(0, PRIORS.feed.centre + PRIORS.feed.sd * chance.normal())),
     rhoCFactor: log(PRIORS.rhoC),

@@ -29,7 +29,7 @@ export const yieldOf = ({ water, fat }: Pick<Composition, 'water' | 'fat'>, bone
 export const letGoAt = (tempC: number) => 1 / (1 + Math.exp(-(tempC - MIDDLE_C) / WIDTH_K))
 
 /** Of the raw meat's water, what can dry out; the juice is the rest, and what is bound. Only thin roasts feel it. [estimate] */
-export const DRYABLE_SHARE = 0.5
+export const DRYABLE_SHARE = 0.35
 
 /** Juice is mostly water, so it takes more heat capacity than mass with it. The floor keeps dried cells in bounds. */
 export const CAPACITY_PER_JUICE = 1.1
