@@ -5,8 +5,8 @@ import { COOKERS } from '../../lib/model/cooker'
 import { type Cut, cutById } from '../../lib/model/cuts'
 import { settingOf } from '../../lib/model/setting'
 import { geometryOf, type Measured, typicalThicknessM } from '../../lib/model/shape'
-import { type Run, simulate } from '../../lib/model/simulate'
-import { CENTRAL, PRIORS } from '../../lib/model/spread'
+import { type Run, type Setting, simulate } from '../../lib/model/simulate'
+import { centralMember } from '../../lib/model/spread'
 import { celsius, frac, kilograms, metres, metresPerSecond, minutes } from '../../lib/units'
 
 export const published = <T>(name: string): T =>
@@ -25,8 +25,8 @@ export interface OvenCook {
   /** Minutes of rest after removal; none for the times. */
   readonly restMin?: number
 }
-/** The likely member: every prior at its middle, a steady still oven, the probe at the coldest point, removal at the endpoint. */
-export function ovenRun({ cut, massKg, startC, ovenC, endC, measured, restMin }: OvenCook): Run {
+/** A steady still oven, removal at the endpoint. */
+export function ovenSetting({ cut, massKg, startC, ovenC, endC, measured, restMin }: OvenCook): Setting {
   const stages: Stage[] = [
     { do: 'preheat', at: celsius(ovenC) },
     { do: 'roast', at: celsius(ovenC), until: { core: celsius(endC) } },
@@ -40,15 +40,10 @@ export function ovenRun({ cut, massKg, startC, ovenC, endC, measured, restMin }:
     surroundings: KITCHEN,
     lidOpenings: [],
   }
-  const habits = COOKERS.oven
-  return simulate(settingOf(plan, cut, geometryOf(cut, plan.roast.mass, measured)), {
-    ...CENTRAL,
-    startC,
-    h_WpM2K: PRIORS.h.centre * habits.hFactor,
-    warmUpS: habits.warmUpMin * 60,
-    drift: { normal: () => 0, uniform: () => 0.5 },
-  })
+  return settingOf(plan, cut, geometryOf(cut, plan.roast.mass, measured))
 }
+/** The likely member: every prior at its middle, the probe at the coldest point. */
+export const ovenRun = (cook: OvenCook): Run => simulate(ovenSetting(cook), centralMember(cook.startC, COOKERS.oven))
 
 export interface ChartRow {
   readonly n: number
@@ -61,14 +56,18 @@ export interface ChartRow {
   readonly endpoint_C: number
   readonly minutes: readonly [number, number]
   readonly weight: number
-  readonly role: 'score' | 'calibration'
+  readonly role: 'score' | 'calibration' | 'doubtful' | 'contradicted'
 }
-export const CHART = published<{ rows: ChartRow[] }>('roasting-times').rows
+const ROWS = published<{ rows: ChartRow[] }>('roasting-times').rows
+const COUNTED = new Set(['score', 'calibration'])
+/** Rows that are scored or were fitted to, and those that are only printed. */
+export const CHART = ROWS.filter((row) => COUNTED.has(row.role))
+export const ASIDE = ROWS.filter((row) => !COUNTED.has(row.role))
 
 /** How many of the printed part make the whole whose section it keeps: a half of two, one rib of a rack of three. */
-const WHOLE_PER_PART: Readonly<Record<string, number>> = { half: 2, 'one rib': 3 }
+const WHOLE_PER_PART: Readonly<Record<string, number>> = { half: 2, 'cured ham, half': 2, 'one rib': 3 }
 /** Sizes that the printed part has instead of the catalogue's: the section of the whole, and what length the mass leaves. */
-function partSizes(cut: Cut, row: ChartRow): Measured | undefined {
+export function partSizes(cut: Cut, row: ChartRow): Measured | undefined {
   const ofWhole = WHOLE_PER_PART[row.part]
   if (ofWhole === undefined) return undefined
   const thickness = typicalThicknessM(cut, ofWhole * row.mass_kg)
@@ -86,11 +85,13 @@ export interface ChartSample {
 const MET_WITHIN = 0.15
 export function chartSample(row: ChartRow): ChartSample {
   const cut = cutById(row.cut)
-  const label = `n=${row.n} ${row.cut} (${row.part}) ${row.mass_kg} kg, ${row.oven_C} to ${row.endpoint_C} °C`
-  if (!cut) return { row, label, modelMin: Number.POSITIVE_INFINITY, ratio: Number.POSITIVE_INFINITY, met: false }
+  if (!cut) return sampleOf(row, Number.POSITIVE_INFINITY)
   const measured = partSizes(cut, row)
   const cook = { cut, massKg: row.mass_kg, startC: row.start_C, ovenC: row.oven_C, endC: row.endpoint_C }
-  const modelMin = ovenRun(measured ? { ...cook, measured } : cook).moments.pull / 60
+  return sampleOf(row, ovenRun(measured ? { ...cook, measured } : cook).moments.pull / 60)
+}
+export function sampleOf(row: ChartRow, modelMin: number): ChartSample {
+  const label = `n=${row.n} ${row.cut} (${row.part}) ${row.mass_kg} kg, ${row.oven_C} to ${row.endpoint_C} °C`
   const [low, high] = row.minutes
   const ratio = modelMin / ((low + high) / 2)
   const met = (modelMin >= low && modelMin <= high) || Math.abs(ratio - 1) <= MET_WITHIN

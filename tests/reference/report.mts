@@ -1,8 +1,9 @@
 /** Prints what the reference tests gate: n, mean, median, 90 % and worst of every comparison, and each roasting row. */
+import { conductionScore } from './conduction-line'
 import { GATES } from './gates'
 import { headline } from './headline'
-import { CHART, chartSample, meanOf, type Sample, scoreOf, worstOf } from './measure'
-import { conduction3d, conductivityRaw, handbookLosses, heatCapacity, shapeResidual } from './samples'
+import { ASIDE, CHART, chartSample, meanOf, type Sample, scoreOf, worstOf } from './measure'
+import { conduction3d, conductivityRaw, handbookLosses, heatCapacity, leanYields, shapeResidual } from './samples'
 
 const quantile = (samples: readonly Sample[], q: number) => {
   const sorted = samples.map((s) => Math.abs(s.error)).sort((a, b) => a - b)
@@ -21,15 +22,21 @@ line('conduction-3d/time', conduction3d(), GATES['conduction-3d/time'].unit)
 line('shape/residual', shapeResidual(), GATES['shape/residual'].unit)
 line('losses/handbook', handbookLosses(), GATES['losses/handbook'].unit)
 for (const s of handbookLosses()) console.log(`  ${s.label}: ${(100 * s.error).toFixed(1)} points`)
+for (const s of leanYields()) console.log(`  yield of ${s.label}: ${(100 * s.error).toFixed(1)} points`)
 
 const samples = CHART.map(chartSample)
-for (const s of samples) {
-  const mark = s.row.role === 'calibration' ? 'fitted' : s.met ? 'met' : 'MISS'
+for (const s of [...samples, ...ASIDE.map(chartSample)]) {
+  const scored = s.met ? 'met' : 'MISS'
+  const mark = s.row.role === 'calibration' ? 'fitted' : s.row.role === 'score' ? scored : s.row.role
   console.log(
-    `${mark.padEnd(7)}${s.ratio.toFixed(2)}  ${s.modelMin.toFixed(0)} min against ${s.row.minutes.join('-')}  ${s.label}`,
+    `${mark.padEnd(13)}${s.ratio.toFixed(2)}  ${s.modelMin.toFixed(0)} min against ${s.row.minutes.join('-')}  ${s.label}`,
   )
 }
 const score = scoreOf(samples.filter((s) => s.row.role === 'score'))
+const bare = conductionScore()
+console.log(
+  `conduction alone, skin at 100 °C, x 1.40: share met ${bare.share.toFixed(3)}, median ratio ${bare.median.toFixed(3)}, log-sd ${bare.logSd.toFixed(3)}`,
+)
 console.log(
   `roasting-times/score: n ${score.n}, weight ${score.weight}, share met ${score.share.toFixed(3)}, median ratio ${score.median.toFixed(3)}, log-sd ${score.logSd.toFixed(3)}`,
 )

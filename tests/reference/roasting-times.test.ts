@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { conductionScore } from './conduction-line'
 import { GATES } from './gates'
-import { CHART, chartSample, published, scoreOf } from './measure'
+import { ASIDE, CHART, chartSample, published, scoreOf } from './measure'
 
 interface Miss {
   readonly n: number
@@ -27,6 +28,18 @@ describe(`open roasting timetables, n ${score.n}, weight ${score.weight}: ${figu
     expect(score.median).toBeLessThanOrEqual(GATE.medianHigh)
   })
   it(`scatters by at most ${GATE.logSd}`, () => expect(score.logSd).toBeLessThanOrEqual(GATE.logSd))
+  it('is nearer than conduction alone with one factor for all', () => {
+    const bare = conductionScore()
+    expect(score.share).toBeGreaterThan(bare.share)
+    expect(score.logSd).toBeLessThan(bare.logSd)
+  })
+  it.each(ASIDE.map(chartSample).map((s) => [`${s.row.role}, ${s.label}: ${s.ratio.toFixed(2)}`, s] as const))(
+    '%s of the table, counts for nothing, is answered',
+    (_, s) => {
+      expect(s.ratio).toBeGreaterThan(0.3)
+      expect(s.ratio).toBeLessThan(3)
+    },
+  )
   it('is not better than the tables agree among themselves: a factor per cut would show here', () => {
     expect(score.share).toBeLessThan(0.85)
     expect(score.logSd).toBeGreaterThan(0.1)

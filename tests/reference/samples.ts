@@ -2,7 +2,7 @@
 import { calibrate } from '../../lib/model/calibrate-3d'
 import { cutCells, type Solid } from '../../lib/model/cut-cells'
 import { CUTS, type Cut, cutById } from '../../lib/model/cuts'
-import { compositionOf, propertiesAt } from '../../lib/model/materials'
+import { compositionOf, MEATS, propertiesAt } from '../../lib/model/materials'
 import { coreTimes3d } from '../../lib/model/run-3d'
 import { geometryOf } from '../../lib/model/shape'
 import { kilograms } from '../../lib/units'
@@ -97,4 +97,19 @@ export const handbookLosses = (): Sample[] =>
     const cut = cutById(id) as Cut
     const cook = { cut, massKg: r.mean_raw_lb * KG_PER_LB, startC: 4, ovenC: 148.9, endC: r.remove_C, restMin: 15 }
     return { label: `${r.item}, ${r.remove_C} °C`, error: ovenRun(cook).lossFrac - r.loss_pct / 100 }
+  })
+
+interface YieldRow {
+  readonly item: string
+  readonly cut: string
+  readonly protein_raw: number
+  readonly protein_roasted: number
+}
+const LEAN = MEATS['lamb composite, lean']
+/** Yield of a roast of lean alone, of the cut's size and without its bone, less what protein that is kept gives. */
+export const leanYields = (): Sample[] =>
+  published<{ rows: YieldRow[] }>('lean-yields').rows.map((r) => {
+    const cut = { ...(cutById(r.cut) as Cut), composition: LEAN, boneShare: 0 }
+    const cook = { cut, massKg: cut.atMassKg, startC: 4, ovenC: 162.8, endC: 71.1, restMin: 15 }
+    return { label: r.item, error: 1 - ovenRun(cook).lossFrac - r.protein_raw / r.protein_roasted }
   })
