@@ -2,7 +2,8 @@ import 'server-only'
 import { cautionsFor } from '@/lib/card/cautions'
 import type { Layout } from '@/lib/day/layout'
 import { type CallSheetModel, callSheetOf } from '@/lib/export/call-sheet'
-import type { UnitSystem } from '@/lib/units'
+import { sheetCare } from '@/lib/export/sheet-care'
+import { instant, type UnitSystem } from '@/lib/units'
 import { forecastsOf, type OpenShoot } from '../workbench'
 import { minimumLine } from './heat-line-input'
 
@@ -18,8 +19,9 @@ export function callSheetModel(
     layout,
     forecasts,
     units,
-    stamp: { revision: version, saved: savedAt, forecast: null },
-    cautions: cautionsFor(shoot, forecasts).map((caution) => caution.sentence),
+    // The forecast is made anew for each sheet, by the model of today.
+    stamp: { revision: version, saved: savedAt, forecast: instant(Date.now()) },
+    cautions: sheetCare(cautionsFor(shoot, forecasts)),
     minimum: minimumLine(shoot, units),
   })
 }

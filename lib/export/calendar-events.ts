@@ -2,7 +2,7 @@ import type { Call, PlacedShot } from '../day/layout'
 import { RULES } from '../day/rules'
 import { fromIso } from '../plan/clock'
 import { type Instant, minutes, type Seconds, seconds } from '../units'
-import { callWindow, clockOf, isLive, nameOf, type Sheet, triggerWords, whoWords } from './call-words'
+import { callWindow, clockOf, isLive, nameOf, namesOf, type Sheet, triggerWords, whoWords } from './call-words'
 import { isCalledLive } from './lanes'
 import { ownCallAt } from './own-call'
 import { shotNumbers } from './shot-numbers'
@@ -128,7 +128,7 @@ function taskEvents(sheet: Sheet, person: string | undefined): CalendarEvent[] {
         ...plainEvent('task', title, fromIso(task.start), fromIso(task.end)),
         name: shift === 1 ? taskName(task.id) : `${taskName(task.id)}-shift-${shift}`,
         place: placeOf(sheet),
-        notes: `With: ${whoWords(sheet, { people: task.people, camera: [] })}`,
+        notes: `With: ${namesOf(sheet, task.people)}`,
       },
     ]
   })
@@ -149,7 +149,7 @@ function mealEvents(sheet: Sheet, person: string | undefined): CalendarEvent[] {
       {
         ...plainEvent('meal', 'Meal', fromIso(meal.start), fromIso(meal.end)),
         name: person !== undefined || turn === 1 ? `meal-${nth}` : `meal-${nth}-turn-${turn}`,
-        notes: `With: ${whoWords(sheet, { people: meal.people, camera: [] })}`,
+        notes: `With: ${namesOf(sheet, meal.people)}`,
       },
     ]
   })

@@ -1,13 +1,23 @@
 import type { Call, Layout, PlacedTask } from '../day/layout'
 import type { Forecast } from '../model/forecast'
 import { formatClock, formatDate, formatDay, fromIso } from '../plan/clock'
-import { burnsSolidFuel } from '../plan/moments'
 import type { Shoot } from '../plan/shoot'
-import { formatTemp, type Instant, later, seconds, type UnitSystem } from '../units'
-import { callWindow, clockOf, isLive, nameOf, roleWords, type Sheet, triggerWords, whoWords } from './call-words'
+import type { Instant, UnitSystem } from '../units'
+import {
+  callWindow,
+  clockOf,
+  isLive,
+  nameOf,
+  namesOf,
+  roleWords,
+  type Sheet,
+  triggerWords,
+  whoWords,
+} from './call-words'
 import type { Drawing } from './drawing'
 import { drawHeatLine, type HeatLineInput } from './heat-line'
-import { lightParts } from './heat-line-facts'
+import { ownCallAt } from './own-call'
+import { fireStands, kitWords, lightWords, placeWords, weatherWords, wrapWords } from './sheet-facts'
 import { shotNumbers } from './shot-numbers'
 import { type Slip, slipOf } from './slips'
 
@@ -30,6 +40,22 @@ export interface CallRow {
   readonly trigger: string
   readonly who: string
 }
+/** A shot that can be had again, in the gaps between the calls. */
+export interface GapRow {
+  readonly time: string
+  readonly shot: string
+  readonly who: string
+  readonly place: string
+}
+/** What the producer fills in; null prints as a line to write on. */
+export interface ProducerWords {
+  readonly emergency: string | null
+  readonly hospital: string | null
+  readonly allergens: string | null
+  readonly contacts: readonly string[]
+  readonly parking: string | null
+  readonly notes: string | null
+}
 export interface CallSheetModel {
   readonly title: string
   readonly day: string
@@ -38,7 +64,8 @@ export interface CallSheetModel {
   readonly crewCall: string
   readonly place: string
   readonly light: string
-  readonly emergency: string
+  readonly fire: string
+  readonly producer: ProducerWords
   readonly heatLine: Drawing
   readonly calls: readonly CallRow[]
   readonly own: readonly {
@@ -47,7 +74,7 @@ export interface CallSheetModel {
     readonly call: string
     readonly first: string
   }[]
-  readonly free: readonly string[]
+  readonly gaps: readonly GapRow[]
   readonly dropped: readonly string[]
   readonly meals: string
   readonly wrap: string
@@ -68,15 +95,16 @@ export function callSheetOf(input: CallSheetInput): CallSheetModel {
     ...stampWords(input),
     crewCall: clockOf(sheet, layout.crewCall),
     place: placeWords(shoot),
-    light: lightWords(input),
-    emergency: emergencyWords(shoot),
+    light: [lightWords(sheet), weatherWords(sheet)].filter(Boolean).join(' '),
+    fire: fireStands(shoot),
+    producer: producerWords(shoot),
     heatLine: sheetHeatLine(input),
     calls: callRows(sheet),
     own: (shoot.people ?? []).map((person) => ownCall(sheet, person.id)),
-    free: freeShots(sheet),
+    gaps: gapRows(sheet),
     dropped: layout.dropped.map((d) => `${titled(shoot, d.id)}: ${d.why} ${d.wouldSave}`.trim()),
     meals: mealWords(sheet),
-    wrap: clockOf(sheet, layout.wrap),
+    wrap: wrapWords(sheet),
     watch: layout.tasks.map((task) => taskWords(sheet, task)),
     kit: kitWords(shoot),
     care: input.cautions,
@@ -97,40 +125,17 @@ function stampWords({ shoot, stamp }: CallSheetInput): Pick<CallSheetModel, 'rev
   }
 }
 
-function placeWords({ place }: Shoot): string {
-  const degrees = (n: number, plus: string, minus: string) => `${Math.abs(n).toFixed(2)}° ${n < 0 ? minus : plus}`
-  const point = `${degrees(place.lat, 'N', 'S')}, ${degrees(place.lon, 'E', 'W')}`
-  return place.name === undefined ? point : `${place.name}; ${point}`
+function producerWords({ callSheet = {} }: Shoot): ProducerWords {
+  const { emergency, hospital, allergens, contacts, parking, notes } = callSheet
+  return {
+    emergency: emergency ?? null,
+    hospital: hospital ?? null,
+    allergens: allergens ?? null,
+    contacts: (contacts ?? []).map(({ name, role, phone }) => `${name}${role ? `, ${role}` : ''}: ${phone}`),
+    parking: parking ?? null,
+    notes: notes ?? null,
+  }
 }
-
-/** "sunset 21:18, golden hour from 20:26, dark 22:03. 14 °C, wind 3 m/s, humidity 65 %." */
-function lightWords({ shoot, layout, units }: CallSheetInput): string {
-  const call = fromIso(layout.crewCall)
-  const parts = lightParts(shoot.place, call, later(call, seconds(20 * 3600)))
-  const times = parts
-    .filter((part) => part.start > call + 60_000 && part.name !== 'first light')
-    .map(
-      (part) =>
-        `${part.name === 'golden hour' ? 'golden hour from' : part.name} ${formatClock(part.start, shoot.zone)}`,
-    )
-  const { air, wind, humidity } = shoot.weather ?? {}
-  const weather = [
-    air === undefined ? '' : formatTemp(air, units),
-    wind === undefined
-      ? ''
-      : units === 'us'
-        ? `wind ${Math.round(wind / 0.44704)} mph`
-        : `wind ${Math.round(wind)} m/s`,
-    humidity === undefined ? '' : `humidity ${Math.round(humidity * 100)} %`,
-  ].filter(Boolean)
-  const sentence = (words: readonly string[]) => (words.length > 0 ? `${capital(words.join(', '))}.` : '')
-  return [sentence([...new Set(times)].slice(0, 3)), sentence(weather)].filter(Boolean).join(' ')
-}
-const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
-
-const hasFire = (shoot: Shoot) => shoot.cooks.some((cook) => burnsSolidFuel(cook.cooker.kind))
-const emergencyWords = (shoot: Shoot) =>
-  hasFire(shoot) ? 'Water and a fire blanket stand by the cooker.' : 'A fire blanket hangs by the oven.'
 
 function sheetHeatLine(input: CallSheetInput): Drawing {
   const { shoot, layout } = input
@@ -187,18 +192,24 @@ function ownCall(sheet: Sheet, person: string): CallSheetModel['own'][number] {
     .map((shot) => shot.setupStart)
     .sort()[0]
   return {
-    ...roleWords(sheet, person),
-    call: clockOf(sheet, sheet.layout.crewCall),
+    name: namesOf(sheet, [person]),
+    does: roleWords(sheet, person).does,
+    call: formatClock(ownCallAt(sheet.layout, person), sheet.shoot.zone),
     first: first === undefined ? '' : clockOf(sheet, first),
   }
 }
 
-function freeShots(sheet: Sheet): string[] {
+function gapRows(sheet: Sheet): GapRow[] {
   const once = new Set(sheet.layout.calls.filter((call) => call.moment !== null).map((call) => call.for))
   return sheet.layout.shots
     .filter((shot) => !once.has(shot.id))
-    .sort((a, b) => (a.start < b.start ? -1 : 1))
-    .map((shot) => `${titled(sheet.shoot, shot.id)} ${clockOf(sheet, shot.start)}`)
+    .sort((a, b) => fromIso(a.start) - fromIso(b.start))
+    .map((placed) => ({
+      time: clockOf(sheet, placed.start),
+      shot: titled(sheet.shoot, placed.id),
+      who: whoWords(sheet, placed),
+      place: sheet.shoot.shots?.find(({ id }) => id === placed.id)?.place ?? '',
+    }))
 }
 
 /** "Meal 18:27 to 18:57, all." */
@@ -210,7 +221,7 @@ function mealWords(sheet: Sheet): string {
       const together = meals.filter((meal) => `${meal.start} ${meal.end}` === time)
       const eaters = together.flatMap((meal) => meal.people)
       const everybody = (sheet.shoot.people ?? []).every((person) => eaters.includes(person.id))
-      const who = everybody ? 'all' : eaters.join(', ')
+      const who = everybody ? 'all' : namesOf(sheet, eaters)
       return `${clockOf(sheet, together[0]?.start ?? null)} to ${clockOf(sheet, together[0]?.end ?? null)}, ${who}`
     })
     .join('; ')
@@ -218,19 +229,5 @@ function mealWords(sheet: Sheet): string {
 
 function taskWords(sheet: Sheet, task: PlacedTask): string {
   const title = sheet.shoot.tasks?.find((t) => t.id === task.id)?.title ?? task.id
-  return `${title}: ${task.people.join(', ')}, ${clockOf(sheet, task.start)} to ${clockOf(sheet, task.end)}`
-}
-
-/** What the plan itself asks for; common practice, no source. */
-function kitWords(shoot: Shoot): string {
-  const cameras = shoot.cameras?.length ?? 0
-  const sears = shoot.cooks.some((cook) => cook.stages.some((stage) => stage.do === 'sear'))
-  const items = [
-    cameras > 0 ? `${cameras} ${cameras === 1 ? 'camera' : 'cameras'}` : '',
-    'probe and a spare',
-    hasFire(shoot) ? 'charcoal with a reserve, lighter, metal bucket with a lid for the ash' : '',
-    sears ? 'heat gloves, long tongs' : 'oven gloves',
-    'board and carving knife',
-  ]
-  return `${capital(items.filter(Boolean).join(', '))}.`
+  return `${title}: ${namesOf(sheet, task.people)}, ${clockOf(sheet, task.start)} to ${clockOf(sheet, task.end)}`
 }

@@ -42,8 +42,23 @@ export function whoWords({ shoot }: Sheet, placed: Pick<PlacedShot, 'people' | '
   const people = shoot.people ?? []
   if (people.length > 2 && people.every((person) => placed.people.includes(person.id))) return 'all'
   const others = people.filter((person) => placed.people.includes(person.id) && !isOperator(person))
-  return [...placed.camera, ...others.map(personName)].join(', ')
+  return [...placed.camera, ...others.map((person) => shortName(people, person))].join(', ')
 }
+
+type Person = NonNullable<Shoot['people']>[number]
+/** The first name where nobody else has it: tables are narrow and names are long. */
+function shortName(people: readonly Person[], person: Person): string {
+  const first = (each: Person) => personName(each).split(/\s/)[0] ?? ''
+  const twins = people.filter((each) => first(each) === first(person))
+  return twins.length === 1 && first(person) !== '' ? first(person) : personName(person)
+}
+
+/** "presenter, Ann". */
+export const namesOf = ({ shoot }: Pick<Sheet, 'shoot'>, ids: readonly string[]) =>
+  ids
+    .map((id) => shoot.people?.find((person) => person.id === id))
+    .flatMap((person) => (person ? [shortName(shoot.people ?? [], person)] : []))
+    .join(', ')
 
 /** "cam-2, camera B, sound": a person and what they do. */
 export function roleWords({ shoot, layout }: Sheet, id: string): { readonly name: string; readonly does: string } {

@@ -71,12 +71,12 @@ function seasoning(plan: Plan, cook: Cook, meatOn: Instant): AheadLine[] {
       {
         at,
         when: stamp(plan, at),
-        what: `Seasoned on camera, shot ${number ?? ''} "${shot.title}": ${named(plan, cook)} stays plain until then; salt and seasoning stand weighed out, twice over for a second take.`,
+        what: `Seasoned on camera, shot ${number ?? ''} "${shot.title}": ${named(plan, cook)}. It stays plain until then; salt and seasoning stand weighed out, twice over for a second take.`,
       },
     ]
   }
   const at = later(meatOn, seconds(-SALT_AHEAD_H * 3600))
-  const what = `Salt ${named(plan, cook)} now and leave it uncovered in the refrigerator; or, if it may not be seasoned before the cameras, salt it as it goes on.`
+  const what = `Salted and left uncovered in the refrigerator: ${named(plan, cook)}. Or, if it may not be seasoned before the cameras come, salted as it goes on.`
   return [{ at, when: `${formatDay(at, shoot.zone)}, evening`, what }]
 }
 
@@ -92,14 +92,13 @@ function toFire(plan: Plan, cook: Cook, meatOn: Instant): AheadLine {
     return {
       at: meatOn,
       when: stamp(plan, meatOn),
-      what: `${capital(named(plan, cook))} goes straight from the refrigerator to the heat: the forecast counts on ${formatTemp(start, units)} in its middle. Try it with the probe.`,
+      what: `Straight from the refrigerator to the heat: ${named(plan, cook)}. The forecast counts on ${formatTemp(start, units)} in its middle. Try it with the probe.`,
     }
   const hours = (shoot.weather?.air ?? 15) > OUT_AT_MOST.warmC ? OUT_AT_MOST.warmH : OUT_AT_MOST.h
   const at = later(meatOn, seconds(-hours * 3600))
   return {
     at,
     when: `not before ${stamp(plan, at)}`,
-    what: `${capital(named(plan, cook))} comes out of the refrigerator: the forecast counts on ${formatTemp(start, units)} in its middle when it goes on at ${formatClock(meatOn, shoot.zone)}. Try it with the probe; write what it reads into the plan if it differs.`,
+    what: `Out of the refrigerator: ${named(plan, cook)}. The forecast counts on ${formatTemp(start, units)} in its middle when it goes on at ${formatClock(meatOn, shoot.zone)}. Try it with the probe; write what it reads into the plan if it differs.`,
   }
 }
-const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)

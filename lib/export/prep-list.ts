@@ -81,6 +81,7 @@ function shoppingOf({ shoot, units }: PrepInput): PrepList['shopping'] {
   return [...roasts, ...(shoot.card?.ingredients ?? []).filter(({ what }) => what.trim() !== '')]
 }
 
+const NO_BREAK = '\u00a0'
 /** What a thermometer may be off; common practice, no source. */
 const MAY_BE_OFF_K = 1
 
@@ -94,6 +95,6 @@ function thermometerCheck({ shoot, units }: PrepInput): string[] {
   return [
     `In crushed ice just covered with water, stirred: ${formatTemp(celsius(0), units)}.`,
     `In water at a full boil, here at ${height}${shoot.place.altitude === undefined ? ' (assumed)' : ''} and about ${Math.round(pressurePa / 100)} hPa: ${boils}.`,
-    `One that is off by more than ${off} at either stays at home. Write down what each one reads: probe 1 ____ / ____, probe 2 ____ / ____, hand thermometer ____ / ____.`,
+    `One that is off by more than ${off} at either stays at home. Write down what each one reads, ice / boiling: ${['probe 1', 'probe 2', 'by hand'].map((each) => `${each} ____ / ____`.replaceAll(' ', NO_BREAK)).join('   ')}`,
   ]
 }

@@ -2,7 +2,7 @@ import type { Layout } from '../day/layout'
 import { formatDate } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import type { UnitSystem } from '../units'
-import { personName } from './lanes'
+import { namesOf } from './call-words'
 import { crewRisks } from './risk-crew'
 import { fireRisks } from './risk-fire'
 import { foodRisks } from './risk-food'
@@ -41,7 +41,7 @@ export function riskSheetOf(input: RiskInput): RiskSheet {
   const { shoot } = input
   const who: WhoOf = (...roles) => {
     const person = roles.flatMap((role) => shoot.people?.filter((each) => each.roles.includes(role)) ?? [])[0]
-    return person ? personName(person) : ''
+    return person ? namesOf({ shoot }, [person.id]) : ''
   }
   const groups = [
     { title: 'Fire and heat', lines: fireRisks(input, who) },

@@ -1,5 +1,8 @@
 import type { Call, PlacedShot } from '../day/layout'
+import { formatClock } from '../plan/clock'
 import { callWindow, clockOf, isLive, roleWords, type Sheet, triggerWords } from './call-words'
+import { ownCallAt } from './own-call'
+import { lightWords } from './sheet-facts'
 import { shotNumbers } from './shot-numbers'
 
 export interface SlipRow {
@@ -14,6 +17,7 @@ export interface Slip {
   readonly person: string
   readonly does: string
   readonly rows: readonly SlipRow[]
+  readonly light: string
 }
 type Timed = SlipRow & { readonly at: string }
 
@@ -31,11 +35,14 @@ export function slipOf(sheet: Sheet, person: string): Slip {
   const shots = layout.shots.filter(has).map((placed) => shotRow(sheet, placed))
   const between = [...shots, ...tasks, ...meals].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
   const rows = [
-    row(sheet, layout.crewCall, 'call', shoot.place.name ?? ''),
+    {
+      ...row(sheet, layout.crewCall, 'call', [shoot.place.name, shoot.callSheet?.parking].filter(Boolean).join('. ')),
+      time: formatClock(ownCallAt(layout, person), shoot.zone),
+    },
     ...between.map(({ at: _, ...rest }) => rest),
     row(sheet, layout.wrap, 'wrap', ''),
   ]
-  return { person: name, does, rows }
+  return { person: name, does, rows, light: lightWords(sheet) }
 }
 
 const row = (sheet: Sheet, iso: string, title: string, detail: string): SlipRow => ({

@@ -1,18 +1,21 @@
 import { Document, Page, Text, View } from '@react-pdf/renderer'
 import type { ReactNode } from 'react'
-import type { CallRow, CallSheetModel } from '../export/call-sheet'
+import type { CallRow, CallSheetModel, GapRow } from '../export/call-sheet'
+import { Blank } from './blank'
+import { GAPS_BESIDE, Gaps, gapPages, gapStyles } from './call-gaps'
 import { LEAST, MARGIN, type Styles, stylesOf } from './call-sheet-styles'
 import { SlipPages, slipPagesOf } from './call-slips'
 import { DrawingOnPaper } from './drawing'
 import { NO_DATE, type PrintedDocument, printDocument, sheetsIn } from './render'
 import { type Paper, SIZES } from './sheet'
+import { Words } from './words'
 
 /** The call sheet on paper, one page where it fits, its head on every further one; then everybody's slip. */
 export async function printCallSheet(model: CallSheetModel, paper: Paper = 'A4'): Promise<Uint8Array> {
-  const slips = slipPagesOf(model, paper).length
+  const others = slipPagesOf(model, paper).length + gapPages(model.gaps, paper).length
   for (const density of DENSITIES) {
     const bytes = await printDocument(callSheet(model, paper, density))
-    if (sheetsIn(bytes) === 1 + slips) return bytes
+    if (sheetsIn(bytes) === 1 + others) return bytes
   }
   return printDocument(callSheet(model, paper, 1))
 }
@@ -36,12 +39,20 @@ function callSheet(model: CallSheetModel, paper: Paper, density: number): Printe
     >
       <Page size={[width, height]} style={s.page}>
         <Head s={s} model={model} />
-        <Foot s={s} model={model} />
         <Facts s={s} model={model} />
         <DrawingOnPaper drawing={model.heatLine} width={picture} />
         <Calls s={s} rows={model.calls} />
         <Below s={s} model={model} />
+        <Reach s={s} model={model} />
+        <Foot s={s} model={model} height={height} />
       </Page>
+      {gapPages(model.gaps, paper).map((rows) => (
+        <Page key={rows[0]?.shot} size={[width, height]} style={gapStyles.page}>
+          <Head s={gapStyles} model={model} />
+          <Gaps rows={rows} />
+          <Foot s={gapStyles} model={model} height={height} />
+        </Page>
+      ))}
       <SlipPages model={model} paper={paper} />
     </Document>
   )
@@ -52,36 +63,41 @@ type Part = { readonly s: Styles; readonly model: CallSheetModel }
 function Head({ s, model }: Part) {
   return (
     <View fixed style={s.head}>
-      <View style={{ flexShrink: 1, paddingRight: 16 }}>
-        <Text style={s.small}>Call sheet · {model.day}</Text>
-        <Text style={s.title}>{model.title}</Text>
+      <View style={{ flex: 1, paddingRight: 16 }}>
+        <Words style={s.small}>Call sheet · {model.day}</Words>
+        <Words style={[s.title, { fontSize: titleSize(model.title, s.title.fontSize as number) }]}>{model.title}</Words>
       </View>
-      <View style={{ flexShrink: 0 }}>
-        <Text style={[s.bold, { textAlign: 'right' }]}>{model.revision}</Text>
-        <Text style={{ textAlign: 'right' }}>{model.forecast}</Text>
+      <View style={{ width: 112 }}>
+        <Words style={[s.bold, { textAlign: 'right' }]}>{model.revision}</Words>
+        <Words style={{ textAlign: 'right' }}>{model.forecast}</Words>
       </View>
     </View>
   )
 }
 
+/** A long title is set smaller: two lines of it at most. */
+const LONG_TITLE = 44
+const titleSize = (title: string, size: number) => (title.length > LONG_TITLE ? size * 0.72 : size)
+
 function Facts({ s, model }: Part) {
   return (
     <View style={s.facts}>
       <View style={{ width: 84 }}>
-        <Text style={s.small}>crew call</Text>
-        <Text style={s.call}>{model.crewCall}</Text>
+        <Words style={s.small}>crew call</Words>
+        <Words style={s.call}>{model.crewCall}</Words>
       </View>
       <Fact s={s} title="Place">
         {model.place}
+        {model.producer.parking ? `. Parking: ${model.producer.parking}` : ''}
       </Fact>
       <Fact s={s} title="Light and weather">
         {model.light}
       </Fact>
       <View style={{ flex: 1.45 }}>
-        <Text style={s.bold}>If something happens</Text>
-        <Blank label="Emergency number" />
-        <Blank label="Nearest hospital" />
-        <Text>{model.emergency}</Text>
+        <Words style={s.bold}>If something happens</Words>
+        <Filled label="Emergency number" words={model.producer.emergency} />
+        <Filled label="Nearest hospital" words={model.producer.hospital} />
+        <Words>{model.fire}</Words>
       </View>
     </View>
   )
@@ -90,20 +106,20 @@ function Facts({ s, model }: Part) {
 function Fact({ s, title, children }: { s: Styles; title: string; children: ReactNode }) {
   return (
     <View style={{ flex: 1 }}>
-      <Text style={s.bold}>{title}</Text>
-      <Text>{children}</Text>
+      <Words style={s.bold}>{title}</Words>
+      <Words>{children}</Words>
     </View>
   )
 }
-/** For the producer to fill in by hand. */
-function Blank({ label }: { label: string }) {
-  return (
-    <View style={{ flexDirection: 'row', alignItems: 'flex-end', gap: 4 }}>
-      <Text>{label}</Text>
-      <View style={{ flex: 1, borderBottom: '0.8 solid #000000', marginBottom: 2 }} />
-    </View>
+/** What the producer wrote, or a line to write on. */
+const Filled = ({ label, words }: { label: string; words: string | null }) =>
+  words === null ? (
+    <Blank label={label} />
+  ) : (
+    <Words>
+      {label} <Text style={{ fontWeight: 700 }}>{words}</Text>
+    </Words>
   )
-}
 
 const COLUMNS = [
   { title: 'likely', width: 40 },
@@ -120,12 +136,12 @@ function Calls({ s, rows }: { s: Styles; rows: readonly CallRow[] }) {
   return (
     <View>
       <View wrap={false} minPresenceAhead={40}>
-        <Text style={s.h2}>Calls that happen once</Text>
+        <Words style={s.h2}>Calls that happen once</Words>
         <View style={[s.row, { borderBottom: '0.9 solid #000000', paddingVertical: 1 }]}>
           {COLUMNS.map((column) => (
-            <Text key={column.title} style={[s.th, { width: column.width, flexGrow: column.title === 'who' ? 1 : 0 }]}>
+            <Words key={column.title} style={[s.th, { width: column.width, flexGrow: column.title === 'who' ? 1 : 0 }]}>
               {column.title}
-            </Text>
+            </Words>
           ))}
         </View>
       </View>
@@ -138,21 +154,21 @@ function Calls({ s, rows }: { s: Styles; rows: readonly CallRow[] }) {
 
 function CallLine({ s, row }: { s: Styles; row: CallRow }) {
   const cells = [
-    <Text key="likely" style={s.time}>
+    <Words key="likely" style={s.time}>
       {row.likely}
-    </Text>,
-    <Text key="moment" style={s.bold}>
+    </Words>,
+    <Words key="moment" style={s.bold}>
       {row.moment}
-    </Text>,
-    <Text key="shot">{row.shot}</Text>,
-    <Text key="window" style={s.figure}>
+    </Words>,
+    <Words key="shot">{row.shot}</Words>,
+    <Words key="window" style={s.figure}>
       {row.window}
-    </Text>,
-    <Text key="standby" style={row.standby === 'called live' ? s.figure : s.time}>
+    </Words>,
+    <Words key="standby" style={row.standby === 'called live' ? s.figure : s.time}>
       {row.standby}
-    </Text>,
-    <Text key="trigger">{row.trigger}</Text>,
-    <Text key="who">{row.who}</Text>,
+    </Words>,
+    <Words key="trigger">{row.trigger}</Words>,
+    <Words key="who">{row.who}</Words>,
   ]
   return (
     <View wrap={false} style={[s.row, { borderLeft: '2.5 solid #9A2F08', paddingLeft: 5 }]}>
@@ -173,36 +189,75 @@ function Below({ s, model }: Part) {
     <View style={{ flexDirection: 'row', gap: 16, marginTop: 6 }}>
       <View style={{ flex: 1 }}>
         <OwnCalls s={s} model={model} />
-        <Named s={s} name="Kit">
-          {model.kit}
-        </Named>
       </View>
       <View style={{ flex: 1 }}>
-        <Text style={s.h3}>Free shots, in the gaps</Text>
-        <Text>{model.free.join(' · ') || 'None.'}</Text>
+        <Words style={s.h3}>In the gaps</Words>
+        {model.gaps.length > GAPS_BESIDE ? (
+          <Words>{model.gaps.length} shots that can be had again: see the next page.</Words>
+        ) : (
+          model.gaps.map((gap) => <GapBeside s={s} key={`${gap.time} ${gap.shot}`} gap={gap} />)
+        )}
+        {model.gaps.length === 0 && <Words>None.</Words>}
         {model.dropped.map((words) => (
           <Named key={words} s={s} name="Dropped">
             {words}
           </Named>
         ))}
       </View>
-      <View style={{ flex: 1.45 }}>
-        <Text style={s.h3}>Care</Text>
+      <View style={{ flex: 1.5 }}>
+        <Words style={s.h3}>Care</Words>
         {model.care.map((caution) => (
-          <Text key={caution} style={{ marginBottom: 2 }}>
+          <Words key={caution} style={{ marginBottom: 2 }}>
             {caution}
-          </Text>
+          </Words>
         ))}
       </View>
     </View>
   )
 }
+
+function GapBeside({ s, gap }: { s: Styles; gap: GapRow }) {
+  return (
+    <View wrap={false} style={{ flexDirection: 'row', gap: 5 }}>
+      <Words style={[s.figure, { width: 26, fontWeight: 700 }]}>{gap.time}</Words>
+      <Words style={{ flex: 1 }}>{gap.shot}</Words>
+    </View>
+  )
+}
+
+/** Whom to call, what to bring, what else there is to say. */
+function Reach({ s, model }: Part) {
+  const { contacts, notes } = model.producer
+  return (
+    <View style={{ flexDirection: 'row', gap: 16, marginTop: 6, paddingTop: 4, borderTop: '0.9 solid #000000' }}>
+      <View style={{ flex: 1.1 }}>
+        <Words style={s.h3}>Contacts</Words>
+        {contacts.length === 0 && <Blank label="Producer" />}
+        {contacts.map((words) => (
+          <Words key={words}>{words}</Words>
+        ))}
+      </View>
+      <View style={{ flex: 1.6 }}>
+        <Words>
+          <Text style={s.bold}>Kit </Text>
+          {model.kit}
+        </Words>
+        <Filled label="Allergens on set" words={model.producer.allergens} />
+      </View>
+      <View style={{ flex: 1.1 }}>
+        <Words style={s.h3}>Notes</Words>
+        {notes === null ? [1, 2].map((line) => <Blank key={line} label="" />) : <Words>{notes}</Words>}
+      </View>
+    </View>
+  )
+}
+
 function Named({ s, name, children }: { s: Styles; name: string; children: ReactNode }) {
   return (
-    <Text style={{ marginTop: 3 }}>
+    <Words style={{ marginTop: 3 }}>
       <Text style={s.bold}>{name}: </Text>
       {children}
-    </Text>
+    </Words>
   )
 }
 
@@ -211,21 +266,21 @@ function OwnCalls({ s, model }: Part) {
     <>
       {model.own.length > 0 && (
         <View style={{ flexDirection: 'row', justifyContent: 'space-between' }}>
-          <Text style={s.h3}>Your own call</Text>
-          <Text style={s.th}>first setup</Text>
+          <Words style={s.h3}>Your own call</Words>
+          <Words style={s.th}>first setup</Words>
         </View>
       )}
       {model.own.map((own) => (
         <View key={own.name} style={s.row}>
-          <Text style={{ flex: 1 }}>
+          <Words style={{ flex: 1 }}>
             {own.name}
             {own.does ? `, ${own.does}` : ''}
-          </Text>
-          <Text style={[s.time, { width: 34 }]}>{own.call}</Text>
-          <Text style={[s.figure, { width: 28, textAlign: 'right' }]}>{own.first}</Text>
+          </Words>
+          <Words style={[s.time, { width: 34 }]}>{own.call}</Words>
+          <Words style={[s.figure, { width: 28, textAlign: 'right' }]}>{own.first}</Words>
         </View>
       ))}
-      <Text style={{ marginTop: 4 }}>
+      <Words style={{ marginTop: 4 }}>
         {model.meals ? (
           <>
             <Text style={s.bold}>Meal </Text>
@@ -233,27 +288,29 @@ function OwnCalls({ s, model }: Part) {
           </>
         ) : null}
         <Text style={s.bold}>Wrap </Text>
-        about {model.wrap}.
-      </Text>
+        {model.wrap}.
+      </Words>
       {model.watch.map((words) => (
-        <Text key={words} style={{ marginTop: 2 }}>
+        <Words key={words} style={{ marginTop: 2 }}>
           {words}.
-        </Text>
+        </Words>
       ))}
     </>
   )
 }
 
-function Foot({ s, model }: Part) {
+/** Points above the paper's edge; from above, since the printer loses what stands from below on a sheet that runs over. */
+const FOOT = 32
+function Foot({ s, model, height }: Part & { height: number }) {
   return (
-    <View fixed style={s.foot}>
-      <Text>{model.foot[0]}</Text>
-      <Text
+    <View fixed style={[s.foot, { top: height - FOOT }]}>
+      <Words>{model.foot[0]}</Words>
+      <Words
         render={({ subPageNumber, subPageTotalPages }) =>
           subPageTotalPages > 1 ? `page ${subPageNumber} of ${subPageTotalPages}` : ''
         }
       />
-      <Text>{model.foot[1]}</Text>
+      <Words>{model.foot[1]}</Words>
     </View>
   )
 }

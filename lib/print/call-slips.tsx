@@ -1,31 +1,37 @@
-import { Page, StyleSheet, Text, View } from '@react-pdf/renderer'
+import { Page, StyleSheet, View } from '@react-pdf/renderer'
 import type { CallSheetModel } from '../export/call-sheet'
+import type { Face, Weight } from '../export/drawing'
 import type { Slip, SlipRow } from '../export/slips'
+import { Blank } from './blank'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
+import { lineCount } from './line-count'
 import { type Paper, SIZES } from './sheet'
+import { Words } from './words'
 
 /** Three slips to a landscape sheet, cut apart along the dashes: 99 mm each on A4. */
 const PER_PAGE = 3
-/** Points: the height a slip has for its rows, and what a row takes. */
-const ROOM = { A4: 500, Letter: 517 }
-const ROW = { plain: 16.7, detailLine: 12.2, detailChars: 44 }
+const EDGE = 20
+const TIME = 36
+/** Points: a line of small letters is as high as its page's. */
+const LINE = 12.5
 
 const s = StyleSheet.create({
   page: { flexDirection: 'row', fontFamily: SANS, fontSize: 10, lineHeight: 1.25, fontFeatureSettings: FIGURES },
-  slip: { width: '33.333%', paddingVertical: 20, paddingHorizontal: 20 },
+  slip: { width: '33.333%', paddingVertical: EDGE, paddingHorizontal: EDGE },
   cut: { borderRight: '0.6 dashed #777777' },
   small: { fontSize: 9.4, color: '#333333' },
   person: { fontFamily: SERIF, fontWeight: 600, fontSize: 19, lineHeight: 1.15 },
   head: { borderBottom: '3 solid #000000', paddingBottom: 4 },
   row: { flexDirection: 'row', gap: 8, borderBottom: '0.6 solid #BDBDBD', paddingVertical: 1.8, paddingLeft: 7 },
-  time: { fontFamily: CONDENSED, fontWeight: 800, fontSize: 13, lineHeight: 1.15, width: 36 },
+  time: { fontFamily: CONDENSED, fontWeight: 800, fontSize: 13, lineHeight: 1.15, width: TIME },
+  foot: { marginTop: 'auto', borderTop: '0.9 solid #000000', paddingTop: 3, fontSize: 9.4 },
 })
 
 type Part = Slip & { readonly part: number }
 
 /** The slips, three to a page. */
 export function slipPagesOf(model: CallSheetModel, paper: Paper): Part[][] {
-  const parts = model.slips.flatMap((slip) => inParts(slip, ROOM[paper]))
+  const parts = model.slips.flatMap((slip) => inParts(slip, model, paper))
   return Array.from({ length: Math.ceil(parts.length / PER_PAGE) }, (_, i) =>
     parts.slice(i * PER_PAGE, (i + 1) * PER_PAGE),
   )
@@ -33,7 +39,7 @@ export function slipPagesOf(model: CallSheetModel, paper: Paper): Part[][] {
 
 export function SlipPages({ model, paper }: { model: CallSheetModel; paper: Paper }) {
   return slipPagesOf(model, paper).map((page) => (
-    <Page key={page.map(keyOf).join(' ')} size={[SIZES[paper].height, SIZES[paper].width]} style={s.page}>
+    <Page key={page.map(keyOf).join(' ')} size={[SIZES[paper].height, SIZES[paper].width]} style={s.page} wrap={false}>
       {page.map((part, i) => (
         <SlipPart key={keyOf(part)} model={model} part={part} cut={i < PER_PAGE - 1} />
       ))}
@@ -42,39 +48,84 @@ export function SlipPages({ model, paper }: { model: CallSheetModel; paper: Pape
 }
 const keyOf = (part: Part) => `${part.person}-${part.part}`
 
-const heightOf = (row: SlipRow) => ROW.plain + ROW.detailLine * Math.ceil(row.detail.length / ROW.detailChars)
+const linesOf = (words: string, room: number, face: Face, weight: Weight, size: number) =>
+  lineCount(words, room, { face, weight, size })
+
+/** Points of a row: its padding and rule, its title, its detail. */
+function heightOf(row: SlipRow, room: number): number {
+  const title = linesOf(row.title, room, 'sans', row.once ? 700 : 400, 10)
+  return 4.3 + Math.max(15, LINE * (title + linesOf(row.detail, room, 'sans', 400, 9.4)))
+}
+/** Points of head and foot, which every part repeats. */
+function frameOf(slip: Slip, model: CallSheetModel, width: number): number {
+  const head = 7 + 2 * LINE + 22 * linesOf(`${slip.person}, continued`, width, 'serif', 600, 19)
+  const foot =
+    8 +
+    footLines(slip, model).reduce(
+      (sum, { words }) => sum + LINE * Math.max(1, linesOf(words, width, 'sans', 400, 9.4)),
+      0,
+    )
+  return 2 * EDGE + head + foot
+}
+
 /** A slip longer than the sheet goes on beside itself. */
-function inParts(slip: Slip, room: number): Part[] {
+function inParts(slip: Slip, model: CallSheetModel, paper: Paper): Part[] {
+  const { width: height, height: width } = SIZES[paper]
+  const slipWidth = width / PER_PAGE - 2 * EDGE
+  const room = height - frameOf(slip, model, slipWidth)
   const parts: SlipRow[][] = [[]]
   let used = 0
   for (const row of slip.rows) {
-    const height = heightOf(row)
-    if (used + height > room) {
+    const takes = heightOf(row, slipWidth - TIME - 16)
+    if (used + takes > room) {
       parts.push([])
       used = 0
     }
-    used += height
+    used += takes
     parts.at(-1)?.push(row)
   }
   return parts.map((rows, part) => ({ ...slip, rows, part }))
+}
+
+interface FootLine {
+  readonly words: string
+  /** Nothing is known: a line to write on follows. */
+  readonly blank: boolean
+}
+function footLines(slip: Slip, { producer }: CallSheetModel): FootLine[] {
+  const said = (label: string, words: string | null) => ({
+    words: `${label} ${words ?? ''}`.trim(),
+    blank: words === null,
+  })
+  return [
+    ...(slip.light ? [{ words: slip.light, blank: false }] : []),
+    said('Emergency', producer.emergency),
+    said('Hospital', producer.hospital),
+    { words: producer.contacts[0] ?? 'Producer', blank: producer.contacts.length === 0 },
+  ]
 }
 
 function SlipPart({ model, part, cut }: { model: CallSheetModel; part: Part; cut: boolean }) {
   return (
     <View style={[s.slip, cut ? s.cut : {}]}>
       <View style={s.head}>
-        <Text style={s.small}>
+        <Words style={s.small}>
           {model.day} · {model.revision.split(',')[0]?.toLowerCase()}
-        </Text>
-        <Text style={s.person}>
+        </Words>
+        <Words style={s.person}>
           {part.person}
           {part.part > 0 ? ', continued' : ''}
-        </Text>
-        <Text style={s.small}>{part.does || model.title}</Text>
+        </Words>
+        <Words style={s.small}>{part.does || model.title}</Words>
       </View>
       {part.rows.map((row) => (
         <Row key={`${row.time} ${row.title}`} row={row} />
       ))}
+      <View style={s.foot}>
+        {footLines(part, model).map(({ words, blank }) =>
+          blank ? <Blank key={words} label={words} /> : <Words key={words}>{words}</Words>,
+        )}
+      </View>
     </View>
   )
 }
@@ -82,10 +133,10 @@ function SlipPart({ model, part, cut }: { model: CallSheetModel; part: Part; cut
 function Row({ row }: { row: SlipRow }) {
   return (
     <View wrap={false} style={[s.row, row.once ? { borderLeft: '2.5 solid #9A2F08', paddingLeft: 4.5 } : {}]}>
-      <Text style={s.time}>{row.time}</Text>
+      <Words style={s.time}>{row.time}</Words>
       <View style={{ flex: 1 }}>
-        <Text style={row.once ? { fontWeight: 700 } : {}}>{row.title}</Text>
-        {row.detail ? <Text style={s.small}>{row.detail}</Text> : null}
+        <Words style={row.once ? { fontWeight: 700 } : {}}>{row.title}</Words>
+        {row.detail ? <Words style={s.small}>{row.detail}</Words> : null}
       </View>
     </View>
   )

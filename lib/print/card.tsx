@@ -1,9 +1,10 @@
-import { Circle, Document, Line, Page, Rect, Svg, Text, View } from '@react-pdf/renderer'
+import { Circle, Document, Line, Page, Rect, Svg, View } from '@react-pdf/renderer'
 import type { CardLine, CardModel, DonenessRow } from '../export/card'
 import { FOOT, GAP, LEFT } from './card-height'
 import { DrawingOnPaper } from './drawing'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
 import { MARGIN, type Paper, PRINT, SIZES } from './sheet'
+import { Words } from './words'
 
 /** Type and space of the whole sheet times this; 1 is the look's own size. */
 type Scale = { readonly scale: number }
@@ -32,8 +33,8 @@ function Head({ model, scale }: { model: CardModel } & Scale) {
   return (
     <View style={{ flexDirection: 'row', justifyContent: 'space-between', paddingBottom: 14 * scale, ...under(1.7) }}>
       <View style={{ flex: 1, paddingRight: 24, justifyContent: 'space-between' }}>
-        <Text style={{ ...serif(35 * scale, 600), lineHeight: 1.04 }}>{model.title}</Text>
-        <Text style={{ ...sans(10.5 * scale), lineHeight: 1.35, marginTop: 12 * scale }}>{model.intro}</Text>
+        <Words style={{ ...serif(35 * scale, 600), lineHeight: 1.04 }}>{model.title}</Words>
+        <Words style={{ ...sans(10.5 * scale), lineHeight: 1.35, marginTop: 12 * scale }}>{model.intro}</Words>
       </View>
       <DrawingOnPaper drawing={model.face} width={FACE_WIDTH * scale} air={8} />
     </View>
@@ -53,11 +54,11 @@ function TimeLine({ model, scale, width }: { model: CardModel; width: number } &
         const w = ((shares[i] ?? 0) / sum) * width
         return (
           <View key={part.id} style={{ width: w, paddingLeft: 4, borderLeftWidth: 0.9, borderLeftColor: PRINT.ink }}>
-            <Text style={{ ...figures(9 * scale, 700), marginBottom: 2 }}>{part.label}</Text>
+            <Words style={{ ...figures(9 * scale, 700), marginBottom: 2 }}>{part.label}</Words>
             <Svg width={w} height={5} style={{ marginLeft: -4 }}>
               <Line x1={0} y1={2.5} x2={w} y2={2.5} stroke={PRINT.ink} strokeWidth={STROKE[part.id]} />
             </Svg>
-            <Text style={{ ...figures(9 * scale), marginTop: 2 }}>{part.words}</Text>
+            <Words style={{ ...figures(9 * scale), marginTop: 2 }}>{part.words}</Words>
           </View>
         )
       })}
@@ -66,9 +67,9 @@ function TimeLine({ model, scale, width }: { model: CardModel; width: number } &
 }
 
 const Heading = ({ children, scale, first = false }: { children: string; first?: boolean } & Scale) => (
-  <Text style={{ ...serif(14 * scale, 600), marginTop: first ? 0 : 10 * scale, marginBottom: 3 * scale }}>
+  <Words style={{ ...serif(14 * scale, 600), marginTop: first ? 0 : 10 * scale, marginBottom: 3 * scale }}>
     {children}
-  </Text>
+  </Words>
 )
 
 function Needs({ model, scale }: { model: CardModel } & Scale) {
@@ -87,17 +88,17 @@ function Needs({ model, scale }: { model: CardModel } & Scale) {
             ...under(0.75, PRINT.rule),
           }}
         >
-          <Text style={{ ...sans(9.8 * scale), flex: 1, paddingRight: 8 }}>{row.what}</Text>
+          <Words style={{ ...sans(9.8 * scale), flex: 1, paddingRight: 8 }}>{row.what}</Words>
           <View style={{ alignItems: 'flex-end' }}>
-            <Text style={figures(9.8 * scale, 700)}>{row.much}</Text>
-            {row.other !== '' && <Text style={{ ...figures(9.4 * scale), color: PRINT.second }}>{row.other}</Text>}
+            <Words style={figures(9.8 * scale, 700)}>{row.much}</Words>
+            {row.other !== '' && <Words style={{ ...figures(9.4 * scale), color: PRINT.second }}>{row.other}</Words>}
           </View>
         </View>
       ))}
       {model.notes.map((note) => (
-        <Text key={note} style={{ ...sans(9.8 * scale), lineHeight: 1.35, marginTop: 6 * scale }}>
+        <Words key={note} style={{ ...sans(9.8 * scale), lineHeight: 1.35, marginTop: 6 * scale }}>
           {note}
-        </Text>
+        </Words>
       ))}
       <View style={{ marginTop: 6 * scale }}>
         {model.housekeeping.map((sentence) => (
@@ -111,15 +112,15 @@ function Needs({ model, scale }: { model: CardModel } & Scale) {
 function Step({ line, scale }: { line: CardLine } & Scale) {
   return (
     <View wrap={false} style={{ flexDirection: 'row', marginBottom: 7 * scale }}>
-      <Text style={{ ...serif(14.5 * scale, 600), width: 22 * scale, lineHeight: 1.12 }}>{line.no}</Text>
-      <Text style={{ ...serif(11.4 * scale), flex: 1, lineHeight: 1.38 }}>
+      <Words style={{ ...serif(14.5 * scale, 600), width: 22 * scale, lineHeight: 1.12 }}>{line.no}</Words>
+      <Words style={{ ...serif(11.4 * scale), flex: 1, lineHeight: 1.38 }}>
         {line.runs.map((run, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: runs of one line never move
-          <Text key={i} style={run.strong ? { fontWeight: 600 } : run.own ? { fontStyle: 'italic' } : {}}>
+          <Words key={i} style={run.strong ? { fontWeight: 600 } : run.own ? { fontStyle: 'italic' } : {}}>
             {run.text}
-          </Text>
+          </Words>
         ))}
-      </Text>
+      </Words>
     </View>
   )
 }
@@ -134,7 +135,7 @@ function Cells({ cells, scale, bold, head }: { cells: readonly string[]; bold?: 
         const number = !head && (i === 1 || i === 2)
         const face = number ? figures(9.4 * scale, 700) : sans(9.4 * scale, bold ? 700 : 400)
         return (
-          <Text
+          <Words
             key={COLUMNS[i]?.id}
             style={{
               ...face,
@@ -144,7 +145,7 @@ function Cells({ cells, scale, bold, head }: { cells: readonly string[]; bold?: 
             }}
           >
             {cell}
-          </Text>
+          </Words>
         )
       })}
     </View>
@@ -182,7 +183,7 @@ function Caution({ sentence, scale }: { sentence: string } & Scale) {
   return (
     <View wrap={false} style={{ flexDirection: 'row', marginTop: 5 * scale }}>
       <CautionMark side={12 * scale} />
-      <Text style={{ ...sans(9.4 * scale), flex: 1, lineHeight: 1.3 }}>{sentence}</Text>
+      <Words style={{ ...sans(9.4 * scale), flex: 1, lineHeight: 1.3 }}>{sentence}</Words>
     </View>
   )
 }
@@ -202,8 +203,8 @@ function Foot({ model }: { model: CardModel }) {
         paddingTop: 5,
       }}
     >
-      <Text style={{ ...sans(8.4), flex: 1, paddingRight: 20, lineHeight: 1.25 }}>{model.foot}</Text>
-      <Text style={sans(8.4)}>{model.stamp}</Text>
+      <Words style={{ ...sans(8.4), flex: 1, paddingRight: 20, lineHeight: 1.25 }}>{model.foot}</Words>
+      <Words style={sans(8.4)}>{model.stamp}</Words>
     </View>
   )
 }

@@ -29,7 +29,9 @@ describe('prep list: what is done ahead', () => {
     expect(ahead({}).join()).not.toContain('thaw')
   })
   test('a seasoning shot keeps the roast plain until it; without one it is salted the evening before', () => {
-    expect(ahead({})[0]).toMatch(/^Friday 14 May 2027, evening: Salt leg of lamb/)
+    expect(ahead({})[0]).toMatch(
+      /^Friday 14 May 2027, evening: Salted and left uncovered in the refrigerator: leg of lamb/,
+    )
     const shots = [
       ...(shoot.shots ?? []),
       { id: 'salt', title: 'Salted by hand', free: true, state: 'seasoned' as const },
@@ -44,7 +46,9 @@ describe('prep list: what is done ahead', () => {
     expect(filmed[0]).toMatch(/^Saturday 15 May 2027, 16:30: Seasoned on camera, shot 18 "Salted by hand"/)
   })
   test('from the refrigerator straight to the fire, or out of it no sooner than food may stand', () => {
-    expect(ahead({}).at(-1)).toMatch(/^Saturday 15 May 2027, 17:12: Leg of lamb.* straight from the refrigerator/)
+    expect(ahead({}).at(-1)).toMatch(
+      /^Saturday 15 May 2027, 17:12: Straight from the refrigerator to the heat: leg of lamb/,
+    )
     expect(ahead({ shoot: withRoast({ start: celsius(15) }) }).at(-1)).toMatch(
       /^not before Saturday 15 May 2027, 15:12/,
     )

@@ -1,12 +1,16 @@
 import type { Metadata } from 'next'
 import type { CallSheetModel } from '@/lib/export/call-sheet'
 import type { Slip } from '@/lib/export/slips'
+import type { Shoot } from '@/lib/plan/shoot'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
 import { factsOf, layoutOf, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
+import { prepModel, riskModel } from '../../prep-model'
 import { NoLayout } from '../no-layout'
+import { PrepOnPage, RiskOnPage } from './prep-and-risk'
+import { ProducerDesk } from './producer-desk'
 
 export const metadata: Metadata = { title: 'Calls' }
 export const dynamic = 'force-dynamic'
@@ -27,11 +31,39 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
         units={units}
       />
       {laid.ok ? (
-        <Calls id={shootId} sheet={callSheetModel(open, laid.layout, units)} />
+        <>
+          <Calls id={shootId} sheet={callSheetModel(open, laid.layout, units)} />
+          <PrepOnPage id={shootId} list={prepModel(open, laid.layout, units)} />
+          <RiskOnPage id={shootId} sheet={riskModel(open, laid.layout, units)} />
+          <CalendarLinks id={shootId} people={open.shoot.people ?? []} />
+        </>
       ) : (
         <NoLayout problems={laid.problems} />
       )}
+      <ProducerDesk shootId={shootId} version={open.version} document={open.document} />
     </main>
+  )
+}
+
+function CalendarLinks({ id, people }: { id: string; people: NonNullable<Shoot['people']> }) {
+  const feed = `/api/shoots/${id}/calls.ics`
+  return (
+    <section aria-label="Calendar" className="mt-8 max-w-3xl">
+      <h2>Calendar</h2>
+      <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
+        <a className="textlink" href={feed}>
+          The whole shoot
+        </a>
+        {people.map((person) => (
+          <a key={person.id} className="textlink" href={`${feed}?person=${person.id}`}>
+            {person.name ?? person.id}
+          </a>
+        ))}
+      </p>
+      <p className="small mt-2">
+        Opened again, or taken as a subscription on this computer, a changed day updates what the calendar has.
+      </p>
+    </section>
   )
 }
 
@@ -41,7 +73,7 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
       <div className="cols-head">
         <div>
           <h1>
-            Crew call {sheet.crewCall}, wrap about {sheet.wrap}.
+            Crew call {sheet.crewCall}, wrap {sheet.wrap}.
           </h1>
           <p className="lead mt-1">
             {sheet.place}. {sheet.light}
@@ -78,7 +110,12 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         </section>
         <section aria-label="Free shots, in the gaps">
           <h2>Free shots, in the gaps</h2>
-          <p className="mt-2">{sheet.free.join(' · ') || 'None.'}</p>
+          {sheet.gaps.length === 0 && <p className="mt-2">None.</p>}
+          {sheet.gaps.map((gap) => (
+            <p key={`${gap.time} ${gap.shot}`} className="mt-1">
+              <span className="time">{gap.time}</span> {gap.shot} <span className="small">{gap.who}</span>
+            </p>
+          ))}
           {sheet.dropped.map((sentence) => (
             <p key={sentence} className="conflict">
               {sentence}
@@ -90,7 +127,8 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
           <p className="mt-2">Meals: {sheet.meals || 'none'}.</p>
           <p className="mt-2">{sheet.watch.join('. ')}</p>
           <p className="mt-2">{sheet.kit}</p>
-          <p className="mt-2">{sheet.emergency} Write the emergency number and the nearest hospital on the sheet.</p>
+          <p className="mt-2">{sheet.fire}</p>
+          <ProducerWords producer={sheet.producer} />
         </section>
       </div>
       <section aria-label="Slips" className="mt-8">
@@ -107,6 +145,26 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
           <Caution key={sentence}>{sentence}</Caution>
         ))}
       </section>
+    </>
+  )
+}
+
+function ProducerWords({ producer }: { producer: CallSheetModel['producer'] }) {
+  const said = [
+    ['Emergency', producer.emergency],
+    ['Hospital', producer.hospital],
+    ['Allergens on set', producer.allergens],
+    ['Parking', producer.parking],
+    ['Notes', producer.notes],
+  ] as const
+  return (
+    <>
+      {said.map(([label, words]) => words !== null && <p key={label} className="mt-2">{`${label}: ${words}`}</p>)}
+      {producer.contacts.map((words) => (
+        <p key={words} className="mt-2">
+          {words}
+        </p>
+      ))}
     </>
   )
 }

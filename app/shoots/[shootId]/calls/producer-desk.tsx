@@ -1,0 +1,81 @@
+'use client'
+import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { Field } from '../../../ui/field'
+import { Folded } from '../../../ui/folded'
+import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
+import { SaveLine } from '../../save-line'
+import { useSaved } from '../../use-saved'
+
+const FIELDS: readonly DocumentField[] = [
+  optional('emergency', 'Emergency number', '/callSheet/emergency'),
+  optional('hospital', 'Nearest hospital', '/callSheet/hospital', { why: 'Name, street, minutes by car.' }),
+  optional('allergens', 'Allergens on set', '/callSheet/allergens'),
+  optional('parking', 'Parking', '/callSheet/parking'),
+  optional('notes', 'Notes', '/callSheet/notes'),
+  optional('responsible', 'Person responsible', '/risk/responsible'),
+  optional('fire-rules', 'Fire restrictions today', '/risk/fireRules', {
+    why: 'What the fire service or the owner of the ground told you, and when.',
+  }),
+]
+const contactFields = (i: number): readonly DocumentField[] => [
+  plain(`contact-name-${i}`, `Contact ${i + 1}`, `/callSheet/contacts/${i}/name`),
+  optional(`contact-role-${i}`, 'Role', `/callSheet/contacts/${i}/role`),
+  plain(`contact-phone-${i}`, 'Telephone', `/callSheet/contacts/${i}/phone`),
+]
+const contactsOf = (document: ShootDocument) =>
+  (valueAt(document, '/callSheet/contacts') as readonly unknown[] | undefined) ?? []
+
+interface ProducerDeskProps {
+  shootId: string
+  version: number
+  document: ShootDocument
+}
+
+/** What only the producer knows; what is left empty prints as a line to write on. */
+export function ProducerDesk({ shootId, version, document: written }: ProducerDeskProps) {
+  const saved = useSaved(shootId, version, written)
+  const { document, change, problems } = saved
+  const contacts = contactsOf(document)
+  const shown = [...FIELDS, ...contacts.flatMap((_, i) => contactFields(i))]
+  const control = (field: DocumentField) => (
+    <Field
+      key={field.key}
+      label={field.label}
+      why={field.why}
+      value={field.read(document)}
+      fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
+      onChange={(text) => change(field.write(document, text))}
+    />
+  )
+  return (
+    <Folded
+      summary="What only the producer knows"
+      fault={problems.some((problem) => fieldAt(shown, problem.pointer) !== undefined)}
+    >
+      <SaveLine saved={saved} problems={problems.filter((problem) => !fieldAt(shown, problem.pointer))} />
+      <p className="small">An empty field prints as a line to write on.</p>
+      <div className="mt-4 grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-3">{FIELDS.map(control)}</div>
+      {contacts.map((_, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
+        <div key={i} className="grid grid-cols-1 items-end gap-x-6 sm:grid-cols-[1fr_1fr_1fr_auto]">
+          {contactFields(i).map(control)}
+          <button
+            type="button"
+            className="textlink mb-4"
+            onClick={() => change(removeAt(document, `/callSheet/contacts/${i}`))}
+          >
+            Take out
+          </button>
+        </div>
+      ))}
+      <button
+        type="button"
+        className="btn mt-2"
+        onClick={() => change(setAt(document, '/callSheet/contacts', [...contacts, { name: '', phone: '' }]))}
+      >
+        Add a contact
+      </button>
+    </Folded>
+  )
+}
