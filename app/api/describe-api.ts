@@ -73,6 +73,16 @@ function paths() {
         },
       },
     },
+    '/api/cut-face': {
+      post: {
+        summary: "The slice of the same cook at another heat, beside the plan's; nothing is saved",
+        requestBody: body('AnotherHeat'),
+        responses: {
+          200: json('What the plan page shows', { type: 'object' }),
+          ...refusals('foreign-origin', 'broken-json', 'too-large', 'invalid'),
+        },
+      },
+    },
     '/api/healthz': { get: { summary: 'Is it up', responses: { 200: json('It is', { type: 'object' }) } } },
   }
 }
@@ -106,6 +116,7 @@ function schemas() {
     ChangedShoot: object({ writeId: WRITE_ID, document: ref('Shoot'), baseVersion: count }, 'baseVersion'),
     Undo: object({ writeId: WRITE_ID }),
     Forecast: object({ document: ref('Shoot') }),
+    AnotherHeat: object({ document: ref('Shoot'), at: { type: 'string', examples: ['110 °C', '230 °F'] } }),
     SavedShoot: object({
       id: text,
       version: count,

@@ -1,11 +1,14 @@
+import type { ShootDocument } from '@/lib/plan/shoot'
 import { CutFace } from '../ui/cut-face'
 import { DrawingSvg, Figures } from '../ui/drawing'
 import { Caution } from '../ui/field'
 import { SafetyLedger } from '../ui/safety-ledger'
+import { AnotherHeat } from './another-heat'
 import type { Preview } from './preview'
 
 /** The heat line, the slice and what the forecast says in words; dimmed words tell while it is worked out anew. */
-export function PlanPicture({ preview, working }: { preview: Preview | null; working: boolean }) {
+export function PlanPicture(props: { document: ShootDocument; preview: Preview | null; working: boolean }) {
+  const { document, preview, working } = props
   if (!preview)
     return (
       <p className="lead" role="status">
@@ -56,6 +59,7 @@ export function PlanPicture({ preview, working }: { preview: Preview | null; wor
           ))}
         </section>
       </div>
+      <AnotherHeat document={document} plan={preview.cutFace} heats={preview.heats} />
       {preview.safety.map(({ title, panel }) => (
         <SafetyLedger key={title} title={title} panel={panel} />
       ))}

@@ -2,6 +2,7 @@ import 'server-only'
 import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
 import { cutFaceSentence, drawCutFace, tonesOf } from '@/lib/export/cut-face'
+import { heatsBeside } from '@/lib/export/cut-face-beside'
 import { drawHeatLine } from '@/lib/export/heat-line'
 import { safetyPanel } from '@/lib/export/safety-panel'
 import { cutOf } from '@/lib/model/custom-cut'
@@ -32,6 +33,7 @@ export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
     standing: draw(362, true),
     cutFace: drawCutFace(forecast, units),
     slice: cutFaceSentence(forecast, units),
+    heats: heatsBeside(forecast, units),
     tones: tonesOf(forecast, units),
     facts: factsOf(forecast, units),
     safety: safetyOfCooks(shoot, forecasts, units),

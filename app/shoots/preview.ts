@@ -15,6 +15,8 @@ export interface Preview {
   readonly standing: Drawing
   readonly cutFace: Drawing
   readonly slice: string
+  /** Heats worth comparing the slice at: "110 °C". */
+  readonly heats: readonly string[]
   /** What each colour of the slice means. */
   readonly tones: readonly Tone[]
   readonly facts: readonly string[]

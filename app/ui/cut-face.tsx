@@ -9,6 +9,10 @@ export function CutFace(props: { drawing: Drawing; sentence: string; tones: read
       <DrawingSvg drawing={props.drawing} />
       <figcaption className="mt-2">{props.sentence}</figcaption>
       <Tones tones={props.tones} />
+      <p className="small">
+        Lines join places with one highest temperature; shades follow it and, in red meat, how long it stood. Outline,
+        bone and fat are the typical cut’s, not this one’s.
+      </p>
       <Figures drawing={props.drawing} />
     </figure>
   )

@@ -17,6 +17,8 @@ const BAND_LIMITS_C = [60, 65, 70]
 /** What the slice needs of a member, so that whole runs need not be kept. */
 export type Layers = Pick<Run, 'peakC' | 'place'>
 export interface Slice {
+  /** Whose slice it is. */
+  readonly member: number
   readonly cutFace: CutFace
   readonly section: Section
   readonly coldest: Coldest
@@ -35,7 +37,7 @@ export interface SliceInput {
   readonly exponents: Solid['exponents']
   readonly matter: Matter
   readonly boilingC: number
-  readonly likely: { readonly run: Run; readonly member: Member }
+  readonly likely: { readonly m: number; readonly run: Run; readonly member: Member }
   readonly members: readonly Layers[]
 }
 
@@ -79,7 +81,13 @@ export function sliceOf(input: SliceInput): Slice {
   const history = historyOf(likely.run)
   const { told, missK } = cookLike(cells, input, history)
   const section = sectionOf(solid, cells, told, 1 / factor)
-  return { cutFace: faceOf(section, input), section, coldest: coldestOf(cells, told, likely.run), coreMissK: missK }
+  return {
+    member: likely.m,
+    cutFace: faceOf(section, input),
+    section,
+    coldest: coldestOf(cells, told, likely.run),
+    coreMissK: missK,
+  }
 }
 
 /** The member's own solid: its thickness and width together, the length giving way, as shape.ts has it. */
@@ -105,10 +113,10 @@ function historyOf({ trace, moments }: Run): DriveHistory {
   }
 }
 
-/** Cores are compared from here on: below it the 1-D stand-in was never matched to the solid. */
-const MATCHED_FROM_C = 36
+/** Cores are compared from here on, as in calibrate-3d.ts: below it the 1-D stand-in was never matched to the solid. */
+const MATCHED_FROM_C = 40
 /** A run off by more than this in the mean is repeated at a better speed. */
-const GOOD_K = 0.3
+const GOOD_K = 0.2
 /** On all fixtures the speed came out 1 to 2 % above the member's own. */
 const FIRST_GUESS = 1.012
 

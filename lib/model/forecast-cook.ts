@@ -28,11 +28,8 @@ const FIRST_LOOK = 64
 const PLANNED_S = 60
 const PLANNER_SEED = 0
 
-export function forecastCook(
-  plan: CookPlan,
-  { members = DEFAULT_MEMBERS, seed, kernel = 'plain' }: ForecastOptions,
-): Forecast {
-  const cookAll = cookAllBy(kernel)
+/** What every member of a forecast shares, and who they are. */
+function prepared(plan: CookPlan, seed: number, cookAll: CookAll) {
   const cut = knownCutOf(plan.roast)
   const geometry = geometryOf(cut, plan.roast.mass, plan.roast)
   const draw = memberDrawer(plan, geometry, seed)
@@ -40,11 +37,26 @@ export function forecastCook(
   const planner = memberDrawer(plan, geometry, PLANNER_SEED)
   const setting = settingOf(plan, cut, geometry)
   const course = courseOf(plan, needsFirstLook(plan) ? firstLook(plan, setting, planner, cookAll) : undefined)
+  return { cut, geometry, draw, setting: { ...setting, course }, course }
+}
+
+/** One member's cook alone. */
+export function cookOne(plan: CookPlan, m: number, { seed, kernel = 'plain' }: ForecastOptions): Run {
+  const { setting, draw } = prepared(plan, seed, cookAllBy(kernel))
+  return simulate(setting, draw(m))
+}
+
+export function forecastCook(
+  plan: CookPlan,
+  { members = DEFAULT_MEMBERS, seed, kernel = 'plain', shown }: ForecastOptions,
+): Forecast {
+  const cookAll = cookAllBy(kernel)
+  const { cut, geometry, draw, setting, course } = prepared(plan, seed, cookAll)
   const drawn = Array.from({ length: members }, (_, m) => draw(m))
-  const runs = cookAll({ ...setting, course }, drawn)
+  const runs = cookAll(setting, drawn)
   const fires = drawn.map((member) => fireOf(plan, course, member))
-  const slice = slicer(runs, drawn, { geometry, exponents: cut.exponents, setting: { ...setting, course }, draw })
-  const fuelKg = fuelNeeded(plan, { ...setting, course }, runs, draw, cookAll)
+  const slice = slicer(runs, { m: shown ?? likelyOf(runs, drawn), geometry, exponents: cut.exponents, setting, draw })
+  const fuelKg = fuelNeeded(plan, setting, runs, draw, cookAll)
   return {
     modelVersion: MODEL_VERSION,
     kernel,
@@ -72,15 +84,15 @@ export function forecastCook(
 }
 
 interface SlicerInput {
+  readonly m: number
   readonly geometry: Geometry
   readonly exponents: Solid['exponents']
   readonly setting: Setting
   readonly draw: (m: number) => Member
 }
 /** The slice when it is asked for: the likely member is cooked again, so that no run need be kept for it. */
-function slicer(runs: readonly Run[], drawn: readonly Member[], input: SlicerInput): () => Slice {
-  const { geometry, exponents, setting, draw } = input
-  const m = likelyOf(runs, drawn)
+function slicer(runs: readonly Run[], input: SlicerInput): () => Slice {
+  const { m, geometry, exponents, setting, draw } = input
   const members = runs.map(({ peakC, place }) => ({ peakC, place }))
   let made: Slice | undefined
   return () => {
@@ -89,7 +101,7 @@ function slicer(runs: readonly Run[], drawn: readonly Member[], input: SlicerInp
       exponents,
       matter: setting.matter,
       boilingC: boilingC(setting.pressurePa),
-      likely: { run: simulate(setting, draw(m)), member: draw(m) },
+      likely: { m, run: simulate(setting, draw(m)), member: draw(m) },
       members,
     })
     return made

@@ -84,6 +84,12 @@ export interface Forecast {
   readonly warnings: readonly Warning[]
 }
 
-export type ForecastOptions = { readonly members?: number; readonly seed: number; readonly kernel?: KernelName }
+/** `shown`: the member whose slice is shown; else the one nearest the middle. */
+export type ForecastOptions = {
+  readonly members?: number
+  readonly seed: number
+  readonly kernel?: KernelName
+  readonly shown?: number
+}
 /** What a member's value is worth: the (5, 50, 95 %) quantiles of a finite sample. */
 export type Levels = Spread<Celsius>

@@ -18,6 +18,7 @@ export function madeUpSlice(face: CutFace): Slice {
   const grid = (of: (peakC: number) => number) =>
     Float64Array.from({ length: RAYS * LAYERS }, (_, k) => of(at((k % LAYERS) / (LAYERS - 1))))
   return {
+    member: 0,
     cutFace: face,
     section: {
       halfThicknessM: half,

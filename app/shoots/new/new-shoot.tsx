@@ -55,7 +55,7 @@ export function NewShoot({ template, first }: { template: ShootDocument; first: 
         </button>
         <p role="alert">{fault && <span className="says">{fault}</span>}</p>
       </div>
-      <PlanPicture preview={preview} working={working} />
+      <PlanPicture document={document} preview={preview} working={working} />
     </div>
   )
 }

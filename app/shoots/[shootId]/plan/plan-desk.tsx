@@ -42,7 +42,7 @@ export function PlanDesk(props: { shootId: string; version: number; document: Sh
           notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
       </div>
-      <PlanPicture preview={preview} working={working} />
+      <PlanPicture document={document} preview={preview} working={working} />
     </div>
   )
 }

@@ -1,0 +1,78 @@
+'use client'
+import { useState } from 'react'
+import type { Beside } from '@/lib/export/cut-face-beside'
+import type { Drawing } from '@/lib/export/drawing'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { DrawingSvg, Figures } from '../ui/drawing'
+import { Field } from '../ui/field'
+import { send } from '../ui/send'
+
+/** "And at 110 °C?": the same cook at another heat, asked for when wanted, its slice beside the plan's. */
+export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; heats: readonly string[] }) {
+  const [typed, setTyped] = useState('')
+  const [beside, setBeside] = useState<Beside | null>(null)
+  const [fault, setFault] = useState<string>()
+  const [working, setWorking] = useState(false)
+  const [asked, setAsked] = useState(props.document)
+  async function ask(at: string) {
+    setTyped(at)
+    setWorking(true)
+    setAsked(props.document)
+    const answer = await send<Beside>('/api/cut-face', 'POST', { document: props.document, at })
+    setWorking(false)
+    setFault(answer.ok ? undefined : (answer.problems[0]?.sentence ?? answer.sentence))
+    setBeside(answer.ok ? answer.value : null)
+  }
+  return (
+    <section aria-label="Another heat">
+      <h2>And at another heat?</h2>
+      <form
+        className="mt-2 flex flex-wrap items-end gap-3"
+        onSubmit={(event) => {
+          event.preventDefault()
+          ask(typed)
+        }}
+      >
+        {props.heats.map((heat) => (
+          <button key={heat} type="button" disabled={working} onClick={() => ask(heat)}>
+            {heat}
+          </button>
+        ))}
+        <Field label="Cooker" value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
+        <button type="submit" disabled={working || typed.trim() === ''}>
+          Compare
+        </button>
+      </form>
+      <p className="small min-h-6" role="status">
+        {working ? 'Working out the same cook at another heat.' : ''}
+        {!working && beside && asked !== props.document ? 'The plan has changed since: ask again.' : ''}
+      </p>
+      {beside && <Pair plan={props.plan} beside={beside} />}
+    </section>
+  )
+}
+
+function Pair({ plan, beside }: { plan: Drawing; beside: Beside }) {
+  return (
+    <div>
+      <div className="cols-2">
+        <figure className="m-0">
+          <figcaption className="font-bold">The plan</figcaption>
+          <DrawingSvg drawing={plan} />
+        </figure>
+        <figure className="m-0">
+          <figcaption className="font-bold">{beside.title}</figcaption>
+          <DrawingSvg drawing={beside.drawing} />
+        </figure>
+      </div>
+      <ul className="mt-2 list-none p-0">
+        {beside.says.map((sentence) => (
+          <li key={sentence} className="border-b border-rule py-2">
+            {sentence}
+          </li>
+        ))}
+      </ul>
+      <Figures drawing={{ ...beside.drawing, tables: [beside.table, ...beside.drawing.tables] }} />
+    </div>
+  )
+}
