@@ -51,6 +51,7 @@ export const forecastsOf = (shoot: Shoot): Forecasts =>
     day: undefined,
     card: undefined,
     callSheet: undefined,
+    coverage: undefined,
     risk: undefined,
   })
 
@@ -61,7 +62,13 @@ const layOut = remembered((shoot): LaidOut => {
   return { ok: true, layout: layOutDay(shoot, forecastsOf(shoot), { seed: seedOf(shoot) }) }
 })
 /** Words on paper move nobody. */
-const withoutWords = (shoot: Shoot): Shoot => ({ ...shoot, card: undefined, callSheet: undefined, risk: undefined })
+const withoutWords = (shoot: Shoot): Shoot => ({
+  ...shoot,
+  card: undefined,
+  callSheet: undefined,
+  coverage: undefined,
+  risk: undefined,
+})
 export const layoutOf = (shoot: Shoot): LaidOut => layOut(withoutWords(shoot))
 /** The layout if it is still remembered; nothing is searched for. */
 export const rememberedLayout = (shoot: Shoot): Layout | undefined => {

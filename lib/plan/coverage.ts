@@ -156,12 +156,20 @@ export const STARTING_SHOTS: readonly ShotDocument[] = [
   },
 ]
 
+/** The starting shots of one cook: those of the fourteen whose moments its plan has, asked of the crew there is. */
+export const coverageFor = (
+  cook: CookSketch,
+  people: readonly PersonDocument[],
+  cameras: readonly CameraDocument[],
+  light?: Light,
+): ShotDocument[] => fittedShots(STARTING_SHOTS, cook, people, cameras, light)
+
 /**
- * The starting shots of one cook: those of the fourteen whose moments its plan has, asked of the crew there is. The
- * sliced beauty waits for `light` where the day wants one. Without a sear the meat comes off as it is pulled, so the
- * lid is open for the display too.
+ * Shots as one cook and crew can have them. The sliced beauty waits for `light` where the day wants one. Without a sear
+ * the meat comes off as it is pulled, so the lid is open for the display too.
  */
-export function coverageFor(
+export function fittedShots(
+  wanted: readonly ShotDocument[],
   cook: CookSketch,
   people: readonly PersonDocument[],
   cameras: readonly CameraDocument[],
@@ -169,14 +177,25 @@ export function coverageFor(
 ): ShotDocument[] {
   if (cameras.length === 0) return []
   const moments: readonly string[] = momentsOf(cook)
-  const shots = STARTING_SHOTS.filter((shot) => edgesOf(shot).every((edge) => moments.includes(edge)))
-  return shots
-    .filter((shot) => shot.id !== 'smoke' || burnsSolidFuel(cook.cooker.kind))
+  return wanted
+    .filter((shot) => edgesOf(shot).every((edge) => moments.includes(edge)))
+    .filter((shot) => !OF_A_FIRE.includes(shot.id) || burnsSolidFuel(cook.cooker.kind))
+    .filter((shot) => (shot as { locked?: boolean }).locked !== true || cameras.length > 1)
     .map((shot) => ({ ...shot, cook: cook.id, title: titleFor(shot, cook) }))
     .map((shot) => (secondAtItsMoment(shot, cook) ? { ...shot, needs: ['camera'] } : shot))
     .map((shot) => (shot.id === 'display' && !moments.includes('sear-start') ? { ...shot, lid: 'any' as const } : shot))
-    .map((shot) => ({ ...shot, needs: staffed(shot, people) }))
+    .flatMap((shot) => withStaff(shot, people))
     .map((shot) => (shot.id === 'beauty' && light ? inLight(shot, light) : shot))
+}
+
+/** An oven shows neither smoke nor embers, and is switched off rather than choked. */
+const OF_A_FIRE: readonly string[] = ['smoke', 'embers', 'choke']
+
+/** A shot that asks for somebody nobody here can be is none; a locked-off camera asks for nobody. */
+function withStaff(shot: ShotDocument, people: readonly PersonDocument[]): ShotDocument[] {
+  if ((shot as { needs?: unknown }).needs === undefined) return [shot]
+  const needs = staffed(shot, people)
+  return needs.length > 0 ? [{ ...shot, needs }] : []
 }
 
 const titleFor = (shot: ShotDocument, cook: CookSketch) =>
@@ -185,8 +204,13 @@ const titleFor = (shot: ShotDocument, cook: CookSketch) =>
     : shot.title
 
 const edgesOf = (shot: ShotDocument): readonly string[] => {
-  const { at, between } = shot as { at?: { moment: MomentId }; between?: readonly string[] }
-  return [...(at ? [at.moment] : []), ...(between ?? [])]
+  const { at, between, from, to } = shot as {
+    at?: { moment: MomentId }
+    between?: readonly string[]
+    from?: string
+    to?: string
+  }
+  return [...(at ? [at.moment] : []), ...(between ?? []), ...(from ? [from] : []), ...(to ? [to] : [])]
 }
 
 /**

@@ -1,7 +1,8 @@
 import { coverageFor, type Light, STARTING_SHOTS, startingDay } from './coverage'
 import { valueAt } from './edit'
-import { type CookSketch, momentsOf } from './moments'
+import { momentsOf } from './moments'
 import type { ShootDocument } from './shoot'
+import { listAt, peopleOf, sketchOf } from './sketch'
 
 /** What the form for a new shoot asks; quantities as the person writes them. */
 export interface NewShoot {
@@ -100,19 +101,4 @@ export function withoutAbsentMoments(document: ShootDocument): ShootDocument {
     Array.isArray(shot.after) ? { ...shot, after: shot.after.filter((id) => left.has(id)) } : shot,
   )
   return { ...document, shots: freed }
-}
-
-const peopleOf = (document: ShootDocument) =>
-  listAt<{ id: string; roles: readonly string[] }>(document, '/people').filter(({ roles }) => Array.isArray(roles))
-
-function listAt<T>(document: ShootDocument, pointer: string): readonly T[] {
-  const list = valueAt(document, pointer)
-  return Array.isArray(list) ? list.filter((entry) => typeof entry === 'object' && entry !== null) : []
-}
-
-function sketchOf(cook: unknown): CookSketch | null {
-  const [id, kind, stages] = ['/id', '/cooker/kind', '/stages'].map((pointer) => valueAt(cook, pointer))
-  if (typeof id !== 'string' || typeof kind !== 'string' || !Array.isArray(stages)) return null
-  const whole = stages.every((stage) => typeof valueAt(stage, '/do') === 'string')
-  return whole ? { id, cooker: { kind }, stages } : null
 }

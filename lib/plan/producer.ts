@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { list, record, text } from './fields'
+import { id, list, record, text } from './fields'
 import { quoted } from './nearest'
 
 /** What only the producer knows. All of it may be left out: an empty field prints as a line to write on. */
@@ -31,4 +31,9 @@ export const CALL_SHEET = record('what the call sheet needs', {
 export const RISK = record('what the risk sheet needs', {
   fireRules: text("today's fire restrictions", 200, 1).optional(),
   responsible: text('the person responsible', 80, 1).optional(),
+})
+
+/** Shots that were offered and not wanted. */
+export const COVERAGE = record('the coverage', {
+  left: list('shots left out', id('the id of a shot'), 60).optional(),
 })

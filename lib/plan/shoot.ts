@@ -15,7 +15,7 @@ import { COOKER } from './cooker-fields'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
 import { OWN_CUT } from './own-cut'
-import { CALL_SHEET, RISK } from './producer'
+import { CALL_SHEET, COVERAGE, RISK } from './producer'
 import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
 
 const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
@@ -256,6 +256,7 @@ export const SHOOT = record('a shoot', {
   shots: list('shots', SHOT, 200).optional(),
   card: CARD.optional(),
   callSheet: CALL_SHEET.optional(),
+  coverage: COVERAGE.optional(),
   risk: RISK.optional(),
 })
 

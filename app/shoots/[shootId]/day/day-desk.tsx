@@ -8,6 +8,7 @@ import { newWriteId } from '../../../ui/send'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
+import { Offers } from './offers'
 import { addPerson, crewFields, freshShot, peopleOf, shotFields } from './shot-fields'
 
 /** What the layout says of one shot, in words; made on the server. */
@@ -148,6 +149,7 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
         </table>
       </div>
       <p className="small mt-2">A bar at the left edge marks a shot that happens once. Choose a shot to change it.</p>
+      <Offers document={document} change={change} />
       <Folded summary="The crew" fault={crewFaults}>
         <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(control)}</div>
         <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
