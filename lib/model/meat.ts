@@ -12,8 +12,9 @@ export interface Matter {
   readonly rhoKgpM3: number
   /** Of what is let go, juice; the rest is fat. */
   readonly juiceShare: number
-  /** Water that can dry out or boil off, kg/m³. */
+  /** Water that can dry out through the skin, and that can boil off, kg/m³. */
   readonly dryableKgpM3: number
+  readonly boilableKgpM3: number
 }
 export const MATTER_COLUMNS = 4
 /** Over its own heat capacity, what holds a boiling node at the boiling point. */
@@ -40,13 +41,15 @@ export function matterOf(input: MatterInput): Matter {
     columns[MATTER_COLUMNS * i + 2] = (juice + fat) * letGoAt(tempC)
     columns[MATTER_COLUMNS * i + 3] = input.lethalityPerS(tempC)
   }
+  const waterKgpM3 = input.rhoKgpM3 * input.water * (1 - input.boneShare)
   return {
     fromC: input.fromC,
     rows,
     columns,
     rhoKgpM3: input.rhoKgpM3,
     juiceShare: juice / (juice + fat || 1),
-    dryableKgpM3: DRYABLE_SHARE * input.rhoKgpM3 * input.water * (1 - input.boneShare),
+    dryableKgpM3: DRYABLE_SHARE * waterKgpM3,
+    boilableKgpM3: waterKgpM3 - juice * input.rhoKgpM3,
   }
 }
 
@@ -139,7 +142,7 @@ export class Meat {
     this.juice = row(0)
     this.logKill = row(0)
     this.held = new Uint8Array(mesh.count)
-    this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.dryableKgpM3)
+    this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.boilableKgpM3)
     this.skin = new TwoSidedSkin(law, startC)
     this.age(0, this.nodesC)
   }
