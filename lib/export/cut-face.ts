@@ -99,7 +99,7 @@ export function drawCutFace(forecast: Forecast, units: UnitSystem = 'metric'): D
     ...lines.map(({ points }) => path(closedPath(points), { stroke: 'ink', width: 1 })),
     ...(cut.fatCap > 0 ? [path(closedPath(fatCap(section, cut.fatCap, place)), THIN_FAT)] : []),
     path(closedPath(whole), { stroke: 'crust', width: 5, round: true }),
-    ...(cut.bone ? boneShapes(cut.bone, place).flatMap(boneMarks) : []),
+    ...boneShapes(cut, section, place).flatMap(boneMarks),
     ...lines.flatMap((line, i) => leadMarks(line, i, lines.length, units)),
     ...(lines.length === 0 ? oneTone(section, scale, units) : []),
   ]

@@ -2,7 +2,8 @@
  * The outline of a slice and of what lies within it. Our own drawing: the solid's own section, thicker at one end, turned
  * and flattened by family. Thickness and width are the roast's, the rest is the typical cut's.
  */
-import type { Bone, Cut } from '../model/cut'
+import { boneBody } from '../model/bone'
+import type { Cut } from '../model/cut'
 import { contour, RAYS, type Section, skinPoint } from '../model/section'
 import { tenth } from './drawing'
 
@@ -93,14 +94,25 @@ function ellipse(place: Placer, [x, y]: Point, across: number, down: number): Po
     return place(x + across * Math.cos(angle), y + down * Math.sin(angle))
   })
 }
-/** Where the bone lies in the slice, each with its marrow. Typical places, not this roast's. [estimate] */
-export function boneShapes(bone: Bone, place: Placer): readonly { bone: Point[]; marrow: Point[] }[] {
+/**
+ * The bone in the slice, each piece with its marrow, where bone.ts has it; ribs are drawn apart.
+ * In the thickest slice it is thinner than at its ends, which hold most of its share. [estimate]
+ */
+export function boneShapes(
+  cut: Pick<Cut, 'bone' | 'exponents'>,
+  section: Section,
+  place: Placer,
+): readonly { bone: Point[]; marrow: Point[] }[] {
+  const body = boneBody(cut, [section.halfThicknessM, section.halfWidthM, section.halfWidthM])
+  if (!body) return []
   const one = (at: Point, across: number, down: number) => ({
     bone: ellipse(place, at, across, down),
     marrow: ellipse(place, at, across * 0.5, down * 0.46),
   })
-  if (bone.place === 'shaft') return [one([-0.12, 0.16], 0.17, 0.2)]
-  if (bone.place === 'blade') return [one([-0.05, 0.3], 0.3, 0.1)]
-  if (bone.place === 'ribs') return [one([-0.4, 0.74], 0.2, 0.11), one([0.16, 0.8], 0.19, 0.1)]
+  // x of a body is up, of a picture across
+  if (body.kind === 'rod') return [one([body.y, -body.x], Math.min(0.17, body.ry), Math.min(0.2, body.rx))]
+  const thick = Math.min(0.1, (body.to - body.from) / 2)
+  if (cut.bone?.place === 'blade') return [one([0, -(body.from + body.to) / 2], Math.min(0.4, body.toY), thick)]
+  if (cut.bone?.place === 'ribs') return [one([-0.4, 0.74], 0.2, 0.11), one([0.16, 0.8], 0.19, 0.1)]
   return [one([-0.02, 0.82], 0.34, 0.09)]
 }
