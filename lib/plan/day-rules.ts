@@ -34,6 +34,7 @@ function clockFields(shoot: Shoot): ClockField[] {
       [`/shots/${i}/to`, shot.to],
       [`/shots/${i}/between/0`, shot.between?.[0]],
       [`/shots/${i}/between/1`, shot.between?.[1]],
+      [`/shots/${i}/pin`, shot.pin],
     ]),
     ...(shoot.tasks ?? []).flatMap((task, i): [string, string | undefined][] => [
       [`/tasks/${i}/from`, task.from],

@@ -162,6 +162,8 @@ const SHOT = record('a shot', {
   priority: word('a priority', ['must', 'should', 'could']).optional(),
   state: word('a state of the food', FOOD_STATES).optional(),
   after: list('shots before this one', id('the id of a shot'), 40).optional(),
+  /** It rolls from this minute on, come what may. */
+  pin: clock.optional(),
 })
 const TASK = record('a task', {
   id: id('the id of a task'),

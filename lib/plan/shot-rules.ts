@@ -68,7 +68,14 @@ function checkForm(shot: Shot, pointer: string): Problem[] {
         sentence: 'A shot at a moment rolls from "before" to "after" it. Write these, and take "roll" out.',
       },
     ]
-  return []
+  return checkPin(shot, pointer)
+}
+
+/** What the meat decides no clock can. */
+function checkPin(shot: Shot, pointer: string): Problem[] {
+  if (shot.pin === undefined || (!shot.at && shot.from === undefined)) return []
+  const what = shot.at ? 'A shot at a moment comes when the meat says' : 'This shot stands from one edge to another'
+  return [{ pointer: `${pointer}/pin`, sentence: `${what}, so no time can be pinned. Take "pin" out.` }]
 }
 
 type Sited = readonly [edge: string | undefined, pointer: string]

@@ -292,6 +292,14 @@ describe('parseShoot: shots', () => {
     ],
     ['half a span', { from: 'pull' }, '', 'This shot has a "from" and no "to". Write both.'],
     ['locked off without a span', { free: true, locked: true }, '/locked', /^Only a shot "from" a moment/],
+    ['pinned at a moment', { at: { moment: 'pull' }, pin: '18:05' }, '/pin', /^A shot at a moment comes when the meat/],
+    ['a pinned span', { from: 'meat-on', to: 'pull', pin: '18:05' }, '/pin', /^This shot stands from one edge/],
+    [
+      'pinned to no time',
+      { free: true, pin: '6pm' },
+      '/pin',
+      '"6pm" is not a time of day. Write hours and minutes, "18:30".',
+    ],
     ['roll at a moment', { at: { moment: 'pull' }, roll: '4 min' }, '/roll', /^A shot at a moment rolls/],
     ['unknown moment', { at: { moment: 'pul' } }, '/at/moment', '"pul" is not a moment. Did you mean "pull"?'],
     [
