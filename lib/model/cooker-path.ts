@@ -1,18 +1,23 @@
 /**
  * One member's cooker as a path: knots 15 s apart, straight between them, started anew at each event (aim, lid, douse,
  * moved to another heat). It depends on the events and the member's own streams, never on the meat's steps, and is
- * extended as far as it is asked for. Whoever copies `knots` from one event to the next needs nothing else of the cooker.
+ * extended as far as it is asked for. Whoever copies its knots from one event to the next needs nothing else of the cooker.
  */
 import { type CookerHabits, USUAL_WIND_MPS, warmingTimeS } from './cooker'
 import { crossing, hasMet, type Watch } from './crossing'
-import { burn_KgpS, chargeShare, IDLE_SHARE, lossInWind_WpK, most_W } from './fuel'
+import { burnAt_KgpS, chargeShare, HEATING_VALUE_JPKG, IDLE_SHARE, lossInWind_WpK, most_W } from './fuel'
 import type { Chance } from './random'
 
 export const KNOT_S = 15
-/** Columns of a knot: what the dial reads, what the air about the meat is, and the radiant temperature it sees. */
-export const KNOT_COLUMNS = 3
-/** Columns of the state that a path is started anew from: cooker without the lid's dip, the dip, fuel burnt. */
-const STATE_COLUMNS = 3
+/**
+ * Columns of a knot: what the dial reads, what the air about the meat is, and the radiant temperature it sees; then what a
+ * path is started anew from: the cooker without the lid's dip, the dip, fuel burnt.
+ */
+const COLUMNS = 6
+const BASE = 3
+const DIP = 4
+const BURNT = 5
+const FIRST_KNOTS = 128
 
 const OPEN_TIME_S = 45
 /** With the lid off the walls cool this much faster than shut down, toward what is left about the meat. [estimate] */
@@ -64,15 +69,12 @@ export interface Elsewhere {
 }
 
 export class Cooker {
-  /** Knots from the last event on, `KNOT_COLUMNS` to each. */
-  knots = new Float64Array(1024 * KNOT_COLUMNS)
-  /** When the last event was: the time of the first knot. */
-  fromS = 0
-  /** The first time at which the charge could not hold the set point any more. */
-  ranOutS = Infinity
-  /** Whether the charge ever gave less than the fire would have taken. */
-  limited = false
-  private states = new Float64Array(1024 * STATE_COLUMNS)
+  private knots = new Float64Array(FIRST_KNOTS * COLUMNS)
+  /** The time of the first knot: the last event, or a knot after it. */
+  private fromS = 0
+  /** When the charge could not hold the set point any more, and first gave less than the fire would have taken. */
+  private ranOutS = Infinity
+  private limitedS = Infinity
   private count = 0
   private setC: number
   private lidOpen = false
@@ -81,6 +83,7 @@ export class Cooker {
   private otherC = 0
   private burns: boolean
   private searing = false
+  private readonly heating_JpKg: number
   private readonly loss_WpK: number
   private readonly most_W: number
   private readonly keep: { readonly climb: number; readonly cool: number; readonly back: number; readonly open: number }
@@ -104,6 +107,7 @@ export class Cooker {
     const step = (minutes: number) => Math.exp(-KNOT_S / (60 * minutes))
     this.setC = Math.min(setC, habits.hottestC)
     this.burns = habits.fuel !== undefined
+    this.heating_JpKg = habits.fuel === undefined ? Infinity : HEATING_VALUE_JPKG[habits.fuel]
     this.loss_WpK = lossInWind_WpK(habits, windMpS) * member.lossFactor
     this.most_W = most_W(habits) * member.lossFactor
     this.keep = {
@@ -118,7 +122,7 @@ export class Cooker {
     this.driftKick = habits.driftSdK * windy * Math.sqrt(1 - this.driftKeep ** 2)
     const angle = (2 * Math.PI * KNOT_S) / (60 * habits.cycleMin)
     this.turn = { sin: Math.sin(angle), cos: Math.cos(angle) }
-    const mostC = airC + (this.most_W * this.charge(0)) / this.loss_WpK
+    const mostC = airC + (this.most_W * this.charge(0, 0)) / this.loss_WpK
     this.begin(0, warming ? airC : Math.min(this.setC, mostC), 0, 0)
   }
 
@@ -143,11 +147,15 @@ export class Cooker {
     this.again(timeS)
   }
   /** The most that the fire could heat to with the vents open, and what it has left to burn. */
-  mostC = (timeS: number) =>
-    this.site.airC + (this.most_W * (this.burns ? this.charge(this.burntKg(timeS)) : 0)) / this.loss_WpK
+  mostC(timeS: number): number {
+    const charge = this.burns ? this.charge(this.burntKg(timeS), timeS) : 0
+    return this.site.airC + (this.most_W * charge) / this.loss_WpK
+  }
 
   /** The dial's reading at a time from the last event on. */
-  readingC = (timeS: number) => this.at(timeS, 0)
+  readingC(timeS: number): number {
+    return this.at(timeS, 0)
+  }
   /** The first instant of a span at which the reading meets a watch; Infinity where it does not. */
   whenMet(watch: Watch, fromS: number, toS: number): number {
     let [startS, startC] = [fromS, this.readingC(fromS)]
@@ -162,17 +170,28 @@ export class Cooker {
     }
     return Infinity
   }
-  /** Writes knots from one on to rows of four columns, the last one spare. */
-  copyKnots(rows: Float32Array, at: number, first: number, count: number) {
-    while (this.count < first + count) this.extend()
+  /**
+   * Writes so many knots from a time on to rows of four columns, the last one spare; returns the time of the first. What was
+   * before is let go.
+   */
+  copyKnots(rows: Float32Array, at: number, timeS: number, count: number): number {
+    this.forget(Math.floor((timeS - this.fromS) / KNOT_S))
+    this.reach(count)
     const { knots } = this
-    for (let i = 0; i < count; i++) {
-      const knot = KNOT_COLUMNS * (first + i)
-      const place = at + 4 * i
+    for (let n = 0; n < count; n++) {
+      const place = at + 4 * n
+      const knot = COLUMNS * n
       rows[place] = knots[knot] as number
       rows[place + 1] = knots[knot + 1] as number
       rows[place + 2] = knots[knot + 2] as number
     }
+    return this.fromS
+  }
+  private forget(first: number) {
+    this.reach(first + 1)
+    this.knots.copyWithin(0, COLUMNS * first, COLUMNS * this.count)
+    this.count -= first
+    this.fromS += first * KNOT_S
   }
   /** The air that the meat meets, and the radiant temperature that it sees. */
   surround(out: { airC: number; radiantC: number }, timeS: number) {
@@ -180,26 +199,29 @@ export class Cooker {
     out.radiantC = this.at(timeS, 2)
   }
   /** Fuel burnt since meat-on, kg. */
-  burntKg = (timeS: number) => this.stateAt(timeS, 2)
+  burntKg(timeS: number): number {
+    return this.at(timeS, BURNT)
+  }
+  /** How the charge did until a time from the last event on: what was burnt, when it ran out, whether it was ever short. */
+  fireUntil(timeS: number) {
+    const ranOutS = this.ranOutS < timeS ? this.ranOutS : Infinity
+    return { burntKg: this.burntKg(timeS), ranOutS, limited: this.limitedS < timeS }
+  }
 
   private at(timeS: number, column: number): number {
     const place = (timeS - this.fromS) / KNOT_S
     const i = Math.floor(place)
-    while (this.count < i + 2) this.extend()
-    const a = this.knots[KNOT_COLUMNS * i + column] as number
-    return a + (place - i) * ((this.knots[KNOT_COLUMNS * (i + 1) + column] as number) - a)
-  }
-  private stateAt(timeS: number, column: number): number {
-    const place = (timeS - this.fromS) / KNOT_S
-    const i = Math.floor(place)
-    while (this.count < i + 2) this.extend()
-    const a = this.states[STATE_COLUMNS * i + column] as number
-    return a + (place - i) * ((this.states[STATE_COLUMNS * (i + 1) + column] as number) - a)
+    if (this.count < i + 2) this.reach(i + 2)
+    const a = this.knots[COLUMNS * i + column] as number
+    return a + (place - i) * ((this.knots[COLUMNS * (i + 1) + column] as number) - a)
   }
 
   /** The path starts anew from where it is. */
   private again(timeS: number) {
-    this.begin(timeS, this.stateAt(timeS, 0), this.stateAt(timeS, 1), this.stateAt(timeS, 2))
+    // knots beyond the event never come to pass, nor what was noted of them
+    if (this.ranOutS > timeS) this.ranOutS = Infinity
+    if (this.limitedS > timeS) this.limitedS = Infinity
+    this.begin(timeS, this.at(timeS, BASE), this.at(timeS, DIP), this.at(timeS, BURNT))
   }
   private begin(timeS: number, baseC: number, dipK: number, burntKg: number) {
     this.fromS = timeS
@@ -211,32 +233,41 @@ export class Cooker {
       const { nowC, goalC, fromS, timeConstantS } = this.other
       this.otherC = goalC + (nowC - goalC) * Math.exp((fromS - timeS) / timeConstantS)
     }
-    this.push(baseC, dipK, burntKg)
+    this.put(0, baseC, dipK, burntKg)
+    this.count = 1
   }
 
-  /** One more knot: the cooker's own heat balance, its dip with the lid off, and the fuel that took. */
-  private extend() {
-    const { airC } = this.site
-    const last = STATE_COLUMNS * (this.count - 1)
-    const baseC = this.states[last] as number
-    const dipK = this.states[last + 1] as number
-    const burntKg = this.states[last + 2] as number
-    const sin = this.sin
-    this.sin = sin * this.turn.cos + this.cos * this.turn.sin
-    this.cos = this.cos * this.turn.cos - sin * this.turn.sin
-    if (this.other) this.otherC = this.other.goalC + (this.otherC - this.other.goalC) * this.other.keep
-    const most_W = this.burns ? this.most_W * this.charge(burntKg) : this.habits.fuel ? 0 : this.most_W
-    const nextC = this.baseAfter(baseC, airC + most_W / this.loss_WpK)
-    const goalK = (1 - this.habits.openShare) * (nextC - airC)
-    const nextDipK = this.lidOpen ? goalK + (dipK - goalK) * this.keepOpen : dipK * this.keep.back
-    this.push(nextC, nextDipK, burntKg + (this.burns ? this.burnt(baseC, nextC, most_W) : 0))
+  /** The path as far as so many knots: the cooker's own heat balance, its dip with the lid off, and the fuel that takes. */
+  private reach(count: number) {
+    while (COLUMNS * count > this.knots.length) this.knots = twice(this.knots)
+    const { turn, keep, loss_WpK, burns, other, lidOpen } = this
+    const { airC, fuelKg } = this.site
+    const openK = 1 - this.habits.openShare
+    const last = COLUMNS * (this.count - 1)
+    let baseC = this.knots[last + BASE] as number
+    let dipK = this.knots[last + DIP] as number
+    let burntKg = this.knots[last + BURNT] as number
+    let most_W = burns || this.habits.fuel === undefined ? this.most_W : 0
+    for (let n = this.count; n < count; n++) {
+      const { sin } = this
+      this.sin = sin * turn.cos + this.cos * turn.sin
+      this.cos = this.cos * turn.cos - sin * turn.sin
+      if (other) this.otherC = other.goalC + (this.otherC - other.goalC) * other.keep
+      if (burns && fuelKg < Infinity) most_W = this.most_W * this.charge(burntKg, this.fromS + (n - 1) * KNOT_S)
+      const beforeC = baseC
+      baseC = this.baseAfter(beforeC, airC + most_W / loss_WpK)
+      const goalK = openK * (baseC - airC)
+      dipK = lidOpen ? goalK + (dipK - goalK) * this.keepOpen : dipK * keep.back
+      if (burns) burntKg += this.burnt(beforeC, baseC, most_W, n)
+      this.put(n, baseC, dipK, burntKg)
+    }
+    this.count = Math.max(this.count, count)
   }
 
-  private charge(burntKg: number): number {
+  private charge(burntKg: number, timeS: number): number {
     let { fuelKg } = this.site
     if (fuelKg === Infinity) return 1
-    const nowS = this.fromS + Math.max(0, this.count - 1) * KNOT_S
-    for (const { atS, addKg } of this.site.refuels) if (atS <= nowS) fuelKg += addKg
+    for (const { atS, addKg } of this.site.refuels) if (atS <= timeS) fuelKg += addKg
     return chargeShare(fuelKg - burntKg, this.habits.chargeKg)
   }
 
@@ -255,57 +286,50 @@ export class Cooker {
   }
 
   /** Fuel for a knot: all the fire has while it climbs or the lid is off, what the walls lose while it holds, least while it cools. */
-  private burnt(baseC: number, nextC: number, most_W: number): number {
-    const { fuel } = this.habits
-    if (fuel === undefined) return 0
+  private burnt(baseC: number, nextC: number, most_W: number, knot: number): number {
     const climbs = this.lidOpen || this.warming || nextC > baseC
     const lost_W = this.loss_WpK * (nextC - this.site.airC)
-    if (this.site.fuelKg < Infinity) this.noteLow(most_W, climbs)
+    if (this.site.fuelKg < Infinity) this.noteLow(most_W, climbs, this.fromS + knot * KNOT_S)
     const heat_W = baseC > this.setC ? IDLE_SHARE * most_W : climbs ? most_W : Math.min(most_W, lost_W)
-    return KNOT_S * burn_KgpS(fuel, heat_W, this.most_W)
+    return KNOT_S * burnAt_KgpS(this.heating_JpKg, heat_W, this.most_W)
   }
-  private noteLow(most_W: number, climbs: boolean) {
+  private noteLow(most_W: number, climbs: boolean, timeS: number) {
     const mostC = this.site.airC + most_W / this.loss_WpK
-    if (most_W < this.most_W && (climbs || mostC < this.setC)) this.limited = true
-    if (this.ranOutS === Infinity && !this.searing && mostC <= this.setC - SHORT_K)
-      this.ranOutS = this.fromS + this.count * KNOT_S
+    if (this.limitedS === Infinity && most_W < this.most_W && (climbs || mostC < this.setC)) this.limitedS = timeS
+    if (this.ranOutS === Infinity && !this.searing && mostC <= this.setC - SHORT_K) this.ranOutS = timeS
   }
 
-  private push(baseC: number, dipK: number, burntKg: number) {
-    if (KNOT_COLUMNS * (this.count + 1) > this.knots.length) {
-      this.knots = twice(this.knots)
-      this.states = twice(this.states)
-    }
-    const timeS = this.fromS + this.count * KNOT_S
-    const i = STATE_COLUMNS * this.count
-    const j = KNOT_COLUMNS * this.count
-    this.count++
-    this.states[i] = baseC
-    this.states[i + 1] = dipK
-    this.states[i + 2] = burntKg
+  private put(knot: number, baseC: number, dipK: number, burntKg: number) {
+    const { knots } = this
+    const j = COLUMNS * knot
+    knots[j + BASE] = baseC
+    knots[j + DIP] = dipK
+    knots[j + BURNT] = burntKg
     const excessK = baseC - this.site.airC
-    const fade = within(0, excessK / DRIFT_EXCESS_K, 1)
-    const readingC = baseC - dipK + fade * (this.driftAt(timeS) + this.habits.cycleK * this.sin)
-    this.knots[j] = readingC
+    const fade = within(0, excessK * (1 / DRIFT_EXCESS_K), 1)
+    const swingK = this.driftAt(this.fromS + knot * KNOT_S) + this.habits.cycleK * this.sin
+    const readingC = baseC - dipK + fade * swingK
+    knots[j] = readingC
     if (this.other) {
-      this.knots[j + 1] = this.otherC
-      this.knots[j + 2] = this.otherC
+      knots[j + 1] = this.otherC
+      knots[j + 2] = this.otherC
       return
     }
-    const meatC = readingC + this.member.levelK * within(0, excessK / LEVEL_EXCESS_K, LEVEL_MOST)
-    this.knots[j + 1] = meatC
-    this.knots[j + 2] = meatC + WALLS_KEEP * dipK + DIRECT_SHARE * this.site.direct * excessK
+    const meatC = readingC + this.member.levelK * within(0, excessK * (1 / LEVEL_EXCESS_K), LEVEL_MOST)
+    knots[j + 1] = meatC
+    knots[j + 2] = meatC + WALLS_KEEP * dipK + DIRECT_SHARE * this.site.direct * excessK
   }
 
   /** An Ornstein-Uhlenbeck path on knots of whole minutes. It starts at 0: the fire is tended until meat-on. */
   private driftAt(timeS: number): number {
-    const knot = Math.floor(timeS / DRIFT_KNOT_S)
+    const place = timeS * (1 / DRIFT_KNOT_S)
+    const knot = Math.floor(place)
     while (this.drift.length < knot + 2)
       this.drift.push(
         this.driftKeep * (this.drift[this.drift.length - 1] as number) + this.driftKick * this.member.chance.normal(),
       )
     const a = this.drift[knot] as number
-    return a + (timeS / DRIFT_KNOT_S - knot) * ((this.drift[knot + 1] as number) - a)
+    return a + (place - knot) * ((this.drift[knot + 1] as number) - a)
   }
 }
 

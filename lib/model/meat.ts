@@ -72,6 +72,10 @@ export interface Place {
 export const lossFracOf = ({ rhoKgpM3 }: Matter, { exponent }: Mesh, halfThicknessM: number, lostKgpM2: number) =>
   (lostKgpM2 * (exponent + 1)) / (halfThicknessM * rhoKgpM3)
 
+/** Water of each node that can boil off, kg/m² of skin. */
+export const boilableOf = ({ boilableKgpM3 }: Matter, { cell }: Mesh, halfThicknessM: number) =>
+  cell.map((v) => v * halfThicknessM * boilableKgpM3)
+
 /** Conductivity and heat capacity of the raw material at a temperature. */
 export function rawAt({ columns, fromC, rows }: Matter, tempC: number) {
   const row = Math.min(rows - 1.001, Math.max(0, tempC - fromC))
@@ -142,7 +146,7 @@ export class Meat {
     this.juice = row(0)
     this.logKill = row(0)
     this.held = new Uint8Array(mesh.count)
-    this.boilable = mesh.cell.map((v) => v * halfThicknessM * matter.boilableKgpM3)
+    this.boilable = boilableOf(matter, mesh, halfThicknessM)
     this.skin = new TwoSidedSkin(law, startC)
     this.age(0, this.nodesC)
   }

@@ -33,9 +33,8 @@ export const stagesOf = (setting: Setting, member: Member, fire: MemberFire, roa
 class Stages {
   private readonly moments = Object.fromEntries(MOMENT_IDS.map((id) => [id, Infinity])) as Record<MomentId, number>
   private readonly notes = new Set<Note>()
-  /** When the meat left the fire for good, and the fuel burnt by then. */
-  private fireDoneS = Infinity
-  private fuelKg = 0
+  /** How the fire did until the meat left it for good. */
+  private fire: ReturnType<Cooker['fireUntil']> | undefined
   private readonly cooker: Cooker
   private readonly litKg: number
   private stand: Stand
@@ -68,14 +67,14 @@ class Stages {
         break
       }
       if (i === course.pullStage) this.moments.pull = this.t
-      if (i === course.fireStage) this.endFire()
+      if (i === course.fireStage) this.fire = this.cooker.fireUntil(this.t)
       if (i === course.offHeatStage) {
         this.moments['off-heat'] = this.t
         offHeat = this.state()
         this.roast.seekPeak()
       }
     }
-    if (this.fireDoneS === Infinity) this.endFire()
+    const fire = this.fire ?? this.cooker.fireUntil(this.t)
     const done = unfinished === undefined
     if (done) this.moments['first-slice'] = this.t
     const slice = this.roast.slice()
@@ -90,9 +89,9 @@ class Stages {
       atSlice,
       peakCoreC: peak.tempC,
       notes: this.notes,
-      fuelKg: this.fuelKg,
-      ranOutS: this.cooker.ranOutS < this.fireDoneS ? this.cooker.ranOutS : Infinity,
-      fuelLimited: this.cooker.limited,
+      fuelKg: this.setting.habits.fuel === undefined ? 0 : this.litKg + fire.burntKg,
+      ranOutS: fire.ranOutS,
+      fuelLimited: fire.limited,
       unfinished,
       ...slice,
     }
@@ -129,11 +128,6 @@ class Stages {
     const areaM2 = ((mesh.exponent + 1) * massKg) / (matter.rhoKgpM3 * radiusM)
     return { meanC: meanOf(mesh, this.roast.nodesC()), massKg, areaM2 }
   }
-  private endFire() {
-    this.fireDoneS = this.t
-    this.fuelKg = this.setting.habits.fuel === undefined ? 0 : this.litKg + this.cooker.burntKg(this.t)
-  }
-
   private *roastStage(
     stage: CourseStage & { do: 'roast' },
     index: number,

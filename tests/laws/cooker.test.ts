@@ -58,7 +58,14 @@ describe('path', () => {
     const path = cooker('kettle-charcoal')
     path.aim(180, 777)
     path.readingC(2000)
-    for (let i = 0; i < 80; i++) expect(path.readingC(777 + i * KNOT_S)).toBeCloseTo(path.knots[3 * i] as number, 9)
+    const often = cooker('kettle-charcoal')
+    often.aim(180, 777)
+    const [rows, again] = [new Float32Array(4 * 80), new Float32Array(4 * 80)]
+    expect(path.copyKnots(rows, 0, 777, 80)).toBe(777)
+    for (let i = 0; i < 80; i++) expect(rows[4 * i]).toBe(Math.fround(often.readingC(777 + i * KNOT_S)))
+    // copied on from some time between, it is the same path
+    expect(path.copyKnots(again, 0, 777 + 20.5 * KNOT_S, 80)).toBe(777 + 20 * KNOT_S)
+    expect(again.slice(0, 4 * 60)).toEqual(rows.slice(4 * 20))
   })
   test('a thermostat swings about its set point by its habit', () => {
     const still = { ...member(1), levelK: 0, chance: { uniform: () => 0.5, normal: () => 0 } }

@@ -2,7 +2,7 @@
 import { driveAt } from '../cook-cells'
 import { KNOT_S } from '../cooker-path'
 import { peakAt } from '../crossing'
-import { lossFracOf, rawAt } from '../meat'
+import { boilableOf, lossFracOf, rawAt } from '../meat'
 import { type Body, bodyOf, type Leg, type MemberFire, type Peak, type Roast, slicedOf } from '../roast'
 import { SAMPLE_S, type Setting } from '../simulate'
 import type { Member } from '../spread'
@@ -115,20 +115,14 @@ export class Lane implements Roast {
   private writePath() {
     const { cooker } = this.fire
     const { timeS } = this
-    const first = Math.floor((timeS - cooker.fromS) / KNOT_S)
-    const fromS = cooker.fromS + first * KNOT_S
-    const needed = Math.ceil((this.wide(at.GOAL) - fromS) / KNOT_S) + 1
-    const count = Math.max(2, Math.min(AHEAD, needed))
-    cooker.copyKnots(this.kernel.f32, (at.PATHS_AT + this.lane * at.PATH) >> 2, first, count)
+    const needed = Math.ceil((this.wide(at.GOAL) - timeS) / KNOT_S) + 2
+    const count = Math.min(AHEAD, needed)
+    const fromS = cooker.copyKnots(this.kernel.f32, (at.PATHS_AT + this.lane * at.PATH) >> 2, timeS, count)
     this.setWide(at.PATH_FROM, fromS)
     this.setWide(at.PATH_PER_S, 1 / KNOT_S)
     this.setState(at.PATH_LAST, count - 1)
-    const endS = fromS + (count - 1) * KNOT_S
-    this.setWide(
-      at.EVENT,
-      Math.floor(endS / SAMPLE_S) * SAMPLE_S > timeS ? Math.floor(endS / SAMPLE_S) * SAMPLE_S : endS,
-    )
-    if (needed <= count) this.setWide(at.EVENT, Number.POSITIVE_INFINITY)
+    const endS = Math.floor((fromS + (count - 1) * KNOT_S) / SAMPLE_S) * SAMPLE_S
+    this.setWide(at.EVENT, count === needed ? Infinity : endS)
   }
 
   private setStand({ h_WpM2K, vapourPa, sealed }: Stand) {
@@ -162,6 +156,7 @@ export class Lane implements Roast {
     const { matter } = this.setting
     const { startC, kFactor, rhoCFactor } = this.member
     const raw = rawAt(matter, startC)
+    const boilable = boilableOf(matter, mesh, radiusM)
     for (let i = 0; i < mesh.count; i++) {
       const node = at.NODES_AT + i * at.NODE
       const cellM = (mesh.cell[i] as number) * radiusM
@@ -174,7 +169,7 @@ export class Lane implements Roast {
       this.setRow(node + at.PEAK_C, startC)
       this.setRow(node + at.JUICE, 0)
       this.setRow(node + at.KILL, 0)
-      this.setRow(node + at.BOILABLE, cellM * matter.dryableKgpM3)
+      this.setRow(node + at.BOILABLE, boilable[i] as number)
       this.setRow(node + at.HELD, 0)
       this.setRow(node + at.UNIT_LINK, ((mesh.link[i] as number) * 0.5) / radiusM)
       this.setRow(node + at.CELL, cellM)
@@ -219,6 +214,9 @@ export class Lane implements Roast {
     this.kernel.i32[(row >> 2) + this.lane] = value
   }
   private column(row: number) {
-    return Float64Array.from({ length: this.body.mesh.count }, (_, i) => this.row(at.NODES_AT + i * at.NODE + row))
+    const { count } = this.body.mesh
+    const column = new Float64Array(count)
+    for (let i = 0; i < count; i++) column[i] = this.row(at.NODES_AT + i * at.NODE + row)
+    return column
   }
 }

@@ -18,6 +18,7 @@ const WITHIN_K = 0.06
 const WITHIN_S = 5
 const WITHIN_LOSS = 0.001
 const WITHIN_KILL = 0.01
+const WITHIN_FUEL_KG = 0.005
 /** Where the core moves more slowly than this, a second means nothing: there the temperatures are held against each other. */
 const SLOW_KPS = 0.02 / 60
 
@@ -29,6 +30,7 @@ interface Apart {
   readonly slowMomentsK: number
   readonly loss: number
   readonly kill: number
+  readonly fuelKg: number
   /** Members that get to a moment by one kernel only. */
   readonly missed: number
 }
@@ -60,6 +62,7 @@ function apart(plain: Forecast, simd: Forecast): Apart {
     slowMomentsK: Math.max(0, ...reached.filter(slow).map(({ m, timeS, byS }) => byS * slopeAt(plain, m, timeS))),
     loss: most((m) => Math.abs((plain.lossFrac[m] as number) - (simd.lossFrac[m] as number))),
     kill: most((m) => (killed(m) > 0.01 ? Math.abs((simd.lethalityLog[m] as number) / killed(m) - 1) : 0)),
+    fuelKg: most((m) => Math.abs((plain.fuelKg?.[m] ?? 0) - (simd.fuelKg?.[m] ?? 0))),
     missed: times.length - reached.length,
   }
 }
@@ -85,6 +88,7 @@ function expectAlike(plan: CookPlan) {
   expect(found.slowMomentsK, told).toBeLessThan(WITHIN_K)
   expect(found.loss, told).toBeLessThan(WITHIN_LOSS)
   expect(found.kill, told).toBeLessThan(WITHIN_KILL)
+  expect(found.fuelKg, told).toBeLessThan(WITHIN_FUEL_KG)
   expect(found.missed, told).toBe(0)
 }
 
