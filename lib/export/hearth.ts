@@ -1,26 +1,21 @@
 import type { CookerKind } from '../model/cook'
+import { COOKERS } from '../model/cooker'
 import type { Shoot } from '../plan/shoot'
 
-/** What heats a cooker and where it stands: what kit and hazards go by. */
+/** What heats a cooker and where it stands: what kit and hazards go by. Pellets are wood. */
 export interface Hearth {
   readonly heat: 'charcoal' | 'wood' | 'gas' | 'electric'
   readonly outdoors: boolean
 }
 
-const HEARTHS: Readonly<Record<CookerKind, Hearth>> = {
-  oven: { heat: 'electric', outdoors: false },
-  'convection-oven': { heat: 'electric', outdoors: false },
-  'ceramic-charcoal': { heat: 'charcoal', outdoors: true },
-  'kettle-charcoal': { heat: 'charcoal', outdoors: true },
-  'offset-wood': { heat: 'wood', outdoors: true },
-  // Wood that an electric screw feeds.
-  pellet: { heat: 'wood', outdoors: true },
-  'gas-grill': { heat: 'gas', outdoors: true },
-  'water-bath': { heat: 'electric', outdoors: false },
-}
 const PLUGGED: readonly CookerKind[] = ['oven', 'convection-oven', 'pellet', 'water-bath']
 
-export const hearthOf = (kind: CookerKind): Hearth => HEARTHS[kind]
+export function hearthOf(kind: CookerKind): Hearth {
+  const { fuel, indoors } = COOKERS[kind]
+  const burns =
+    kind === 'gas-grill' ? 'gas' : fuel === undefined ? 'electric' : fuel === 'charcoal' ? 'charcoal' : 'wood'
+  return { heat: burns, outdoors: !indoors }
+}
 
 export const heatedBy = (shoot: Shoot, ...heats: readonly Hearth['heat'][]) =>
   shoot.cooks.some(({ cooker }) => heats.includes(hearthOf(cooker.kind).heat))

@@ -1,11 +1,11 @@
 import type { Layout } from '../day/layout'
-import type { Spread } from '../model/forecast'
+import { fuelName } from '../model/fuel'
+import type { FuelSummary } from '../model/fuel-need'
 import { boilingC, pressureAtPa } from '../model/vapour'
 import { formatDate } from '../plan/clock'
 import { surroundingsOf } from '../plan/cook-plan'
-import type { Cook, Shoot } from '../plan/shoot'
-import { celsius, formatMass, formatTemp, type Kilograms, kilograms, type UnitSystem } from '../units'
-import { hearthOf } from './hearth'
+import type { Shoot } from '../plan/shoot'
+import { celsius, formatMass, formatShare, formatTemp, type Kilograms, type UnitSystem } from '../units'
 import { type AheadLine, aheadOf, roastName } from './prep-ahead'
 import { cameraKit, cookKit, type ShotKit, shotKit } from './prep-kit'
 
@@ -14,8 +14,8 @@ export interface PrepInput {
   readonly layout: Layout
   readonly units: UnitSystem
   readonly revision: number
-  /** Fuel by cook over its members; without it the list says nothing of amounts. */
-  readonly fuel?: ReadonlyMap<string, Spread<Kilograms>>
+  /** What each cook burns; none where it burns nothing. */
+  readonly fuel?: ReadonlyMap<string, FuelSummary>
 }
 export interface PrepList {
   readonly title: string
@@ -45,32 +45,20 @@ export function prepListOf(input: PrepInput): PrepList {
   }
 }
 
-/** On top of what nearly every cook burns: a wet sack, wind, a fire lit twice; common practice, no source. */
-const RESERVE = 0.25
-/** Nobody weighs charcoal finer than this, kg. */
-const STEP_KG = 0.1
-
+/** What to bring has its reserve in it. */
 function fuelLines({ shoot, fuel, units }: PrepInput): string[] {
-  return shoot.cooks.flatMap((cook) => {
-    const burnt = fuel?.get(cook.id)
-    if (!burnt) return []
-    const up = (kg: number) => formatMass(kilograms(Math.ceil(kg / STEP_KG - 1e-9) * STEP_KG), units)
-    const name = fuelName(cook)
+  return shoot.cooks.flatMap(({ id }) => {
+    const need = fuel?.get(id)
+    if (!need) return []
+    const mass = (kg: Kilograms) => formatMass(kg, units)
+    const { low, likely, high } = need.needed
+    const whose = shoot.cooks.length > 1 ? ` for ${id}` : ''
     return [
-      `${name} for ${shoot.cooks.length > 1 ? cook.id : 'the cook'}: ${up(burnt.likely)} likely, ${up(burnt.high)} in the hungriest of twenty cooks. Bring ${up(burnt.high * (1 + RESERVE))}, reserve included.`,
+      `${capital(fuelName(need.kind))}${whose}: bring ${mass(need.take)}, a reserve of ${formatShare(need.reserveShare)} included. The cook likely burns ${mass(likely)}, from ${mass(low)} to ${mass(high)}.`,
     ]
   })
 }
-const fuelName = (cook: Cook) => {
-  const { heat } = hearthOf(cook.cooker.kind)
-  return heat === 'charcoal'
-    ? 'Charcoal'
-    : heat === 'wood'
-      ? cook.cooker.kind === 'pellet'
-        ? 'Pellets'
-        : 'Wood'
-      : 'Gas'
-}
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
 
 /** The roasts, then the recipe's ingredients as its author wrote them. */
 function shoppingOf({ shoot, units }: PrepInput): PrepList['shopping'] {

@@ -1,7 +1,7 @@
 import type { Stage } from '../model/cook'
 import type { Shoot } from '../plan/shoot'
 import { celsius, formatTemp } from '../units'
-import { hearthOf, heatedBy, isOutdoors, isPluggedIn, searsHot } from './hearth'
+import { hearthOf, heatedBy, isPluggedIn, searsHot } from './hearth'
 import type { RiskInput, RiskLine, WhoOf } from './risk-sheet'
 
 /** Sparks carry on such a wind; [estimate] m/s */
@@ -30,6 +30,7 @@ const hottestC = (shoot: Shoot) =>
 function burningFuel(shoot: Shoot, cook: string): RiskLine[] {
   if (!heatedBy(shoot, 'charcoal', 'wood')) return []
   const charcoal = heatedBy(shoot, 'charcoal')
+  const roofed = shoot.cooks.some(({ cooker }) => cooker.sheltered)
   return [
     {
       hazard: 'Open fire',
@@ -43,7 +44,7 @@ function burningFuel(shoot: Shoot, cook: string): RiskLine[] {
     },
     {
       hazard: 'Carbon monoxide',
-      does: `${charcoal ? 'Charcoal' : 'Wood'} burns outdoors only, never in a room, tent, garage or van, nor does it cool down in one: it gives off carbon monoxide long after the flames. Headache or dizziness: out into fresh air, call for help.`,
+      does: `${charcoal ? 'Charcoal' : 'Wood'} burns outdoors only, never in a room, tent, garage or van, nor does it cool down in one: it gives off carbon monoxide long after the flames.${roofed ? ' The plan shelters the cooker from the wind: two sides and the way up for the smoke stay open.' : ''} Headache or dizziness: out into fresh air, call for help.`,
       who: cook,
     },
     {
@@ -83,7 +84,7 @@ const plugged = (shoot: Shoot): RiskLine[] =>
 
 const wind = (shoot: Shoot, cook: string): RiskLine[] => {
   const blows = shoot.weather?.wind ?? 0
-  const open = shoot.cooks.some(({ cooker }) => hearthOf(cooker.kind).heat !== 'electric') && isOutdoors(shoot)
+  const open = shoot.cooks.some(({ cooker }) => hearthOf(cooker.kind).heat !== 'electric' && !cooker.sheltered)
   return open && blows >= SPARKS_FLY_MPS
     ? [
         {

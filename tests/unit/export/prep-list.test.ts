@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { type PrepInput, prepListOf } from '../../../lib/export/prep-list'
+import type { FuelSummary } from '../../../lib/model/fuel-need'
 import type { Cook, Shoot } from '../../../lib/plan/shoot'
-import { celsius, kilograms, metres } from '../../../lib/units'
+import { celsius, frac, kilograms, metres } from '../../../lib/units'
 import { lambLayout, lambShoot } from './synthetic'
 
 const shoot = lambShoot()
@@ -58,11 +59,17 @@ describe('prep list: what is done ahead', () => {
 })
 
 describe('prep list: fuel, shopping, thermometers', () => {
-  test('fuel is left out until the forecast tells it, then it has a reserve and is rounded up', () => {
+  test('fuel is what the forecast says, its reserve told; a cook that burns nothing has no line', () => {
     expect(list().fuel).toEqual([])
-    const fuel = new Map([['hero', { low: kilograms(1.5), likely: kilograms(1.92), high: kilograms(2.4) }]])
-    expect(list({ fuel }).fuel).toEqual([
-      'Charcoal for the cook: 2 kg likely, 2.4 kg in the hungriest of twenty cooks. Bring 3 kg, reserve included.',
+    const need: FuelSummary = {
+      kind: 'charcoal',
+      needed: { low: kilograms(1.5), likely: kilograms(1.9), high: kilograms(2.4) },
+      reserveShare: frac(0.25),
+      take: kilograms(2.4),
+      sentence: '',
+    }
+    expect(list({ fuel: new Map([['hero', need]]) }).fuel).toEqual([
+      'Charcoal: bring 2.4 kg, a reserve of 25 % included. The cook likely burns 1.9 kg, from 1.5 kg to 2.4 kg.',
     ])
   })
   test('shopping is the roast and the ingredients as written', () => {

@@ -49,6 +49,11 @@ describe('risk sheet', () => {
     for (const absent of ['Heat', 'Cold', 'Wind and sparks'])
       expect(hazards(sheet(weather(15, 2)))).not.toContain(absent)
   })
+  test('a sheltered fire keeps its sides open, and is told no wind', () => {
+    const sheltered = { cooks: [{ ...hero, cooker: { ...hero.cooker, sheltered: true } }] }
+    expect(linesOf(sheet(sheltered)).find(({ hazard }) => hazard === 'Carbon monoxide')?.does).toContain('two sides')
+    expect(hazards(sheet({ ...sheltered, weather: { wind: metresPerSecond(9) } }))).not.toContain('Wind and sparks')
+  })
   test('a fire through the small hours is not watched alone', () => {
     expect(hazards(sheet())).not.toContain('Night')
     const tasks = [
