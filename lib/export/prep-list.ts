@@ -60,13 +60,17 @@ function fuelLines({ shoot, fuel, units }: PrepInput): string[] {
 }
 const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
 
-/** The roasts, then the recipe's ingredients as its author wrote them. */
+/** The roasts, then the recipe's ingredients as its author wrote them; a roast that stands among these is bought once. */
 function shoppingOf({ shoot, units }: PrepInput): PrepList['shopping'] {
-  const roasts = shoot.cooks.map((cook) => ({
-    what: `${roastName(cook)}${cook.roast.frozen ? ', frozen' : ''}`,
-    much: formatMass(cook.roast.mass, units),
-  }))
-  return [...roasts, ...(shoot.card?.ingredients ?? []).filter(({ what }) => what.trim() !== '')]
+  const ingredients = (shoot.card?.ingredients ?? []).filter(({ what }) => what.trim() !== '')
+  const roasts = shoot.cooks.flatMap((cook, i) => {
+    const name = roastName(cook)
+    const listed = i === 0 && ingredients.some(({ what }) => what.toLowerCase().includes(name.toLowerCase()))
+    return listed
+      ? []
+      : [{ what: `${name}${cook.roast.frozen ? ', frozen' : ''}`, much: formatMass(cook.roast.mass, units) }]
+  })
+  return [...roasts, ...ingredients]
 }
 
 const NO_BREAK = '\u00a0'

@@ -27,10 +27,10 @@ export function slipOf(sheet: Sheet, person: string): Slip {
   const has = ({ people }: { readonly people: readonly string[] }) => people.includes(person)
   const tasks = layout.tasks.filter(has).map((task): Timed => {
     const title = shoot.tasks?.find((t) => t.id === task.id)?.title ?? task.id
-    return { at: task.start, ...row(sheet, task.start, title, `until ${clockOf(sheet, task.end)}`) }
+    return { at: task.start, ...row(sheet, task.start, `${title}, until ${clockOf(sheet, task.end)}`, '') }
   })
   const meals = layout.meals.filter(has).map((meal): Timed => {
-    return { at: meal.start, ...row(sheet, meal.start, 'meal', `until ${clockOf(sheet, meal.end)}`) }
+    return { at: meal.start, ...row(sheet, meal.start, `meal, until ${clockOf(sheet, meal.end)}`, '') }
   })
   const shots = layout.shots.filter(has).map((placed) => shotRow(sheet, placed))
   const between = [...shots, ...tasks, ...meals].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))

@@ -6,3 +6,4 @@ export const tied = (text: string): string =>
     .replace(/(?<=[\d½¼¾]) (?=(?:[°%]|(?:h|min|kg|g|lb|oz|cm|mm|in)(?![\p{L}])))/gu, NBSP)
     .replace(/(?<=\d\u00a0h) (?=\d)/g, NBSP)
     .replace(/ \/ (?=\d)/g, `${NBSP}/${NBSP}`)
+    .replace(/(?<=\d°) (?=[NSEW]\b)/g, NBSP)

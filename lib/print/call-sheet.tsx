@@ -87,8 +87,7 @@ function Facts({ s, model }: Part) {
         <Words style={s.call}>{model.crewCall}</Words>
       </View>
       <Fact s={s} title="Place">
-        {model.place}
-        {model.producer.parking ? `. Parking: ${model.producer.parking}` : ''}
+        {`${model.place}${model.producer.parking ? `. Parking: ${model.producer.parking}` : ''}`}
       </Fact>
       <Fact s={s} title="Light and weather">
         {model.light}
@@ -117,7 +116,7 @@ const Filled = ({ label, words }: { label: string; words: string | null }) =>
     <Blank label={label} />
   ) : (
     <Words>
-      {label} <Text style={{ fontWeight: 700 }}>{words}</Text>
+      {label}: <Text style={{ fontWeight: 700 }}>{words}</Text>
     </Words>
   )
 

@@ -84,7 +84,16 @@ function inParts(slip: Slip, model: CallSheetModel, paper: Paper): Part[] {
     used += takes
     parts.at(-1)?.push(row)
   }
-  return parts.map((rows, part) => ({ ...slip, rows, part }))
+  return withoutOrphans(parts).map((rows, part) => ({ ...slip, rows, part }))
+}
+
+/** The wrap alone on a slip gets lost: the last part has a few rows of the one before it. */
+const LEAST_ROWS = 4
+function withoutOrphans(parts: readonly SlipRow[][]): SlipRow[][] {
+  const [last, before] = [parts.at(-1) ?? [], parts.at(-2)]
+  if (!before || last.length >= LEAST_ROWS) return [...parts]
+  const cut = Math.max(1, before.length - (LEAST_ROWS - last.length))
+  return [...parts.slice(0, -2), before.slice(0, cut), [...before.slice(cut), ...last]]
 }
 
 interface FootLine {
@@ -94,7 +103,7 @@ interface FootLine {
 }
 function footLines(slip: Slip, { producer }: CallSheetModel): FootLine[] {
   const said = (label: string, words: string | null) => ({
-    words: `${label} ${words ?? ''}`.trim(),
+    words: words === null ? label : `${label}: ${words}`,
     blank: words === null,
   })
   return [

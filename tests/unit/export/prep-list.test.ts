@@ -84,6 +84,11 @@ describe('prep list: fuel, shopping, thermometers', () => {
       { what: 'coarse salt', much: '45 g' },
     ])
   })
+  test('a roast that the recipe lists is bought once', () => {
+    const name = list().shopping[0]?.what ?? ''
+    const card = { ingredients: [{ what: `${name}, trimmed`, much: '3.2 kg' }] }
+    expect(list({ shoot: { ...shoot, card } }).shopping).toEqual(card.ingredients)
+  })
   test('water boils at less the higher the place', () => {
     const at = (m: number) =>
       list({ shoot: { ...shoot, place: { ...shoot.place, altitude: metres(m) } } }).thermometers[1] as string
