@@ -6,6 +6,7 @@ import type { DayForecast } from './day-forecast'
 import { momentIn, placesIn, type Stood } from './day-replay'
 import type { Call, Capture, Layout } from './layout'
 import { RULES } from './rules'
+import { asServed } from './slice-wait'
 
 /**
  * How often each moment is caught when every member's own probe drives the calls, by replaying the layout's calls in
@@ -15,7 +16,7 @@ import { RULES } from './rules'
 export function captureOf(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, DayForecast>): Capture {
   const cooks = shoot.cooks.flatMap((c) => {
     const forecast = forecasts.get(c.id)
-    return forecast ? [cookTimes(c.id, forecast)] : []
+    return forecast ? [cookTimes(c.id, asServed(shoot, c.id, forecast, layout.meatOn[c.id] ?? layout.start))] : []
   })
   const posts = postsOf(shoot, layout, cooks)
   const members = Math.min(...cooks.map((c) => c.members), ...(cooks.length === 0 ? [0] : []))

@@ -1,5 +1,6 @@
 import { quantileOf } from '../model/quantiles'
 import type { Shoot } from '../plan/shoot'
+import type { Chance } from './backward-curve'
 import type { CookTimes } from './cook-times'
 import type { DayClock } from './day-clock'
 import { handleMin, type MomentJob } from './moment-job'
@@ -25,6 +26,8 @@ interface Context {
   readonly call: number | null
   /** The latest a shot may end. */
   readonly lastEnd: number | null
+  /** The meat-on of the first cook that a chosen chance asks for. */
+  readonly chosen: Chance | null
 }
 const FORWARD_MIN = 240
 /** A slice in the light may give away so much of its chance if the day gains by it. */
@@ -48,8 +51,15 @@ export function soonestMeatOn({ cooks, moments }: Context, cook: number, call: n
 const ahead = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i)
 
 function firstCook(context: Context): Omit<MeatOnChoices, 'choices'> & { choices: number[] } {
-  const { shoot, clock, call } = context
+  const { shoot, clock, call, chosen } = context
   const slice = shoot.day?.slice
+  if (slice && chosen)
+    return {
+      choices: [chosen.minute],
+      inLight: 'in' in slice ? [chosen.chance] : [],
+      wish: [0],
+      sliceTooSoon: false,
+    }
   const soonest = call === null ? Number.NEGATIVE_INFINITY : soonestMeatOn(context, 0, call)
   const wanted =
     slice && ('at' in slice ? sliceAt(context, clock.fromClock(slice.at)) : sliceIn(context, slice.in, soonest))

@@ -1,6 +1,7 @@
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Task } from '../plan/shoot'
+import { servedCooks } from './chosen-meat-on'
 import { ClashTable } from './clash'
 import { type CookTimes, cookTimes } from './cook-times'
 import { type Crew, candidatesFor, crewOf, type Mask, peopleMask } from './crew'
@@ -49,16 +50,18 @@ export interface DayProblem {
   readonly standing: Standing | null
 }
 
-export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForecast>): DayProblem {
+/** `on`: where a running day has its first meat on, minute of the day. */
+export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForecast>, on?: number): DayProblem {
   const clock = dayClock(shoot)
   const crew = crewOf(shoot)
-  const cooks = shoot.cooks.flatMap((c) => {
+  const call = callOf(shoot, clock)
+  const ready = shoot.cooks.flatMap((c) => {
     const forecast = forecasts.get(c.id)
     return forecast ? [cookTimes(c.id, forecast)] : []
   })
+  const { cooks, chosen } = servedCooks({ shoot, clock, crew, cooks: ready, call }, on)
   const { jobs: moments, unfit } = momentJobs(shoot, crew, cooks)
   const floats = floatJobs({ shoot, crew, cooks, clock, moments })
-  const call = callOf(shoot, clock)
   const wrapLimit = shoot.day?.wrap === undefined ? null : clock.fromClock(shoot.day.wrap)
   const overtimeMin = Math.floor((shoot.day?.overtime ?? 0) / 60)
   const lastEnd = wrapLimit === null ? null : wrapLimit + overtimeMin - RULES.strikeMin
@@ -78,7 +81,7 @@ export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForec
     unfit: [...unfit, ...floats.unfit],
     clashes: new ClashTable(moments),
     risk: new HoldRisk(moments, cooks),
-    meatOn: meatOnChoices({ shoot, clock, cooks, moments, call, lastEnd }),
+    meatOn: meatOnChoices({ shoot, clock, cooks, moments, call, lastEnd, chosen }),
     call,
     wrapLimit,
     overtimeMin,

@@ -87,4 +87,6 @@ export const ALTITUDE: Bounds = {
 export const AIR_TEMP = between(-40, 55, "Write the air's temperature from −40 °C to 55 °C (−40 °F to 131 °F).")
 export const WIND = between(0, 40, 'Write a wind up to 40 m/s (90 mph), such as "3 m/s".')
 export const HUMIDITY = between(0, 1, 'Write a humidity from 0 % to 100 %.')
+/** A certainty no ensemble of a few hundred members could tell is none. */
+export const CHANCE = between(0.05, 0.99, 'Write a chance from 5 % to 99 %, such as "80 %".')
 export const PROBE_LEAD = between(80, 700, 'Write what the probe\'s cable stands, such as "250 °C" or "480 °F".')

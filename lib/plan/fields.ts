@@ -74,12 +74,17 @@ export const record = <S extends z.core.$ZodLooseShape>(what: string, shape: S) 
   })
 }
 
-/** An object with exactly one of its keys. */
-export const eitherOf = <T>(what: string, shape: Record<string, z.ZodType>) =>
-  record(what, Object.fromEntries(Object.entries(shape).map(([key, type]) => [key, type.optional()])))
-    .meta({ minProperties: 1, maxProperties: 1 })
+/** An object with exactly one of the keys of `shape`; those of `beside` may stand with it. */
+export const eitherOf = <T>(what: string, shape: Record<string, z.ZodType>, beside: Record<string, z.ZodType> = {}) =>
+  record(
+    what,
+    Object.fromEntries(
+      [...Object.entries(shape), ...Object.entries(beside)].map(([key, type]) => [key, type.optional()]),
+    ),
+  )
+    .meta({ minProperties: 1, maxProperties: 1 + Object.keys(beside).length })
     .transform((value, ctx): T => {
-      const given = Object.values(value).filter((entry) => entry !== undefined)
+      const given = Object.keys(shape).filter((key) => value[key] !== undefined)
       if (given.length === 1) return value as T
       const names = listed(Object.keys(shape).map((key) => `"${key}"`))
       const count = given.length === 0 ? 'none' : 'more than one'

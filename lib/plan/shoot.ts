@@ -173,13 +173,17 @@ const TASK = record('a task', {
   to: edge,
   needs: needs(1),
 })
+type Slice = ({ readonly at: string } | { readonly in: (typeof LIGHTS)[number] }) & { readonly chance?: Frac }
+/** `chance`: how sure it must be; the meat then goes on as late as that allows, and rests on until the time has come. */
+const SLICE = eitherOf<Slice>(
+  'the wanted slice',
+  { at: clock, in: word('a light', LIGHTS) },
+  { chance: quantity<Frac>('share', bounds.CHANCE) },
+)
 const DAY = record('a day', {
   call: clock.optional(),
   wrap: clock.optional(),
-  slice: eitherOf<{ at: string } | { in: (typeof LIGHTS)[number] }>('the wanted slice', {
-    at: clock,
-    in: word('a light', LIGHTS),
-  }).optional(),
+  slice: SLICE.optional(),
   turnaround: quantity<Seconds>('duration', bounds.DAY_TIME).optional(),
   meal: quantity<Seconds>('duration', bounds.SHOT_TIME).optional(),
   /** How long past `wrap` the day may run, at a price; none where it is absent. */

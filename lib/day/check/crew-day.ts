@@ -1,6 +1,7 @@
 import { type Booked, type Facts, isWatch, type MealSpan, overlap, peopleSpan } from './facts'
 import { LIMITS } from './limits'
 import { inLight } from './placement'
+import { sharePleased } from './served'
 import { type Violation, violation } from './violation'
 
 /** The crew comes, eats and goes home as promised, and the meat goes on when the layout says. */
@@ -103,6 +104,7 @@ function checkSlice(facts: Facts): Violation[] {
   const wanted = shoot.day?.slice
   const likely = moment(shoot.cooks[0]?.id ?? '', 'first-slice')?.likely
   if (!wanted || typeof likely !== 'number' || layout.conflicts.some((c) => c.rule.includes('slice'))) return []
+  if (wanted.chance !== undefined) return checkChance(facts, wanted.chance)
   if ('in' in wanted) {
     if (inLight(facts, wanted.in, likely, likely)) return []
     return [violation('slice-missed', `The first slice is likely at ${clock.show(likely)}, not in ${wanted.in}.`)]
@@ -110,4 +112,20 @@ function checkSlice(facts: Facts): Violation[] {
   const asked = facts.edge('', wanted.at) ?? likely
   if (Math.abs(likely - asked) <= LIMITS.sliceMs) return []
   return [violation('slice-missed', `The first slice is likely at ${clock.show(likely)}, and wanted at ${wanted.at}.`)]
+}
+
+/** Where the day asks for a chance it is the share of cooks that counts, not the likely one. */
+function checkChance({ shoot, forecast, meatOn, edge }: Facts, asked: number): Violation[] {
+  const first = shoot.cooks[0]?.id ?? ''
+  const served = forecast(first)
+  if (!served) return []
+  const share = sharePleased(shoot, served, meatOn(first), (at) => edge('', at) ?? Number.NaN)
+  if (share >= asked - LIMITS.chanceGrain) return []
+  const text = (s: number) => `${Math.round(s * 100)} %`
+  return [
+    violation(
+      'slice-missed',
+      `The slice comes as wished in ${text(share)} of cooks, and ${text(asked)} was asked for.`,
+    ),
+  ]
 }

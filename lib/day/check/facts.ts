@@ -2,6 +2,7 @@ import { MOMENT_IDS, type MomentId } from '../../model/moment-ids'
 import type { Shoot, Shot, Task } from '../../plan/shoot'
 import type { DayForecast } from '../day-forecast'
 import type { Call, Layout, PlacedShot } from '../layout'
+import { servedForecast } from './served'
 import { type WallClock, wallClock } from './wall-clock'
 
 export interface Span {
@@ -65,10 +66,17 @@ const begins = (b: Booked) => Math.min(b.setup, b.start)
 export const peopleSpan = (b: Booked): Span => ({ start: begins(b), end: b.shot.locked ? b.start : b.end })
 export const cameraSpan = (b: Booked): Span => ({ start: begins(b), end: b.end })
 
-export function gatherFacts(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, DayForecast>): Facts {
+export function gatherFacts(shoot: Shoot, layout: Layout, given: ReadonlyMap<string, DayForecast>): Facts {
   const clock = wallClock(shoot.zone)
   const firstCook = shoot.cooks[0]?.id ?? ''
   const meatOn = (cook: string) => Date.parse(layout.meatOn[cook] ?? '')
+  const forecasts = new Map(given)
+  const first = given.get(firstCook)
+  if (first)
+    forecasts.set(
+      firstCook,
+      servedForecast(shoot, first, meatOn(firstCook), (at) => clockEdge(shoot, clock, at)),
+    )
   const moment = (cook: string, id: MomentId) =>
     fromForecast(forecasts.get(cook), id, meatOn(cook)) ?? fromCalls(layout.calls, cook, id)
   const shots = new Map((shoot.shots ?? []).map((s) => [s.id, s]))

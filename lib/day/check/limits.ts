@@ -15,6 +15,8 @@ export const LIMITS = {
   slicedMs: 20 * MINUTE_MS,
   /** How far from a wanted slice time the likely one may fall. */
   sliceMs: 5 * MINUTE_MS,
+  /** A fresh ensemble has its own share. */
+  chanceGrain: 0.05,
   /** Share of members in which a call may leave too little time. */
   missShare: 0.05,
 } as const
