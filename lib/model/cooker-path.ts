@@ -5,7 +5,7 @@
  */
 import { type CookerHabits, USUAL_WIND_MPS, warmingTimeS } from './cooker'
 import { crossing, hasMet, type Watch } from './crossing'
-import { burnAt_KgpS, chargeShare, HEATING_VALUE_JPKG, IDLE_SHARE, lossInWind_WpK, most_W } from './fuel'
+import { chargeShare, DRAUGHT_SHARE, HEATING_VALUE_JPKG, IDLE_SHARE, lossInWind_WpK, most_W } from './fuel'
 import type { Chance } from './random'
 
 export const KNOT_S = 15
@@ -83,7 +83,9 @@ export class Cooker {
   private otherC = 0
   private burns: boolean
   private searing = false
-  private readonly heating_JpKg: number
+  /** Of `burn_KgpS`, for a knot: with the draught's share as it grows with the heat. */
+  private readonly draughtPerW: number
+  private readonly kgPerW: number
   private readonly loss_WpK: number
   private readonly most_W: number
   private readonly keep: { readonly climb: number; readonly cool: number; readonly back: number; readonly open: number }
@@ -107,9 +109,10 @@ export class Cooker {
     const step = (minutes: number) => Math.exp(-KNOT_S / (60 * minutes))
     this.setC = Math.min(setC, habits.hottestC)
     this.burns = habits.fuel !== undefined
-    this.heating_JpKg = habits.fuel === undefined ? Infinity : HEATING_VALUE_JPKG[habits.fuel]
     this.loss_WpK = lossInWind_WpK(habits, windMpS) * member.lossFactor
     this.most_W = most_W(habits) * member.lossFactor
+    this.draughtPerW = DRAUGHT_SHARE / this.most_W
+    this.kgPerW = habits.fuel === undefined ? 0 : KNOT_S / HEATING_VALUE_JPKG[habits.fuel]
     this.keep = {
       climb: step(habits.climbMin * member.climbFactor),
       cool: step(habits.coolMin),
@@ -233,34 +236,42 @@ export class Cooker {
       const { nowC, goalC, fromS, timeConstantS } = this.other
       this.otherC = goalC + (nowC - goalC) * Math.exp((fromS - timeS) / timeConstantS)
     }
-    this.put(0, baseC, dipK, burntKg)
+    this.put(0, baseC, dipK, burntKg, this.sin, this.otherC)
     this.count = 1
   }
 
   /** The path as far as so many knots: the cooker's own heat balance, its dip with the lid off, and the fuel that takes. */
   private reach(count: number) {
     while (COLUMNS * count > this.knots.length) this.knots = twice(this.knots)
-    const { turn, keep, loss_WpK, burns, other, lidOpen } = this
+    const { turn, keep, keepOpen, loss_WpK, burns, other, lidOpen } = this
     const { airC, fuelKg } = this.site
     const openK = 1 - this.habits.openShare
     const last = COLUMNS * (this.count - 1)
     let baseC = this.knots[last + BASE] as number
     let dipK = this.knots[last + DIP] as number
     let burntKg = this.knots[last + BURNT] as number
+    let { sin, cos, otherC } = this
     let most_W = burns || this.habits.fuel === undefined ? this.most_W : 0
+    let mostC = airC + most_W / loss_WpK
     for (let n = this.count; n < count; n++) {
-      const { sin } = this
-      this.sin = sin * turn.cos + this.cos * turn.sin
-      this.cos = this.cos * turn.cos - sin * turn.sin
-      if (other) this.otherC = other.goalC + (this.otherC - other.goalC) * other.keep
-      if (burns && fuelKg < Infinity) most_W = this.most_W * this.charge(burntKg, this.fromS + (n - 1) * KNOT_S)
+      const before = sin
+      sin = before * turn.cos + cos * turn.sin
+      cos = cos * turn.cos - before * turn.sin
+      if (other) otherC = other.goalC + (otherC - other.goalC) * other.keep
+      if (burns && fuelKg < Infinity) {
+        most_W = this.most_W * this.charge(burntKg, this.fromS + (n - 1) * KNOT_S)
+        mostC = airC + most_W / loss_WpK
+      }
       const beforeC = baseC
-      baseC = this.baseAfter(beforeC, airC + most_W / loss_WpK)
+      baseC = this.baseAfter(beforeC, mostC)
       const goalK = openK * (baseC - airC)
-      dipK = lidOpen ? goalK + (dipK - goalK) * this.keepOpen : dipK * keep.back
+      dipK = lidOpen ? goalK + (dipK - goalK) * keepOpen : dipK * keep.back
       if (burns) burntKg += this.burnt(beforeC, baseC, most_W, n)
-      this.put(n, baseC, dipK, burntKg)
+      this.put(n, baseC, dipK, burntKg, sin, otherC)
     }
+    this.sin = sin
+    this.cos = cos
+    this.otherC = otherC
     this.count = Math.max(this.count, count)
   }
 
@@ -291,7 +302,7 @@ export class Cooker {
     const lost_W = this.loss_WpK * (nextC - this.site.airC)
     if (this.site.fuelKg < Infinity) this.noteLow(most_W, climbs, this.fromS + knot * KNOT_S)
     const heat_W = baseC > this.setC ? IDLE_SHARE * most_W : climbs ? most_W : Math.min(most_W, lost_W)
-    return KNOT_S * burnAt_KgpS(this.heating_JpKg, heat_W, this.most_W)
+    return heat_W * (1 + this.draughtPerW * heat_W) * this.kgPerW
   }
   private noteLow(most_W: number, climbs: boolean, timeS: number) {
     const mostC = this.site.airC + most_W / this.loss_WpK
@@ -299,7 +310,7 @@ export class Cooker {
     if (this.ranOutS === Infinity && !this.searing && mostC <= this.setC - SHORT_K) this.ranOutS = timeS
   }
 
-  private put(knot: number, baseC: number, dipK: number, burntKg: number) {
+  private put(knot: number, baseC: number, dipK: number, burntKg: number, sin: number, otherC: number) {
     const { knots } = this
     const j = COLUMNS * knot
     knots[j + BASE] = baseC
@@ -307,12 +318,12 @@ export class Cooker {
     knots[j + BURNT] = burntKg
     const excessK = baseC - this.site.airC
     const fade = within(0, excessK * (1 / DRIFT_EXCESS_K), 1)
-    const swingK = this.driftAt(this.fromS + knot * KNOT_S) + this.habits.cycleK * this.sin
+    const swingK = this.driftAt(this.fromS + knot * KNOT_S) + this.habits.cycleK * sin
     const readingC = baseC - dipK + fade * swingK
     knots[j] = readingC
     if (this.other) {
-      knots[j + 1] = this.otherC
-      knots[j + 2] = this.otherC
+      knots[j + 1] = otherC
+      knots[j + 2] = otherC
       return
     }
     const meatC = readingC + this.member.levelK * within(0, excessK * (1 / LEVEL_EXCESS_K), LEVEL_MOST)

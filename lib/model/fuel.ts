@@ -14,15 +14,13 @@ export const HEATING_VALUE_JPKG: Readonly<Record<FuelKind, number>> = {
   pellets: 16.5e6,
 }
 /** The more air a fire takes, the more heat leaves with it: at full draught this much on top of what the walls lose. [estimate] */
-const DRAUGHT_SHARE = 1
+export const DRAUGHT_SHARE = 1
 /** A fire shut down smoulders at this share of its most. [estimate] */
 export const IDLE_SHARE = 0.12
 
 /** Fuel burnt for each s at `heat` W into the cooker, of which it can give `most`. */
-export const burnAt_KgpS = (heating_JpKg: number, heat_W: number, most_W: number) =>
-  (heat_W * (1 + (DRAUGHT_SHARE * heat_W) / most_W)) / heating_JpKg
 export const burn_KgpS = (fuel: FuelKind, heat_W: number, most_W: number) =>
-  burnAt_KgpS(HEATING_VALUE_JPKG[fuel], heat_W, most_W)
+  (heat_W * (1 + (DRAUGHT_SHARE * heat_W) / most_W)) / HEATING_VALUE_JPKG[fuel]
 
 /** The most a charge can still give, share of a full one's: the two-thirds power, as of the surface of shrinking coals. */
 export function chargeShare(leftKg: number, fullKg: number): number {

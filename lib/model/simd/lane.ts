@@ -190,9 +190,12 @@ export class Lane implements Roast {
     this.setState(at.STEPS, 0)
     this.setState(at.SAMPLES, 1)
     const place = (at.SAMPLES_AT + this.lane * at.LANE_SAMPLES) >> 2
-    const skin = this.body.mesh.count - 1
     const { startC } = this.member
-    this.kernel.f32.set([this.fire.cooker.readingC(0), startC, startC, this.probeC, skin, startC, startC], place)
+    const { f32 } = this.kernel
+    f32[place] = this.fire.cooker.readingC(0)
+    f32[place + 3] = this.probeC
+    f32[place + 4] = this.body.mesh.count - 1
+    for (const column of [1, 2, 5, 6]) f32[place + column] = startC
   }
 
   private row(row: number) {
