@@ -101,15 +101,31 @@ function sliceConflicts(problem: DayProblem, draft: Draft): Conflict[] {
       `The first slice cannot come ${wish}: after a call at ${shoot.day?.call ?? RULES.call} it is likely at ${likely}. Call the crew ${Math.max(5, early)} min sooner, or slice at ${likely}.`,
     )
   }
-  if (!('in' in slice)) return []
+  if ('at' in slice) return sliceBeside(problem, slice.at, at, say)
   if (meatOn.inLight.length === 0)
     return say(
       `No ${slice.in.replaceAll('-', ' ')} comes within reach of this cook; the first slice is likely at ${likely}.`,
     )
   const chance = meatOn.inLight[meatOn.choices[0]?.indexOf(draft.meatOn[0] as number) ?? 0] ?? 0
-  if (chance >= 0.95) return []
+  if (chance >= (slice.chance ?? 0.95)) return []
   return say(`The first slice falls outside the ${slice.in.replaceAll('-', ' ')} in ${cooksOf(1 - chance)}.`)
 }
+/** The slice may stand beside its wish: a must before the wrap outranks it, and a cook that runs late cannot help it. */
+function sliceBeside(
+  { clock, shoot }: DayProblem,
+  wished: string,
+  at: number,
+  say: (sentence: string) => Conflict[],
+): Conflict[] {
+  const late = Math.round(at - clock.fromClock(wished))
+  if (Math.abs(late) <= SLICE_NEAR_MIN) return []
+  const likely = formatClock(clock.toInstant(at), shoot.zone)
+  if (late > 0) return say(`The first slice is likely at ${likely}, ${late} min after the wished ${wished}.`)
+  return say(
+    `The first slice is likely at ${likely}, ${-late} min before the wished ${wished}: later, a shot that must be taken would not be over before the wrap at ${shoot.day?.wrap}.`,
+  )
+}
+const SLICE_NEAR_MIN = 5
 const wishedAt = ({ clock }: DayProblem, slice: { at?: string } | { in: string }, otherwise: number) =>
   'at' in slice && slice.at ? clock.fromClock(slice.at) : otherwise
 

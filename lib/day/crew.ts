@@ -70,7 +70,7 @@ function evenly<T>(all: readonly T[], most: number): T[] {
 }
 const anyOperator = (crew: Crew) => candidatesFor(crew, 'camera').length > 0
 
-function modeOf(crew: Crew, operators: number[], hands: number[], cameras: number[], locked: boolean): Mode {
+export function modeOf(crew: Crew, operators: number[], hands: number[], cameras: number[], locked: boolean): Mode {
   const all = maskOf(crew, [...operators, ...hands], cameras)
   return { operators, hands, cameras, setupMask: all, rollMask: locked ? maskOf(crew, [], cameras) : all }
 }

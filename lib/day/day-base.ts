@@ -57,11 +57,12 @@ function remember(board: Board, base: Base): Base {
 function freshBase(board: Board, genes: Genes, key: number[]): Base {
   const { problem } = board
   clearBoard(board, genes)
+  standFloats(board)
+  // A camera that runs locked off is lent to no moment; whoever else is in a shot can be called out of it.
+  bindStanding(board, true)
   const moments = placeMoments(board, genes)
   const duties = placeDuties(board)
-  standFloats(board).forEach((place, i) => {
-    if (place) bindFloat(board, problem.floats[i] as DayProblem['floats'][number], place)
-  })
+  bindStanding(board, false)
   const lastNeed = lastNeedOf(board, moments, duties)
   const stand: Meals = { meals: standMeals(board), mealsMissing: 0 }
   const meals = placeMeals(board, genes.meals, Math.ceil(lastNeed + RULES.strikeMin), stand)
@@ -83,15 +84,20 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
   }
 }
 
+function bindStanding(board: Board, locked: boolean): void {
+  board.floats.forEach((place, i) => {
+    const job = board.problem.floats[i] as DayProblem['floats'][number]
+    if (place && (job.span !== null) === locked) bindFloat(board, job, place)
+  })
+}
 /** Shots that are past or about to begin keep their place. */
-function standFloats(board: Board): (Place | null)[] {
+function standFloats(board: Board): void {
   const { standing } = board.problem
   if (!standing) board.floats.fill(null)
   else
     standing.floats.forEach((a, i) => {
       board.floats[i] = a?.frozen ? a.place : null
     })
-  return board.floats
 }
 function standMeals({ problem, booking }: Board) {
   const meals = [...(problem.standing?.meals ?? [])]

@@ -10,7 +10,7 @@ type Costs = Pick<Draft, 'cost' | 'moved'>
 
 /** What a day costs in points; `moved` is the part that what was announced and changed adds to it. */
 export function costOf(board: Board, genes: Genes, draft: Uncosted, momentCost: number): Costs {
-  const moved = board.problem.standing ? movedCost(board.problem, draft) : 0
+  const moved = board.problem.standing?.stable ? movedCost(board.problem, draft) : 0
   const cost = momentCost + floatCost(board.problem, draft) + mealCost(board, draft) + dayCost(board, genes, draft)
   return { cost: cost + moved, moved }
 }

@@ -15,7 +15,7 @@ export function placeFloat(board: Board, job: FloatJob, i: number, genes: Genes)
     const kept = placeThere(board, job, announced, open)
     if (kept) return bound(board, job, kept)
   }
-  const offset = genes.offset[i] as number
+  const offset = Math.max(0, genes.offset[i] as number)
   const count = job.modes.length
   for (let tries = offset > 0 ? 2 : 1; tries > 0; tries--) {
     const wanted = tries === 2 ? offset : 0

@@ -10,7 +10,7 @@ import { RULES } from './rules'
 /** Moment shots stand at their likely times; binds their people, cameras and lids. */
 export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
   const { moments: jobs } = board.problem
-  const places = jobs.map((job, i) => placeOne(board, job, modeFor(board, job, i, genes)))
+  const places = jobs.map((job, i) => placeOne(board, job, i, modeFor(board, job, i, genes)))
   places.forEach((place, i) => {
     const mode = place?.mode
     board.momentMasks[i] = mode ? mode.rollMask : null
@@ -31,16 +31,26 @@ function modeFor(board: Board, job: MomentJob, i: number, genes: Genes): Mode | 
   return index === DROPPED ? undefined : job.modes[index]
 }
 
-function placeOne(board: Board, job: MomentJob, mode: Mode | undefined): Place | null {
+function placeOne(board: Board, job: MomentJob, i: number, mode: Mode | undefined): Place | null {
   if (!mode) return null
   const zero = board.meatOn[job.cook] as number
   const at = zero + job.likely
   const start = at - job.before - handleMin
   const end = at + job.after + handleMin
-  if (end > board.lastEnd) return null
+  if (end > board.lastEnd || lentElsewhere(board, i, mode, start, end)) return null
   const planned = start - job.standbySetup
+  const announced = board.problem.standing?.moments[i]
+  // They came when they were told to.
+  if (announced?.frozen && announced.place && announced.place.setupStart < start)
+    return { mode, setupStart: announced.place.setupStart, start, end, risk: 0 }
   const setupStart = job.rule.by === 'clock' ? Math.min(planned, Math.floor(zero + job.rule.standby)) : planned
   return { mode, setupStart, start, end, risk: 0 }
+}
+
+/** In a running day a camera that is locked off until later cannot be had. */
+function lentElsewhere({ problem, booking }: Board, i: number, mode: Mode, start: number, end: number): boolean {
+  if (!problem.standing || problem.standing.moments[i]?.frozen) return false
+  return booking.lastClash(mode.rollMask, Math.floor(start), Math.ceil(end)) >= 0
 }
 
 /** In a chain only the first shot sets up; the next ones re-frame where they stand. */

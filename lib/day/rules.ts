@@ -64,8 +64,8 @@ export const PRICES = {
   wishMissed: 550,
   overtimePerPersonMin: 0.25,
   /** What was announced and is changed while the day runs. */
-  movedPerMin: 0.15,
-  callMoved: 6,
+  movedPerMin: 0.2,
+  callMoved: 10,
   personChanged: 4,
   announcedDropped: 20,
 } as const

@@ -1,6 +1,6 @@
 import { DROPPED } from './assign-moments'
 import type { Mode } from './crew'
-import type { Draft, Genes } from './draft'
+import { AS_ANNOUNCED, type Draft, type Genes } from './draft'
 import type { DayProblem } from './problem'
 
 /** Changes the genes of a day a little; `draft` is the day as they lay it out now. */
@@ -81,7 +81,8 @@ function offsetOf(problem: DayProblem, genes: Genes, i: number, random: () => nu
   const now = genes.offset[i] as number
   const roll = problem.floats[i]?.roll ?? 5
   const kind = random()
-  if (kind < 0.25) genes.offset[i] = 0
+  if (problem.standing?.floats[i]?.place && random() < 0.4) genes.offset[i] = AS_ANNOUNCED
+  else if (kind < 0.25) genes.offset[i] = 0
   else if (kind < 0.6) genes.offset[i] = Math.max(0, now + pick(random, 4 * roll) - 2 * roll)
   else genes.offset[i] = pick(random, 480)
 }

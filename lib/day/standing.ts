@@ -13,6 +13,6 @@ export interface Standing {
   readonly floats: readonly (Announced | null)[]
   /** Eaten, or about to be. */
   readonly meals: readonly MealPlace[]
-  /** Of each cook, where its meat is on or about to be. */
-  readonly meatOn: readonly (number | null)[]
+  /** Whether a change of what was announced has its price. */
+  readonly stable: boolean
 }

@@ -1,0 +1,81 @@
+import type { DayForecast } from '../../../lib/day/day-forecast'
+import { layOutDay } from '../../../lib/day/lay-out'
+import type { Layout } from '../../../lib/day/layout'
+import { searchRest } from '../../../lib/day/re-plan'
+import { fromIso } from '../../../lib/plan/clock'
+import type { Shoot } from '../../../lib/plan/shoot'
+import { type Instant, instant } from '../../../lib/units'
+
+/** A forecast as of `nowS` after meat-on: what has likely happened has its time, and all else comes so much later. */
+export function comesLater(forecast: DayForecast, nowS: number, laterS: number): DayForecast {
+  const passed = Math.max(0, nowS)
+  const moments = Object.fromEntries(
+    Object.entries(forecast.moments).map(([id, samples]) => {
+      const likely = Float64Array.from(samples).sort()[(samples.length - 1) >> 1] as number
+      return [id, likely <= passed ? samples.map(() => likely) : samples.map((t) => Math.max(t, passed) + laterS)]
+    }),
+  )
+  const { startS, stepS, count, probeC } = forecast.trace
+  const wait = Math.round(laterS / stepS)
+  const stands = Math.max(0, Math.round((passed - startS) / stepS))
+  // The probe stands still at what it reads now, then goes on as it would have.
+  const delayed = probeC.map((_, k) => {
+    const [row, i] = [Math.floor(k / count) * count, k % count]
+    return probeC[row + (i <= stands ? i : Math.max(stands, i - wait))] as number
+  })
+  return { ...forecast, moments, trace: { ...forecast.trace, probeC: delayed, coreC: delayed } }
+}
+
+export interface LateDay {
+  readonly shoot: Shoot
+  readonly previous: Layout
+  readonly now: Instant
+  readonly later: ReadonlyMap<string, DayForecast>
+}
+/** Half time of a laid-out day, at which its cooks turn out to be late. */
+export function lateAtHalfTime(
+  shoot: Shoot,
+  forecasts: ReadonlyMap<string, DayForecast>,
+  laterMin: number,
+  sweeps?: number,
+): LateDay {
+  const previous = layOutDay(shoot, forecasts, { seed: 1, ...(sweeps !== undefined && { sweeps }) })
+  const now = instant(Math.round((fromIso(previous.crewCall) + fromIso(previous.wrap)) / 2))
+  const later = new Map(
+    [...forecasts].map(([id, f]) => {
+      const meatOn = fromIso(previous.meatOn[id] as string)
+      return [id, comesLater(f, (now - meatOn) / 1000, laterMin * 60)] as const
+    }),
+  )
+  return { shoot, previous, now, later }
+}
+
+/** Of what was announced and is still to come: how many there are, how many move by more than 5 min or fall out. */
+export function callsMoved({ shoot, previous, now }: LateDay, next: Layout) {
+  const ahead = previous.shots.filter((s) => fromIso(s.setupStart) > now + 10 * 60_000)
+  const moved = (ids: readonly string[]) =>
+    ids.filter((id) => {
+      const [was, is] = [previous, next].map((l) => l.shots.find((s) => s.id === id)?.setupStart)
+      return !is || Math.abs(fromIso(is) - fromIso(was as string)) > 5 * 60_000
+    }).length
+  const ids = ahead.map((s) => s.id)
+  const hangsOnCook = (id: string) => {
+    const shot = shoot.shots?.find((s) => s.id === id)
+    return Boolean(shot?.at || shot?.state === 'hot' || shot?.state === 'sliced' || shot?.state === 'rested')
+  }
+  const byClock = ids.filter((id) => !hangsOnCook(id))
+  return {
+    whole: previous.shots.length,
+    ahead: ids.length,
+    aheadMoved: moved(ids),
+    byClock: byClock.length,
+    byClockMoved: moved(byClock),
+  }
+}
+
+/** What the re-plan costs over the rest of the day as it would be laid out had nothing been announced, in per cent. */
+export function overFreePct({ shoot, previous, now, later }: LateDay, seed: number, freeSweeps: number): number {
+  const kept = searchRest(shoot, later, { previous, now, seed })
+  const free = searchRest(shoot, later, { previous, now, seed, stable: false, sweeps: freeSweeps })
+  return (100 * (kept.draft.cost - kept.draft.moved - free.draft.cost)) / free.draft.cost
+}
