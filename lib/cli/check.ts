@@ -1,13 +1,11 @@
 import { parseArgs } from 'node:util'
 import { checkLayout } from '../day/check'
 import { readLayout } from '../day/check/read-layout'
-import { layOutDay } from '../day/lay-out'
+import { layOutWithLids } from '../day/lay-out-with-lids'
 import type { Layout } from '../day/layout'
-import type { Forecast } from '../model/forecast'
-import { forecastCook } from '../model/forecast-cook'
-import { toCookPlan } from '../plan/cook-plan'
 import { problemsForLayout } from '../plan/parse'
 import type { Shoot } from '../plan/shoot'
+import { forecastWith } from './forecast-with-lids'
 import { ensembleOf, printJson } from './options'
 import { readShootFile, readText, tell, tellProblems } from './problems'
 
@@ -31,8 +29,10 @@ function printViolations(shoot: Shoot, asked: Options): void {
   const seed = asked.seed ?? shoot.seed ?? 1
   const given = asked.layout === undefined ? undefined : layoutFrom(asked.layout, shoot)
   if (given === null) return
-  const forecasts = forecastsOf(shoot, seed, asked.members)
-  const layout = given ?? layOutDay(shoot, forecasts, { seed })
+  const forecast = forecastWith({ seed, members: asked.members })
+  const { layout, forecasts } = given
+    ? { layout: given, forecasts: forecast(shoot, given.lidOpenings ?? {}) }
+    : layOutWithLids(shoot, forecast, { seed })
   printJson(checkLayout(shoot, layout, forecasts))
 }
 
@@ -49,10 +49,6 @@ function readOptions() {
   } catch {
     return USAGE
   }
-}
-
-function forecastsOf(shoot: Shoot, seed: number, members: number | undefined): ReadonlyMap<string, Forecast> {
-  return new Map(shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, members })]))
 }
 
 function layoutFrom(path: string, shoot: Shoot): Layout | null {

@@ -1,9 +1,8 @@
 import { parseArgs } from 'node:util'
-import { layOutDay } from '../day/lay-out'
-import { forecastCook } from '../model/forecast-cook'
-import { toCookPlan } from '../plan/cook-plan'
+import { layOutWithLids } from '../day/lay-out-with-lids'
 import { problemsForLayout } from '../plan/parse'
 import type { Shoot } from '../plan/shoot'
+import { forecastWith } from './forecast-with-lids'
 import { ensembleOf, printJson } from './options'
 import { readShootFile, tell, tellProblems } from './problems'
 
@@ -24,8 +23,7 @@ function answer(asked: Options): void {
 }
 
 function printLayout(shoot: Shoot, seed: number): void {
-  const forecasts = new Map(shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed })]))
-  printJson(layOutDay(shoot, forecasts, { seed }))
+  printJson(layOutWithLids(shoot, forecastWith({ seed }), { seed }).layout)
 }
 
 type Options = Exclude<ReturnType<typeof readOptions>, string>

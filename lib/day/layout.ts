@@ -1,3 +1,4 @@
+import type { LidOpening } from '../model/cook'
 import type { MomentId } from '../model/moment-ids'
 import type { Seconds } from '../units'
 
@@ -76,4 +77,6 @@ export interface Layout {
   readonly dropped: readonly Dropped[]
   readonly conflicts: readonly Conflict[]
   readonly capture: Capture
+  /** By cook, the lid openings for shots that its forecast was told of: `at` in s after meat-on. Absent: none. */
+  readonly lidOpenings?: Readonly<Record<string, readonly LidOpening[]>>
 }

@@ -3,12 +3,13 @@ import { MOMENT_IDS } from '../../model/moment-ids'
 import { toInstant, toIso } from '../../plan/clock'
 import type { Shoot } from '../../plan/shoot'
 import type { Problem, Result } from '../../refusals'
-import { instant } from '../../units'
+import { instant, seconds } from '../../units'
 import type { Layout } from '../layout'
 
 const time = z.string()
 const names = z.array(z.string())
 const share = z.record(z.string(), z.number())
+const elapsed = z.number().transform(seconds)
 const one = z.string().transform((name) => [name])
 
 const LAYOUT = z.object({
@@ -49,6 +50,7 @@ const LAYOUT = z.object({
     joint: z.number(),
     openLoop: z.object({ each: share, joint: z.number() }),
   }),
+  lidOpenings: z.record(z.string(), z.array(z.object({ at: elapsed, open: elapsed }))).optional(),
 })
 type Written = z.output<typeof LAYOUT>
 
@@ -80,8 +82,10 @@ function completed(written: Written, shoot: Shoot): Layout {
     setupStart: s.setupStart ?? sooner(s.start, asked.get(s.id)?.setup ?? 0),
   }))
   const inTime = (texts: readonly string[]) => texts.toSorted((a, b) => Date.parse(a) - Date.parse(b))
+  const { lidOpenings, ...rest } = written
   return {
-    ...written,
+    ...rest,
+    ...(lidOpenings ? { lidOpenings } : {}),
     shots,
     meatOn: written.meatOn ?? { [shoot.cooks[0]?.id ?? '']: written.start },
     crewCall: written.crewCall ?? clock(shoot.day?.call) ?? inTime(shots.map((s) => s.setupStart))[0] ?? written.start,
