@@ -11,11 +11,11 @@ import type { Cook, Shoot } from '../plan/shoot'
 import { printCard } from '../print/render'
 import { seconds } from '../units'
 import { benchApp } from './bench-app'
+import { benchKernels } from './bench-kernels'
 import { benchLayout } from './bench-layout'
 
 type Figures = Record<string, number>
 const DEMO = 'prisma/demo/leg-of-lamb.json'
-const FOUR_HOURS = seconds(4 * 3600)
 /** Half-axes of a roast of about 4 kg, m: an ellipsoid a little longer than it is thick. */
 const ROAST = { half: [0.065, 0.085, 0.16], exponents: [2, 2, 2] } as const
 
@@ -37,19 +37,20 @@ function demo(): Shoot {
   return read.value
 }
 
-/** The demo's cook with a roast that ends after four hours, so that the length of the run is known. */
-function fourHours(shoot: Shoot): CookPlan {
+/** The demo's cook with a roast that ends after so many hours, so that the length of the run is known. */
+function fixedHours(shoot: Shoot, hours: number): CookPlan {
   const cook = shoot.cooks[0] as Cook
+  const after = seconds(hours * 3600)
   const stages: Cook['stages'] = cook.stages
     .filter((stage) => stage.do === 'preheat' || stage.do === 'roast')
-    .map((stage) => (stage.do === 'roast' ? { do: 'roast', at: stage.at, until: { after: FOUR_HOURS } } : stage))
+    .map((stage) => (stage.do === 'roast' ? { do: 'roast', at: stage.at, until: { after } } : stage))
   return toCookPlan(shoot, { ...cook, stages })
 }
 
 async function benchModel(shoot: Shoot): Promise<Figures> {
-  const plan = fourHours(shoot)
+  const demoCook = toCookPlan(shoot, shoot.cooks[0] as Cook)
   return {
-    forecast_256x20x4h_plain_ms: await medianMs(5, () => forecastCook(plan, { seed: 1, members: 256 })),
+    ...benchKernels((hours) => fixedHours(shoot, hours), demoCook),
     run_3d_10mm_ms: await medianMs(3, () => run3d10mm(ROAST)),
   }
 }

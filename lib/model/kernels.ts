@@ -10,7 +10,9 @@ export type KernelName = (typeof KERNELS)[number]
 
 export type CookAll = (setting: Setting, members: readonly Member[]) => readonly Run[]
 export const cookAllBy = (kernel: KernelName): CookAll =>
-  kernel === 'simd' ? simulateEight : (setting, members) => members.map((member) => simulate(setting, member))
+  kernel === 'simd'
+    ? (setting, members) => simulateEight(setting, members)
+    : (setting, members) => members.map((member) => simulate(setting, member))
 
 /** The faster one that runs here. */
 export const fastestKernel = (): KernelName => (hasSimd() ? 'simd' : 'plain')

@@ -14,8 +14,7 @@ interface Work {
   readonly stages: Marching<Run>
 }
 
-export function simulateEight(setting: Setting, members: readonly Member[]): Run[] {
-  const engine = kernel()
+export function simulateEight(setting: Setting, members: readonly Member[], engine = kernel()): Run[] {
   share(engine, setting)
   const runs: Run[] = new Array(members.length)
   let next = 0

@@ -187,7 +187,6 @@ export class Lane implements Roast {
     this.setState(at.PROBE_BELOW, below)
     this.setState(at.KEEP, 0)
     this.setState(at.PEAK, 0)
-    this.setState(at.STEPS, 0)
     this.setState(at.SAMPLES, 1)
     const place = (at.SAMPLES_AT + this.lane * at.LANE_SAMPLES) >> 2
     const { startC } = this.member

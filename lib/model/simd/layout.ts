@@ -39,6 +39,8 @@ export const SLOW_AFTER_S = SHARED_AT + 144
 export const SAMPLE_S = SHARED_AT + 152
 /** i32: nodes of a column. */
 export const COUNT = SHARED_AT + 160
+/** i32: steps taken by all lanes since the memory was made, for the bench. */
+export const TAKEN = SHARED_AT + 164
 
 /** Rows of f32: the member. */
 const MEMBER_AT = 2048
@@ -108,7 +110,7 @@ export const BEFORE_S = MARCH_AT + 14 * WIDE
 export const AFTER_S = MARCH_AT + 15 * WIDE
 export const PEAK_NOW = MARCH_AT + 16 * WIDE
 
-/** Rows of i32 (one f64 row's stride too much would not pay): the lane's state. */
+/** Rows of i32: the lane's state. */
 const STATE_AT = 6144
 export const MODE = STATE_AT
 export const WATCH = STATE_AT + ROW
@@ -117,7 +119,6 @@ export const PEAK = STATE_AT + 3 * ROW
 export const PATH_LAST = STATE_AT + 4 * ROW
 export const PROBE_BELOW = STATE_AT + 5 * ROW
 export const SAMPLES = STATE_AT + 6 * ROW
-export const STEPS = STATE_AT + 7 * ROW
 
 /** MODE: no member, marching, trying the same step anew. */
 export const IDLE = 0

@@ -68,7 +68,7 @@ import {
   SHIFT_WPM2,
   SKIN_ERROR_K,
   SLOW_AFTER_S,
-  STEPS,
+  TAKEN,
   STEP_S,
   TEMP,
   WATCH,
@@ -256,7 +256,7 @@ function arrive(lane: i32): i32 {
   const tookS = now - wide(NOW, lane)
   setWide(NOW, lane, now)
   setState(MODE, lane, MARCHING)
-  setState(STEPS, lane, state(STEPS, lane) + 1)
+  store<i32>(TAKEN, load<i32>(TAKEN) + 1)
   const peaked = notePeak(lane, now, tookS)
   const everyS = load<f64>(SAMPLE_S)
   if (Math.floor(now / everyS) * everyS == now) sample(lane, now)
