@@ -16,7 +16,7 @@ const TIME = 36
 const LINE = 12.5
 
 const s = StyleSheet.create({
-  page: { flexDirection: 'row', fontFamily: SANS, fontSize: 10, lineHeight: 1.25, fontFeatureSettings: FIGURES },
+  page: { fontFamily: SANS, fontSize: 10, lineHeight: 1.25, fontFeatureSettings: FIGURES },
   slip: { width: '33.333%', paddingVertical: EDGE, paddingHorizontal: EDGE },
   cut: { borderRight: '0.6 dashed #777777' },
   small: { fontSize: 9.4, color: '#333333' },
@@ -39,10 +39,12 @@ export function slipPagesOf(model: CallSheetModel, paper: Paper): Part[][] {
 
 export function SlipPages({ model, paper }: { model: CallSheetModel; paper: Paper }) {
   return slipPagesOf(model, paper).map((page) => (
-    <Page key={page.map(keyOf).join(' ')} size={[SIZES[paper].height, SIZES[paper].width]} style={s.page} wrap={false}>
-      {page.map((part, i) => (
-        <SlipPart key={keyOf(part)} model={model} part={part} cut={i < PER_PAGE - 1} />
-      ))}
+    <Page key={page.map(keyOf).join(' ')} size={[SIZES[paper].height, SIZES[paper].width]} style={s.page}>
+      <View wrap={false} style={{ flexDirection: 'row', width: '100%', height: SIZES[paper].width - 1 }}>
+        {page.map((part, i) => (
+          <SlipPart key={keyOf(part)} model={model} part={part} cut={i < PER_PAGE - 1} />
+        ))}
+      </View>
     </Page>
   ))
 }
