@@ -2,8 +2,10 @@ import 'server-only'
 import { notFound } from 'next/navigation'
 import { cache } from 'react'
 import { loadShoot } from '@/lib/data/load-shoot'
-import { layOutDay } from '@/lib/day/lay-out'
+import { layOutWithLids } from '@/lib/day/lay-out-with-lids'
 import type { Layout } from '@/lib/day/layout'
+import type { LidOpenings } from '@/lib/day/lid-openings'
+import { asServed } from '@/lib/day/slice-wait'
 import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
@@ -21,45 +23,63 @@ export type Forecasts = ReadonlyMap<string, Forecast>
 
 const KEPT = 24
 /** The last few results by what went in; the core is deterministic, so the same document never needs a second run. */
-function remembered<T>(make: (shoot: Shoot) => T) {
+function remembered<T, Beside extends readonly unknown[]>(make: (shoot: Shoot, ...beside: Beside) => T) {
   const results = new Map<string, T>()
-  const give = (shoot: Shoot): T => {
-    const key = JSON.stringify(shoot)
+  const keyOf = (shoot: Shoot, beside: Beside) => JSON.stringify([shoot, ...beside])
+  const give = (shoot: Shoot, ...beside: Beside): T => {
+    const key = keyOf(shoot, beside)
     const known = results.get(key)
     if (known !== undefined) return known
-    const made = make(shoot)
+    const made = make(shoot, ...beside)
     results.set(key, made)
     if (results.size > KEPT) results.delete(results.keys().next().value as string)
     return made
   }
-  return Object.assign(give, { known: (shoot: Shoot) => results.get(JSON.stringify(shoot)) })
+  return Object.assign(give, { known: (shoot: Shoot, ...beside: Beside) => results.get(keyOf(shoot, beside)) })
 }
 
 const forecastEach = remembered(
-  (shoot): Forecasts =>
-    new Map(shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed: seedOf(shoot) })])),
+  (shoot, lids: LidOpenings): Forecasts =>
+    new Map(
+      shoot.cooks.map((cook) => [
+        cook.id,
+        forecastCook(toCookPlan(shoot, cook, lids[cook.id]), { seed: seedOf(shoot) }),
+      ]),
+    ),
 )
-/** Only what the fire and the meat depend on: editing a shot never re-runs the physics. */
-export const forecastsOf = (shoot: Shoot): Forecasts =>
-  forecastEach({
-    ...shoot,
-    title: MODEL_VERSION,
-    shots: undefined,
-    people: undefined,
-    cameras: undefined,
-    tasks: undefined,
-    day: undefined,
-    card: undefined,
-    callSheet: undefined,
-    coverage: undefined,
-    risk: undefined,
-  })
+/** Only what the fire and the meat depend on: editing a shot never re-runs the physics. `lids`: opened for shots. */
+export const forecastsOf = (shoot: Shoot, lids: LidOpenings = {}): Forecasts =>
+  forecastEach(
+    {
+      ...shoot,
+      title: MODEL_VERSION,
+      shots: undefined,
+      people: undefined,
+      cameras: undefined,
+      tasks: undefined,
+      day: undefined,
+      card: undefined,
+      callSheet: undefined,
+      coverage: undefined,
+      risk: undefined,
+    },
+    lids,
+  )
+
+/** What a layout was made from: the lid is off when it says so, and a roast that waits for its light is served then. */
+export const forecastsBehind = (shoot: Shoot, layout: Layout): Forecasts =>
+  new Map(
+    [...forecastsOf(shoot, layout.lidOpenings)].map(([id, forecast]) => [
+      id,
+      asServed(shoot, id, forecast, layout.meatOn[id] ?? layout.start),
+    ]),
+  )
 
 export type LaidOut = { ok: true; layout: Layout } | { ok: false; problems: readonly Problem[] }
 const layOut = remembered((shoot): LaidOut => {
   const problems = problemsForLayout(shoot)
   if (problems.length > 0) return { ok: false, problems }
-  return { ok: true, layout: layOutDay(shoot, forecastsOf(shoot), { seed: seedOf(shoot) }) }
+  return { ok: true, layout: layOutWithLids(shoot, forecastsOf, { seed: seedOf(shoot) }).layout }
 })
 /** Words on paper move nobody. */
 const withoutWords = (shoot: Shoot): Shoot => ({

@@ -4,7 +4,7 @@ import type { Layout } from '@/lib/day/layout'
 import { type CallSheetModel, callSheetOf } from '@/lib/export/call-sheet'
 import { sheetCare } from '@/lib/export/sheet-care'
 import { instant, type UnitSystem } from '@/lib/units'
-import { forecastsOf, type OpenShoot } from '../workbench'
+import { forecastsBehind, type OpenShoot } from '../workbench'
 import { minimumLine } from './heat-line-input'
 
 /** Page and paper show the same values. */
@@ -13,7 +13,7 @@ export function callSheetModel(
   layout: Layout,
   units: UnitSystem,
 ): CallSheetModel {
-  const forecasts = forecastsOf(shoot)
+  const forecasts = forecastsBehind(shoot, layout)
   return callSheetOf({
     shoot,
     layout,
