@@ -50,13 +50,7 @@ function wordsOf(offer: Offer): string {
     free: state ? `food ${state}` : 'any time',
     light: 'in the light',
   }[formOf(offer)]
-  return [
-    when,
-    setup && `${setup} to set up`,
-    roll && `rolls ${roll}`,
-    place,
-    lid && lid !== 'any' && `lid ${lid}`,
-  ]
+  return [when, setup && `${setup} to set up`, roll && `rolls ${roll}`, place, lid && lid !== 'any' && `lid ${lid}`]
     .filter(Boolean)
     .join(', ')
 }
