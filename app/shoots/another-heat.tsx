@@ -25,21 +25,23 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
   }
   return (
     <section aria-label="Another heat">
-      <h2>And at another heat?</h2>
+      <h2 className="mt-8">And at another heat?</h2>
       <form
-        className="mt-2 flex flex-wrap items-end gap-3"
+        className="mt-2 flex flex-wrap items-end gap-x-3 gap-y-1"
         onSubmit={(event) => {
           event.preventDefault()
           ask(typed)
         }}
       >
         {props.heats.map((heat) => (
-          <button key={heat} type="button" disabled={working} onClick={() => ask(heat)}>
+          <button key={heat} type="button" className="btn quiet mb-3" disabled={working} onClick={() => ask(heat)}>
             {heat}
           </button>
         ))}
-        <Field label="Cooker" value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
-        <button type="submit" disabled={working || typed.trim() === ''}>
+        <div className="w-40">
+          <Field label="Cooker at" value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
+        </div>
+        <button type="submit" className="btn mb-3" disabled={working || typed.trim() === ''}>
           Compare
         </button>
       </form>

@@ -7,6 +7,7 @@ import { drawHeatLine } from '@/lib/export/heat-line'
 import { safetyPanel } from '@/lib/export/safety-panel'
 import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
+import { fuelSummary } from '@/lib/model/fuel-need'
 import { spreadOf } from '@/lib/model/quantiles'
 import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
@@ -74,9 +75,11 @@ function factsOf(forecast: Forecast, units: UnitSystem): readonly string[] {
   const peak = spreadOf(forecast.peakCoreC)
   const loss = spreadOf(forecast.lossFrac)
   const share = (n: number) => formatShare(n)
+  const fuel = fuelSummary(forecast, units)
   return [
     `When sliced the middle stands at about ${temp(sliced.likely)} (${range(sliced.low, sliced.high, temp)}).`,
     `Left whole it would climb to about ${temp(peak.likely)}.`,
     `It loses about ${share(loss.likely)} of its weight (${range(loss.low, loss.high, share)}).`,
+    ...(fuel ? [fuel.sentence] : []),
   ]
 }

@@ -1,5 +1,5 @@
 /** How much fuel the cook takes: burnt until the meat is done with the fire, were it fed enough. */
-import type { Frac, Kilograms } from '../units'
+import { type Frac, formatMass, type Kilograms, type UnitSystem } from '../units'
 import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import type { Forecast, Spread } from './forecast'
@@ -38,18 +38,18 @@ export interface FuelSummary {
   readonly take: Kilograms
   readonly sentence: string
 }
-export function fuelSummary({ cook, fuelKg }: Forecast): FuelSummary | undefined {
+export function fuelSummary({ cook, fuelKg }: Forecast, units: UnitSystem = 'metric'): FuelSummary | undefined {
   const kind = COOKERS[cook.cooker.kind].fuel
   if (kind === undefined || fuelKg === undefined) return undefined
   const needed = spreadOf<Kilograms>(fuelKg)
   const steps = Math.max((1 + RESERVE) * needed.likely, needed.high) / STEP_KG
   const take = (Math.ceil(steps - 1e-9) / (1 / STEP_KG)) as Kilograms
-  const kg = (mass: number) => `${mass.toFixed(1)} kg`
+  const mass = (m: Kilograms) => formatMass((Math.round(m / STEP_KG) * STEP_KG) as Kilograms, units)
   return {
     kind,
     needed,
     reserveShare: RESERVE,
     take,
-    sentence: `Have ${kg(take)} of ${fuelName(kind)} at hand: the cook likely burns ${kg(needed.likely)}, from ${kg(needed.low)} to ${kg(needed.high)}.`,
+    sentence: `Have ${mass(take)} of ${fuelName(kind)} at hand: the cook likely burns ${mass(needed.likely)}, from ${mass(needed.low)} to ${mass(needed.high)}.`,
   }
 }

@@ -39,7 +39,7 @@ describe('fuel', () => {
     expect(fuel).toMatchObject({ kind: 'charcoal', reserveShare: 0.25 })
     expect(fuel?.take).toBeGreaterThanOrEqual(1.25 * (fuel?.needed.likely ?? Infinity))
     expect(fuel?.sentence).toMatch(
-      /^Have \d\.\d kg of charcoal at hand: the cook likely burns \d\.\d kg, from \d\.\d kg to \d\.\d kg\.$/,
+      /^Have \d\.\d kg of charcoal at hand: the cook likely burns \d\.\d kg, from \d00 g to \d\.\d kg\.$/,
     )
   })
   test('a kettle takes 0.7 to 2 kg of charcoal for a leg of lamb, an offset several kg of wood (common practice, no source)', () => {
