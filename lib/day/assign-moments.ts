@@ -4,6 +4,8 @@ import type { MomentJob } from './moment-job'
 /** Nodes of the tree looked at before the best found so far is taken; small days finish long before. */
 const MOST_NODES = 6_000
 export const DROPPED = -1
+/** Points, more than the shots around it may be worth. */
+const NOT_TO_BE_HAD = 400
 
 /**
  * A staffing for every moment shot (index of its mode, or DROPPED) at the least expected loss: a clash costs its share of
@@ -88,7 +90,10 @@ export function lossOf(
     const other = modes[j] as number
     if (other === DROPPED) continue
     // Twice its share: a shot missed in more than half of the cooks is better dropped, and said so.
-    loss += Math.min(1.5, 2 * clashes.share(j, other, i, mode, meatOn)) * (jobs[i] as MomentJob).weight
+    const share = clashes.share(j, other, i, mode, meatOn)
+    loss += Math.min(1.5, 2 * share) * (jobs[i] as MomentJob).weight
+    // Nobody may gain elsewhere by a shot that is planned and cannot be had.
+    if (share > 0.5) loss += NOT_TO_BE_HAD
   }
   return loss
 }

@@ -1,11 +1,13 @@
-import { formatClock } from '../plan/clock'
+import { formatClock, toInstant } from '../plan/clock'
 import { burnsSolidFuel } from '../plan/moments'
 import { lidClash, tieOf } from './clash'
 import type { Mode } from './crew'
 import type { Draft, DutyPlace, Place } from './draft'
 import type { Conflict, Dropped } from './layout'
 import { handleMin, type MomentJob } from './moment-job'
+import { personalDays } from './personal'
 import { type DayProblem, likelyMinute } from './problem'
+import { readyConflicts } from './ready-cooks'
 import { RULES } from './rules'
 import { shareBelow } from './samples'
 import { comes, cooksOf, listed, momentName, quoted } from './words'
@@ -21,10 +23,13 @@ export function conflictsOf(
     ...clashesOf(problem, draft),
     ...mustsDropped(problem, dropped),
     ...sliceConflicts(problem, draft),
+    ...readyConflicts(problem, draft),
     ...lateConflicts(problem, draft),
     ...unwatchedFires(problem),
     ...dutyConflicts(problem, duties),
     ...mealConflicts(problem, draft),
+    ...overtimeConflicts(problem, draft),
+    ...turnaroundConflicts(problem, draft, duties),
   ]
 }
 
@@ -174,4 +179,34 @@ function mealConflicts({ crew }: DayProblem, { mealsMissing }: Draft): Conflict[
       rule: 'meal-missing',
     },
   ]
+}
+
+/** Paid for, and so told. */
+function overtimeConflicts({ wrapLimit, shoot, crew, clock }: DayProblem, { wrap }: Draft): Conflict[] {
+  if (wrapLimit === null || wrap <= wrapLimit) return []
+  const over = wrap - wrapLimit
+  const sentence = `The day wraps at ${formatClock(clock.toInstant(wrap), shoot.zone)}, ${over} min after ${shoot.day?.wrap}: ${((over * crew.people.length) / 60).toFixed(1)} person-hours of overtime.`
+  return [{ sentence, shots: [], people: [], rule: 'overtime' }]
+}
+
+/** Too little rest before the next day's call, person by person. */
+function turnaroundConflicts(problem: DayProblem, draft: Draft, duties: readonly DutyPlace[]): Conflict[] {
+  const { shoot, clock, crew } = problem
+  const next = nextCallOf(problem)
+  if (next === null) return []
+  const asked = (shoot.day?.turnaround ?? RULES.turnaroundMin * 60) / 60
+  return personalDays(problem, draft, duties).flatMap(({ person, wrap }) => {
+    if (next - wrap >= asked) return []
+    const id = crew.people[person] as string
+    const rest = `${Math.floor((next - wrap) / 60)} h ${Math.round((next - wrap) % 60)} min`
+    const sentence = `${id} wraps at ${formatClock(clock.toInstant(wrap), shoot.zone)} and is called at ${shoot.day?.nextCall} the next day: ${rest} of rest, and ${asked / 60} h are asked. Call ${id} at ${formatClock(clock.toInstant(wrap + asked), shoot.zone)}.`
+    return [{ sentence, shots: [], people: [id], rule: 'turnaround' }]
+  })
+}
+/** The next day's call is on the day after the shoot's date. */
+function nextCallOf({ shoot, clock }: DayProblem): number | null {
+  const { nextCall } = shoot.day ?? {}
+  if (nextCall === undefined) return null
+  const sameDay = clock.fromInstant(toInstant({ date: shoot.date, zone: shoot.zone }, nextCall))
+  return sameDay + 1440
 }

@@ -58,11 +58,10 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
   const { problem } = board
   clearBoard(board, genes)
   standFloats(board)
-  // A camera that runs locked off is lent to no moment; whoever else is in a shot can be called out of it.
-  bindStanding(board, true)
+  // Who is in a shot as the day is laid out anew is lent to no moment before it ends.
+  bindStanding(board)
   const moments = placeMoments(board, genes)
   const duties = placeDuties(board)
-  bindStanding(board, false)
   const lastNeed = lastNeedOf(board, moments, duties)
   const stand: Meals = { meals: standMeals(board), mealsMissing: 0 }
   const meals = placeMeals(board, genes.meals, Math.ceil(lastNeed + RULES.strikeMin), stand)
@@ -84,10 +83,10 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
   }
 }
 
-function bindStanding(board: Board, locked: boolean): void {
+function bindStanding(board: Board): void {
   board.floats.forEach((place, i) => {
     const job = board.problem.floats[i] as DayProblem['floats'][number]
-    if (place && (job.span !== null) === locked) bindFloat(board, job, place)
+    if (place) bindFloat(board, job, place)
   })
 }
 /** Shots that are past or about to begin keep their place. */

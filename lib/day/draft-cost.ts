@@ -2,7 +2,7 @@ import type { Board } from './board'
 import type { Draft, Genes, Place } from './draft'
 import type { FloatJob } from './float-job'
 import type { DayProblem } from './problem'
-import { PRICES, RULES } from './rules'
+import { PRICES, RULES, STABILITY } from './rules'
 import type { Announced } from './standing'
 
 type Uncosted = Omit<Draft, 'cost' | 'moved'>
@@ -75,14 +75,14 @@ function movedCost(problem: DayProblem, { moments, floats }: Uncosted): number {
 function changeCost(announced: Announced | null, now: Place | null, bySheet: boolean): number {
   const before = announced?.place
   if (!before || announced.frozen) return 0
-  if (!now) return PRICES.announcedDropped
+  if (!now) return STABILITY.announcedDropped
   let cost = 0
   // A moment's shot moves with its moment: only who comes is ours to change.
   const apart = bySheet ? Math.abs(now.setupStart - before.setupStart) : 0
-  if (apart > 0) cost += apart * PRICES.movedPerMin + (apart > RULES.movedMin ? PRICES.callMoved : 0)
+  if (apart > 0) cost += apart * STABILITY.movedPerMin + (apart > RULES.movedMin ? STABILITY.callMoved : 0)
   if (now.mode === before.mode) return cost
   const changed = [...now.mode.operators, ...now.mode.hands].filter(
     (p) => !before.mode.operators.includes(p) && !before.mode.hands.includes(p),
   )
-  return cost + changed.length * PRICES.personChanged
+  return cost + changed.length * STABILITY.personChanged
 }

@@ -77,7 +77,8 @@ function nobodyDrop(crew: DayProblem['crew'], shot: Unfit['shot']): Dropped {
 function whyMoment(problem: DayProblem, draft: Draft, job: MomentJob, i: number): string {
   const { clock, shoot, clashes, moments } = problem
   const at = (draft.meatOn[job.cook] as number) + job.likely
-  const strikeFrom = problem.wrapLimit === null ? Number.POSITIVE_INFINITY : problem.wrapLimit - RULES.strikeMin
+  const strikeFrom =
+    problem.wrapLimit === null ? Number.POSITIVE_INFINITY : problem.wrapLimit + problem.overtimeMin - RULES.strikeMin
   if (at + job.after > strikeFrom)
     return `${capital(momentName(job.moment))} ${comes(job.moment)} likely at ${formatClock(clock.toInstant(at), shoot.zone)}, too late to strike by ${shoot.day?.wrap}.`
   const rivals = moments.flatMap((other, j) => {

@@ -44,6 +44,12 @@ export interface Meal {
   readonly end: IsoTime
   readonly people: readonly string[]
 }
+/** One person's own day: called for their own first need, released after their last. */
+export interface PersonalDay {
+  readonly person: string
+  readonly call: IsoTime
+  readonly wrap: IsoTime
+}
 export interface Dropped {
   readonly id: string
   readonly why: string
@@ -74,6 +80,8 @@ export interface Layout {
   readonly calls: readonly Call[]
   readonly tasks: readonly PlacedTask[]
   readonly meals: readonly Meal[]
+  /** Everybody who is needed; absent in layouts of before. */
+  readonly personal?: readonly PersonalDay[]
   readonly dropped: readonly Dropped[]
   readonly conflicts: readonly Conflict[]
   readonly capture: Capture

@@ -47,7 +47,7 @@ function placeOne(board: Board, job: MomentJob, i: number, mode: Mode | undefine
   return { mode, setupStart, start, end, risk: 0 }
 }
 
-/** In a running day a camera that is locked off until later cannot be had. */
+/** In a running day who is in a shot that has begun, or a camera that is locked off until later, cannot be had. */
 function lentElsewhere({ problem, booking }: Board, i: number, mode: Mode, start: number, end: number): boolean {
   if (!problem.standing || problem.standing.moments[i]?.frozen) return false
   return booking.lastClash(mode.rollMask, Math.floor(start), Math.ceil(end)) >= 0

@@ -130,7 +130,7 @@ function announcedMoment(problem: DayProblem, job: MomentJob, previous: Layout, 
   const on = previous.meatOn[problem.cooks[job.cook]?.id ?? '']
   const zero = on === undefined ? Number.POSITIVE_INFINITY : problem.clock.fromInstant(fromIso(on))
   // What has slipped away from its announced time can still be staffed otherwise.
-  return { place, frozen: zero + job.likely - job.before - job.setup <= earliest }
+  return { place, frozen: zero + job.likely - job.before <= earliest }
 }
 function announcedFloat(problem: DayProblem, job: FloatJob, previous: Layout, earliest: number): Announced | null {
   const place = placeOf(problem, job, previous)

@@ -63,7 +63,10 @@ export const PRICES = {
   /** The wished slice is given up for a must, and for nothing less. */
   wishMissed: 550,
   overtimePerPersonMin: 0.25,
-  /** What was announced and is changed while the day runs. */
+} as const
+
+/** What a running day pays, in points, for changing what was announced. */
+export const STABILITY = {
   movedPerMin: 0.2,
   callMoved: 10,
   personChanged: 4,

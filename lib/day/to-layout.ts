@@ -6,6 +6,7 @@ import type { Draft, DutyPlace, Place } from './draft'
 import type { FloatJob } from './float-job'
 import type { Call, Conflict, Dropped, Layout, Meal, PlacedShot, PlacedTask } from './layout'
 import type { MomentJob } from './moment-job'
+import { personalDays } from './personal'
 import { shareWatches } from './place-tasks'
 import type { DayProblem } from './problem'
 
@@ -37,6 +38,11 @@ export function toLayout(
         }),
       )
       .sort((a, b) => (a.start < b.start ? -1 : 1)),
+    personal: personalDays(problem, draft, duties).map(({ person, call, wrap }) => ({
+      person: problem.crew.people[person] as string,
+      call: clock.toIso(call),
+      wrap: clock.toIso(wrap),
+    })),
     dropped: told.dropped,
     conflicts: told.conflicts,
   }

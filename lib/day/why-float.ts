@@ -44,7 +44,7 @@ function whyShort(job: FloatJob, room: number, from: string, to: string): string
 function spanOf(problem: DayProblem, draft: Draft, job: FloatJob): [number, number] {
   const at = (edges: readonly Edge[]) => edges.map((e) => minuteOf(e, draft.meatOn))
   if (job.span) return at(job.span) as [number, number]
-  const limit = (problem.wrapLimit ?? draft.wrap) - RULES.strikeMin
+  const limit = (problem.wrapLimit === null ? draft.wrap : problem.wrapLimit + problem.overtimeMin) - RULES.strikeMin
   const before = job.after.flatMap((i) => draft.floats[i]?.end ?? [])
   const windows = job.windows.map((w): [number, number] => [
     Math.max(draft.crewCall + job.setup, ...at(w.lo), ...before),

@@ -9,6 +9,7 @@ export function checkCrewDay(facts: Facts): Violation[] {
   return [
     ...facts.booked.flatMap((b) => checkHours(facts, b)),
     ...checkBounds(facts),
+    ...checkPersonal(facts),
     ...everybodyBooked(facts).flatMap((p) => checkMeals(facts, p)),
     ...facts.meals.flatMap((m) => checkMeal(facts, m)),
     ...checkMeat(facts),
@@ -32,7 +33,7 @@ function checkHours({ crewCall, wrap, titleOf, clock }: Facts, b: Booked): Viola
   return found
 }
 
-function checkBounds({ shoot, crewCall, wrap, edge, clock }: Facts): Violation[] {
+function checkBounds({ shoot, layout, crewCall, wrap, edge, clock }: Facts): Violation[] {
   const limit = (text: string | undefined) => (text === undefined ? null : edge('', text))
   const [call, last] = [limit(shoot.day?.call), limit(shoot.day?.wrap)]
   const found: Violation[] = []
@@ -40,9 +41,52 @@ function checkBounds({ shoot, crewCall, wrap, edge, clock }: Facts): Violation[]
     found.push(
       violation('crew-call-early', `The crew is called at ${clock.show(crewCall)}, before ${shoot.day?.call}.`),
     )
-  if (last !== null && wrap > last)
+  const overtime = (shoot.day?.overtime ?? 0) * 1000
+  if (last !== null && wrap > last + overtime)
     found.push(violation('wrap-late', `The day wraps at ${clock.show(wrap)}, after ${shoot.day?.wrap}.`))
+  else if (last !== null && wrap > last && !layout.conflicts.some((c) => c.rule === 'overtime'))
+    found.push(
+      violation(
+        'overtime-untold',
+        `The day wraps at ${clock.show(wrap)}, after ${shoot.day?.wrap}, and no conflict says so.`,
+      ),
+    )
   return found
+}
+
+/** Everybody comes before their own first need and stays to their last. */
+function checkPersonal({ layout, booked, duties, clock }: Facts): Violation[] {
+  const own = new Map((layout.personal ?? []).map((p) => [p.person, p]))
+  const needs = [
+    ...booked.flatMap((b) => b.people.map((person) => ({ person, ...peopleSpan(b), shots: [b.id] }))),
+    ...duties.flatMap((d) => d.people.map((person) => ({ person, start: d.start, end: d.end, shots: [] as string[] }))),
+  ]
+  if (layout.personal === undefined) return []
+  return needs.flatMap(({ person, start, end, shots }) => {
+    const day = own.get(person)
+    if (!day)
+      return [violation('personal-missing', `${person} is needed and has no call of their own.`, shots, [person])]
+    const [call, wrap] = [Date.parse(day.call), Date.parse(day.wrap)]
+    if (start < call)
+      return [
+        violation(
+          'personal-call-late',
+          `${person} is needed at ${clock.show(start)} and called for ${clock.show(call)}.`,
+          shots,
+          [person],
+        ),
+      ]
+    if (end > wrap)
+      return [
+        violation(
+          'personal-wrap-early',
+          `${person} is needed until ${clock.show(end)} and released at ${clock.show(wrap)}.`,
+          shots,
+          [person],
+        ),
+      ]
+    return []
+  })
 }
 
 const everybodyBooked = ({ booked, duties }: Facts) => [...new Set([...booked, ...duties].flatMap((x) => x.people))]

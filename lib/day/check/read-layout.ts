@@ -43,6 +43,7 @@ const LAYOUT = z.object({
   ),
   tasks: z.array(z.object({ id: z.string(), start: time, end: time, people: names })),
   meals: z.array(z.object({ start: time, end: time, people: names })),
+  personal: z.array(z.object({ person: z.string(), call: time, wrap: time })).optional(),
   dropped: z.array(z.object({ id: z.string(), why: z.string(), wouldSave: z.string() })),
   conflicts: z.array(z.object({ sentence: z.string(), shots: names, people: names, rule: z.string() })),
   capture: z.object({

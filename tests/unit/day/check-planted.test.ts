@@ -17,6 +17,8 @@ const meal = (day: CleanDay) => found(day.layout.meals, () => true)
 const task = (day: CleanDay, id: string) => found(day.layout.tasks, (t) => t.id === id)
 
 /** One fault for every rule; the rule must be found by name, and is not found on the clean day. */
+const everybody = (d: CleanDay, call: string, wrap: string) =>
+  (d.shoot.people ?? []).map(({ id }) => ({ person: id, call, wrap }))
 const PLANTED: Readonly<Record<Rule, Plant>> = {
   'time-malformed': (d) => Object.assign(shotOf(d, 'bread'), { end: '15:20' }),
   'time-offset': (d) => Object.assign(shotOf(d, 'bread'), { end: '2027-05-15T14:20+00:00' }),
@@ -81,6 +83,13 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
   'after-wrap': (d) => Object.assign(d.layout, { wrap: at('20:55') }),
   'crew-call-early': (d) => Object.assign(d.layout, { crewCall: at('13:30') }),
   'wrap-late': (d) => Object.assign(d.layout, { wrap: at('22:45') }),
+  'overtime-untold': (d) => {
+    Object.assign(d.shoot.day as object, { overtime: 3600 })
+    Object.assign(d.layout, { wrap: at('22:45') })
+  },
+  'personal-missing': (d) => Object.assign(d.layout, { personal: [] }),
+  'personal-call-late': (d) => Object.assign(d.layout, { personal: everybody(d, at('18:00'), d.layout.wrap) }),
+  'personal-wrap-early': (d) => Object.assign(d.layout, { personal: everybody(d, d.layout.crewCall, at('18:00')) }),
   'meal-missing': (d) => Object.assign(meal(d), { people: ['presenter', 'cam-1', 'stylist'] }),
   'meal-late': (d) =>
     d.layout.meals.push({ start: at('20:45'), end: at('21:15'), people: meal(d).people.splice(2, 1) }),

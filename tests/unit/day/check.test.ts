@@ -112,6 +112,10 @@ describe('the checker', () => {
       )
     })
     const fromDay = imported.filter((path) => path.includes('/lib/day/') && !/\/lib\/day\/check(\/|$)/.test(path))
-    expect([...new Set(fromDay.map((path) => path.replace(/.*\/lib\//, '')))].sort()).toEqual(['day/day-forecast', 'day/layout', 'day/sun'])
+    expect([...new Set(fromDay.map((path) => path.replace(/.*\/lib\//, '')))].sort()).toEqual([
+      'day/day-forecast',
+      'day/layout',
+      'day/sun',
+    ])
   })
 })

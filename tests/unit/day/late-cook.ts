@@ -61,7 +61,10 @@ export function callsMoved({ shoot, previous, now }: LateDay, next: Layout) {
   const ids = ahead.map((s) => s.id)
   const hangsOnCook = (id: string) => {
     const shot = shoot.shots?.find((s) => s.id === id)
-    return Boolean(shot?.at || shot?.state === 'hot' || shot?.state === 'sliced' || shot?.state === 'rested')
+    const atMoment = (shot?.after ?? []).some((id) => shoot.shots?.find((s) => s.id === id)?.at)
+    return Boolean(
+      shot?.at || atMoment || shot?.state === 'hot' || shot?.state === 'sliced' || shot?.state === 'rested',
+    )
   }
   const byClock = ids.filter((id) => !hangsOnCook(id))
   return {

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest'
+import { checkLayout } from '../../../lib/day/check'
+import { layOutDay } from '../../../lib/day/lay-out'
+import { rePlan } from '../../../lib/day/re-plan'
+import { fromIso } from '../../../lib/plan/clock'
+import { FOURTEEN, gardenShoot } from './garden-shoot'
+import { callsMoved, lateAtHalfTime, overFreePct } from './late-cook'
+import { syntheticForecast } from './synthetic-forecast'
+
+const lay = (change: Record<string, unknown> = {}) => {
+  const shoot = gardenShoot(change)
+  const forecasts = new Map([['hero', syntheticForecast('hero', { members: 64, seed: 1 })]])
+  return { shoot, forecasts, layout: layOutDay(shoot, forecasts, { seed: 1, sweeps: 20 }) }
+}
+
+describe('a running day laid out anew', () => {
+  const { shoot, forecasts } = lay({ day: { call: '13:00' } })
+  const late = lateAtHalfTime(shoot, forecasts, 25, 20)
+  const next = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
+  it('breaks no rule', () => {
+    expect(checkLayout(shoot, next, late.later).map((v) => v.sentence)).toEqual([])
+  })
+  it('leaves what is past where it was', () => {
+    const past = late.previous.shots.filter((s) => fromIso(s.end) <= late.now)
+    expect(past.length).toBeGreaterThan(0)
+    for (const shot of past) expect(next.shots.find((s) => s.id === shot.id)).toEqual(shot)
+    expect(next.meatOn).toEqual(late.previous.meatOn)
+  })
+  it('comes later with the cook', () => {
+    const at = (layout: typeof next, id: string) => fromIso(layout.shots.find((s) => s.id === id)?.start as string)
+    expect((at(next, 'display') - at(late.previous, 'display')) / 60_000).toBeGreaterThan(20)
+  })
+  it('moves few of the calls by the clock, and costs little for it', () => {
+    const { byClock, byClockMoved } = callsMoved(late, next)
+    expect(byClockMoved).toBeLessThanOrEqual(Math.ceil(0.3 * byClock))
+    expect(overFreePct(late, 1, 100)).toBeLessThanOrEqual(5)
+  })
+  it('is the same for the same seed', () => {
+    const again = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
+    expect(JSON.stringify(again)).toBe(JSON.stringify(next))
+  })
+})
+
+describe("calls of one's own", () => {
+  it('come before the first need of each, and only who lights the fire comes before the crew', () => {
+    const early = ['raw-beauty', 'seasoning']
+    const { layout } = lay({ shots: FOURTEEN.filter((s) => !early.includes(s.id as string)) })
+    const first = (id: string) =>
+      Math.min(...layout.shots.filter((s) => s.people.includes(id)).map((s) => fromIso(s.setupStart)))
+    const crew = fromIso(layout.crewCall)
+    expect(layout.personal?.map((p) => p.person).sort()).toEqual(['cam-1', 'cam-2', 'presenter', 'stylist'])
+    for (const { person, call } of layout.personal ?? []) {
+      expect(fromIso(call)).toBeLessThanOrEqual(first(person))
+      if (person !== 'presenter') expect(fromIso(call)).toBeGreaterThanOrEqual(crew)
+      expect(fromIso(call) % 300_000).toBe(0)
+    }
+    expect(new Set(layout.personal?.map((p) => p.call)).size).toBeGreaterThan(1)
+  })
+  it('tells a rest that is too short before the next call, by person', () => {
+    const { layout } = lay({ day: { call: '13:00', nextCall: '05:30', turnaround: '11 h' } })
+    const told = layout.conflicts.filter((c) => c.rule === 'turnaround')
+    expect(told.length).toBeGreaterThan(0)
+    expect(told[0]?.sentence).toMatch(
+      /is called at 05:30 the next day: \d+ h \d+ min of rest, and 11 h are asked\. Call /,
+    )
+  })
+})
+
+describe('the end of the day', () => {
+  it('runs past wrap only where overtime is allowed, and says so', () => {
+    const wrap = { call: '13:00', wrap: '16:45' }
+    const without = lay({ day: wrap }).layout
+    const paid = lay({ day: { ...wrap, overtime: '90 min' } }).layout
+    expect(without.dropped.map((d) => d.id)).toContain('first-cut')
+    expect(paid.dropped.map((d) => d.id)).not.toContain('first-cut')
+    expect(paid.conflicts.find((c) => c.rule === 'overtime')?.sentence).toMatch(/min after 16:45: .* of overtime\.$/)
+  })
+  it('gives the wished slice up for a must at a moment', () => {
+    const { layout, shoot, forecasts } = lay({ day: { call: '13:00', slice: { at: '19:00' }, wrap: '19:20' } })
+    expect(layout.dropped.map((d) => d.id)).not.toContain('first-cut')
+    expect(layout.conflicts.find((c) => c.rule === 'slice-wish')?.sentence).toMatch(/before the wished 19:00/)
+    expect(checkLayout(shoot, layout, forecasts)).toEqual([])
+  })
+})
