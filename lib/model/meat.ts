@@ -15,6 +15,8 @@ export interface Matter {
   /** Water that can dry out through the skin, and that can boil off, kg/m³. */
   readonly dryableKgpM3: number
   readonly boilableKgpM3: number
+  /** All its water and fat, share of the raw mass: a roast dried right through has lost no more. */
+  readonly losableFrac: number
 }
 export const MATTER_COLUMNS = 4
 /** Over its own heat capacity, what holds a boiling node at the boiling point. */
@@ -50,6 +52,7 @@ export function matterOf(input: MatterInput): Matter {
     juiceShare: juice / (juice + fat || 1),
     dryableKgpM3: DRYABLE_SHARE * waterKgpM3,
     boilableKgpM3: waterKgpM3 - juice * input.rhoKgpM3,
+    losableFrac: (input.water + input.fat) * (1 - input.boneShare),
   }
 }
 
@@ -68,9 +71,12 @@ export interface Place {
   readonly part: number
 }
 
-/** Mass lost, share of the raw mass, from kg/m² of skin. */
-export const lossFracOf = ({ rhoKgpM3 }: Matter, { exponent }: Mesh, halfThicknessM: number, lostKgpM2: number) =>
-  (lostKgpM2 * (exponent + 1)) / (halfThicknessM * rhoKgpM3)
+/**
+ * Mass lost, share of the raw mass, from kg/m² of skin. Drying at the skin and boiling within draw on one water but are kept
+ * in two books; only a roast dried right through could lose some of it twice.
+ */
+export const lossFracOf = (matter: Matter, { exponent }: Mesh, halfThicknessM: number, lostKgpM2: number) =>
+  Math.min(matter.losableFrac, (lostKgpM2 * (exponent + 1)) / (halfThicknessM * matter.rhoKgpM3))
 
 /** Water of each node that can boil off, kg/m² of skin. */
 export const boilableOf = ({ boilableKgpM3 }: Matter, { cell }: Mesh, halfThicknessM: number) =>

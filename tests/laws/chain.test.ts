@@ -2,54 +2,29 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import type { Forecast } from '../../lib/model/forecast'
 import { forecastCook } from '../../lib/model/forecast-cook'
-import { MOMENT_IDS, type MomentId } from '../../lib/model/moment-ids'
-import { windowOf } from '../../lib/model/quantiles'
+import { MOMENT_IDS } from '../../lib/model/moment-ids'
 import { anyPlan } from './cooks'
+import { comparisonFaults, forecastFaults } from './plan-faults'
 
-const BESIDE: readonly MomentId[] = ['turn', 'carryover-peak']
-const CHAIN = MOMENT_IDS.filter((id) => !BESIDE.includes(id))
-const PLANS = 30
-const MEMBERS = 24
-const overPlans = (law: (forecast: Forecast) => void) =>
+const PLANS = 300
+const MEMBERS = 6
+
+test(`any plan: over ${PLANS} random ones no number is missing, no moment or quantile out of order, no meat hotter than its surroundings`, () => {
   fc.assert(
-    fc.property(anyPlan, fc.integer({ min: 0, max: 1e6 }), (plan, seed) =>
-      law(forecastCook(plan, { seed, members: MEMBERS })),
-    ),
+    fc.property(anyPlan, fc.integer({ min: 0, max: 1e6 }), (plan, seed) => {
+      expect(forecastFaults(forecastCook(plan, { seed, members: MEMBERS }))).toEqual([])
+    }),
     { numRuns: PLANS, seed: 7 },
   )
+}, 240_000)
 
-test(`chain: moments are in order in every one of ${MEMBERS} members of ${PLANS} random plans`, () => {
-  overPlans(({ moments, members }) => {
-    for (let m = 0; m < members; m++) {
-      const times = CHAIN.flatMap((id) => (moments[id] ? [moments[id][m] as number] : []))
-      expect(times).toEqual(times.toSorted((a, b) => a - b))
-      expect(moments['meat-on']?.[m]).toBe(0)
-    }
-  })
-}, 120_000)
-
-test(`windows: early, likely, late are in order, and values finite, over ${PLANS} random plans`, () => {
-  overPlans((forecast) => {
-    for (const samples of Object.values(forecast.moments)) {
-      const { early, q10, likely, q90, late } = windowOf(samples)
-      const known = [early, q10, likely, q90, late].map((t) => t ?? Infinity)
-      expect(known).toEqual(known.toSorted((a, b) => a - b))
-      expect(samples.some(Number.isNaN)).toBe(false)
-    }
-    const { trace, atSlice, offHeat, peakCoreC, lossFrac, lethalityLog } = forecast
-    for (const values of [
-      trace.coreC,
-      trace.probeC,
-      trace.surfaceC,
-      trace.cookerC,
-      atSlice.coreC,
-      offHeat.probeC,
-      peakCoreC,
-    ])
-      expect(values.every((t) => t > -20 && t < 450)).toBe(true)
-    expect(lossFrac.every((loss) => loss >= 0 && loss < 0.8)).toBe(true)
-    expect(lethalityLog.every((log) => log >= 0)).toBe(true)
-  })
+test('any plan: heavier is never sooner, hotter never later', () => {
+  fc.assert(
+    fc.property(anyPlan, (plan) => {
+      expect(comparisonFaults(plan)).toEqual([])
+    }),
+    { numRuns: 40, seed: 8 },
+  )
 }, 120_000)
 
 test('chance: the same seed gives the same bytes, another seed others', () => {
