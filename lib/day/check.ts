@@ -8,6 +8,7 @@ import { checkFire } from './check/fire'
 import { checkFood } from './check/food'
 import { checkMoments } from './check/moments'
 import { checkPlacement } from './check/placement'
+import { checkReadyCooks } from './check/ready'
 import { checkPromises } from './check/replay'
 import { checkRoster } from './check/roster'
 import { checkTimes } from './check/times'
@@ -37,6 +38,7 @@ export function checkLayout(
     checkMoments,
     checkCalls,
     checkCrewDay,
+    checkReadyCooks,
     checkFire,
     checkCapture,
     checkPromises,

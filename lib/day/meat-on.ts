@@ -4,6 +4,7 @@ import type { Chance } from './backward-curve'
 import type { CookTimes } from './cook-times'
 import type { DayClock } from './day-clock'
 import { handleMin, type MomentJob } from './moment-job'
+import { leadForReady, readyMeatOn } from './ready-cooks'
 import { PRICES, RULES } from './rules'
 import { safeLow, shareBelow } from './samples'
 import { lightSpans } from './shot-window'
@@ -36,7 +37,7 @@ const LIGHT_SLACK = 0.02
 export function meatOnChoices(context: Context): MeatOnChoices {
   const first = firstCook(context)
   const hero = first.choices[first.inLight.length > 0 ? first.inLight.length >> 1 : 0] ?? 0
-  const others = context.cooks.slice(1).map((_, i) => otherCook(context, i + 1, hero))
+  const others = context.cooks.slice(1).map((_, i) => otherCook(context, i + 1, hero, Math.min(...first.choices)))
   return { ...first, choices: [first.choices, ...others] }
 }
 
@@ -47,6 +48,14 @@ export function soonestMeatOn({ cooks, moments }: Context, cook: number, call: n
     .filter((job) => job.cook === cook)
     .map((job) => job.before + job.standbySetup + RULES.clockMarginMin + 1 - safeLow(job.sorted, RULES.missShare))
   return Math.ceil(call + Math.max(0, fire ? -safeLow(fire, RULES.missShare) : 0, ...leads))
+}
+/** The first cook waits for those that are made ready for it. */
+function soonestWithOthers(context: Context, call: number): number {
+  const leads = context.cooks.map((_, cook) => {
+    const lead = cook === 0 ? null : leadForReady(context, cook)
+    return lead !== null && Number.isFinite(lead) ? soonestMeatOn(context, cook, call) + lead : Number.NEGATIVE_INFINITY
+  })
+  return Math.ceil(Math.max(soonestMeatOn(context, 0, call), ...leads))
 }
 const ahead = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i)
 
@@ -60,7 +69,7 @@ function firstCook(context: Context): Omit<MeatOnChoices, 'choices'> & { choices
       wish: [0],
       sliceTooSoon: false,
     }
-  const soonest = call === null ? Number.NEGATIVE_INFINITY : soonestMeatOn(context, 0, call)
+  const soonest = call === null ? Number.NEGATIVE_INFINITY : soonestWithOthers(context, call)
   const wanted =
     slice && ('at' in slice ? sliceAt(context, clock.fromClock(slice.at)) : sliceIn(context, slice.in, soonest))
   if (!wanted || wanted.choices.length === 0)
@@ -125,9 +134,17 @@ function sliceIn(context: Context, light: string, soonest: number): Wanted | und
 /** The light of the shoot's own day: after the call, or after its first minute. */
 const dayStart = ({ call, clock }: Context) => call ?? clock.fromClock('00:00')
 
-/** A further cook goes on when it suits the day: after the call, or about when the first one does. */
-function otherCook(context: Context, cook: number, hero: number): number[] {
-  if (context.call !== null) return ahead(soonestMeatOn(context, cook, context.call), 2 * FORWARD_MIN)
+/** How much sooner than it must a cook may be made ready. */
+const READY_EARLY_MIN = 5
+/** A further cook goes on when it is due, else when it suits the day: after the call, or about when the first one does. */
+function otherCook(context: Context, cook: number, hero: number, heroSoonest: number): number[] {
+  const due = readyMeatOn(context, cook, heroSoonest)
+  const soonest = context.call === null ? Number.NEGATIVE_INFINITY : soonestMeatOn(context, cook, context.call)
+  if (due !== null) {
+    const from = Math.max(due - READY_EARLY_MIN, soonest)
+    return ahead(from, Math.max(1, due - from + 1))
+  }
+  if (context.call !== null) return ahead(soonest, 2 * FORWARD_MIN)
   const slice = context.cooks[0]?.sorted('first-slice')
   const own = context.cooks[cook]?.sorted('first-slice')
   const apart = slice && own ? likelyOf(slice) - likelyOf(own) : 0

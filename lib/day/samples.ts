@@ -20,3 +20,7 @@ export const shareBelow = (sample: Sorted, x: number) => countBelow(sample, x) /
 export function safeLow(sample: Sorted, share: number): number {
   return sample[Math.floor(share * sample.length)] as number
 }
+/** The least value that at least `share` of the members do not lie above: nearest rank, on the safe side. */
+export function safeHigh(sample: Sorted, share: number): number {
+  return sample[Math.max(0, Math.ceil(share * sample.length - 1e-9) - 1)] as number
+}

@@ -1,6 +1,7 @@
 import type { Problem } from '../refusals'
 import { checkDay } from './day-rules'
 import { checkNames } from './name-rules'
+import { checkReady } from './ready'
 import { checkRoast } from './roast-rules'
 import type { Shoot } from './shoot'
 import { checkShots } from './shot-rules'
@@ -11,5 +12,6 @@ export const checkShoot = (shoot: Shoot): Problem[] => [
   ...checkDay(shoot),
   ...checkNames(shoot),
   ...shoot.cooks.flatMap((cook, i) => [...checkRoast(cook, `/cooks/${i}`), ...checkStages(cook, `/cooks/${i}`)]),
+  ...checkReady(shoot),
   ...checkShots(shoot),
 ]

@@ -16,6 +16,7 @@ import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word,
 import { quoted } from './nearest'
 import { OWN_CUT } from './own-cut'
 import { CALL_SHEET, COVERAGE, RISK } from './producer'
+import { READY } from './ready'
 import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
 
 const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
@@ -119,6 +120,7 @@ const COOK = record('a cook', {
   cooker: COOKER,
   stages: list('stages', STAGE, 12, 1),
   target: record('a target', { doneness: word('a doneness', DONENESS) }).optional(),
+  ready: READY.optional(),
 })
 
 const moment = word('a moment', MOMENT_IDS)

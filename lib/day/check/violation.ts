@@ -70,6 +70,7 @@ export const RULES = [
   'meat-on-missing',
   'start-mismatch',
   'slice-missed',
+  'cook-late',
   'capture-range',
   'capture-joint',
   'capture-unknown',

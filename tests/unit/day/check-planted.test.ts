@@ -102,6 +102,12 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
   'fire-unwatched': (d) => Object.assign(task(d, 'fire-watch'), { start: at('17:45') }),
   'meat-on-missing': (d) => Object.assign(d.layout, { meatOn: {} }),
   'start-mismatch': (d) => Object.assign(d.layout, { start: at('18:00') }),
+  'cook-late': (d) => {
+    const hero = found(d.shoot.cooks, () => true)
+    d.shoot = { ...d.shoot, cooks: [hero, { ...hero, id: 'twin', ready: { by: { cook: 'hero', moment: 'pull' } } }] }
+    d.layout.meatOn.twin = d.layout.start
+    d.forecasts.set('twin', found([...d.forecasts.values()], () => true))
+  },
   'slice-missed': (d) => Object.assign(d.shoot.day ?? {}, { slice: { at: '19:30' } }),
   'capture-range': (d) => Object.assign(d.layout.capture.each, { 'hero/pull': 1.2 }),
   'capture-joint': (d) => Object.assign(d.layout.capture, { joint: 0.98 }),
