@@ -1,5 +1,5 @@
 import { type Board, LID_OPEN, LID_SHUT, markLid } from './board'
-import type { Mode } from './crew'
+import type { Mask, Mode } from './crew'
 import { AS_ANNOUNCED, type Genes, type Place } from './draft'
 import type { FloatJob } from './float-job'
 import { minuteOf } from './problem'
@@ -119,7 +119,7 @@ function nextFree(board: Board, job: FloatJob, mode: Mode, setupStart: number, r
   const [start, end] = [setupStart + job.setup, setupStart + job.setup + roll]
   const lid = lastLidClash(board, job, start, end)
   if (lid >= 0) return lid + 1 - job.setup
-  if (job.away && leavesFire(board, mode, setupStart, end)) return setupStart + 1
+  if (job.away && leavesFire(board, mode, setupStart, start, end)) return setupStart + 1
   const held = job.shot.priority === 'must' ? mustWait(board, job, mode, setupStart, end) : setupStart
   return held
 }
@@ -133,12 +133,15 @@ function lastLidClash(board: Board, job: FloatJob, from: number, to: number): nu
 }
 
 /** Whether nobody who can watch would be left in sight of the fire. */
-function leavesFire(board: Board, mode: Mode, from: number, to: number): boolean {
+function leavesFire(board: Board, mode: Mode, setupStart: number, start: number, end: number): boolean {
   return board.problem.tasks.some((task) => {
     if (!task.watch) return false
-    const [lit, out] = [minuteOf(task.from, board.meatOn), minuteOf(task.to, board.meatOn)]
-    const [first, last] = [Math.max(from, Math.floor(lit)), Math.min(to, Math.ceil(out))]
-    return first < last && task.masks.some((mask) => board.away.exhausts(mask, mode.rollMask, first, last))
+    const [lit, out] = [Math.floor(minuteOf(task.from, board.meatOn)), Math.ceil(minuteOf(task.to, board.meatOn))]
+    const nobody = (mask: Mask, leaving: Mask, from: number, to: number) =>
+      board.away.exhausts(mask, leaving, Math.max(from, lit), Math.min(to, out))
+    return task.masks.some(
+      (mask) => nobody(mask, mode.setupMask, setupStart, start) || nobody(mask, mode.rollMask, start, end),
+    )
   })
 }
 
@@ -175,7 +178,10 @@ function outside(board: Board, { lo, hi }: ShotWindow, start: number, end: numbe
 export function bindFloat(board: Board, job: FloatJob, place: Place): void {
   board.booking.book(place.mode.setupMask, place.setupStart, place.start)
   board.booking.book(place.mode.rollMask, place.start, place.end)
-  if (job.away) board.away.book(place.mode.rollMask, place.setupStart, place.end)
+  if (job.away) {
+    board.away.book(place.mode.setupMask, place.setupStart, place.start)
+    board.away.book(place.mode.rollMask, place.start, place.end)
+  }
   if (opensLid(board, job, place)) board.lidOpenings++
   markLid(board, job.cook, job.lid, place.start, place.end)
 }
