@@ -53,6 +53,19 @@ function paths() {
       parameters: [id],
       get: { summary: 'The shoot file', responses: { 200: json('The file', ref('Shoot')), ...refusals('not-found') } },
     },
+    '/api/shoots/{id}/samples': {
+      parameters: [id],
+      get: {
+        summary: 'Joint moments and probe of every cook as bytes, for trying a day out in a browser',
+        responses: {
+          200: {
+            description: 'As `lib/day/forecast-bytes.ts` packs them',
+            content: { 'application/octet-stream': {} },
+          },
+          ...refusals('not-found', 'invalid'),
+        },
+      },
+    },
     '/api/shoots/{id}/calls.ics': {
       parameters: [id, { name: 'person', in: 'query', required: false, schema: { type: 'string' } }],
       get: {

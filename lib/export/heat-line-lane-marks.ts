@@ -1,7 +1,8 @@
 import { formatClock, fromIso } from '../plan/clock'
 import { line, rect } from './drawing'
 import { EDGE, type Frame, HAIR } from './heat-line-frame'
-import { BOX, type Box, bottomOf, CAMERA_LANE, type Lane, type Lanes, type Twin } from './heat-line-lanes'
+import { BOX, type Box, CAMERA_LANE, type Lane } from './heat-line-lane-boxes'
+import { bottomOf, type Lanes, type Twin } from './heat-line-lanes'
 import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
 import { fitWords, textWidth } from './text-width'
 

@@ -6,33 +6,15 @@ import { later, seconds } from '../units'
 import type { HeatFacts, HeatLineCook, HeatLineInput } from './heat-line-facts'
 import { momentFacts } from './heat-line-facts'
 import type { Frame } from './heat-line-frame'
+import { BOX, type Box, CAMERA_LANE, type Lane, spread, x } from './heat-line-lane-boxes'
+import { placeLanes } from './heat-line-place-lanes'
 import { cameraName, isCalledLive, isOperator, liveFrom, personName, usualOperator } from './lanes'
 import { shotNumbers } from './shot-numbers'
 
-export const CAMERA_LANE = 37
 const PERSON_LANE = 23
-export const BOX = { height: 17, least: 16 }
+/** With more shots than this a box for each is no picture any more: lanes are places, and shots there in a row are one. */
+const MOST_BOXES = 40
 
-export interface Bar {
-  readonly x1: number
-  readonly x2: number
-  readonly live: boolean
-}
-export interface Box extends Bar {
-  readonly id: string
-  readonly number: string
-  /** Only free shots have one beneath: the pole names the others. */
-  readonly name: string | null
-}
-export interface Lane {
-  readonly name: string
-  /** Who is fed when this lane's meal box stands over it. */
-  readonly person: string | null
-  readonly top: number
-  readonly height: number
-  readonly boxes: readonly Box[]
-  readonly bars: readonly Bar[]
-}
 export interface Twin {
   readonly name: string
   readonly y: number
@@ -57,7 +39,9 @@ export interface Lanes {
 export function lanesOf(input: HeatLineInput, facts: HeatFacts, frame: Frame): Lanes | null {
   const { shoot, layout } = input
   if (!shoot || !layout) return null
-  const lanes = [...cameraLanes(shoot, layout, frame), ...personLanes(shoot, layout, frame)]
+  const crowded = layout.shots.length > MOST_BOXES
+  const first = crowded ? placeLanes(shoot, layout, frame) : cameraLanes(shoot, layout, frame)
+  const lanes = [...first, ...personLanes(shoot, layout, frame, first.length, crowded)]
   const crewBottom = lanes.at(-1) ? bottomOf(lanes.at(-1) as Lane) : frame.lanes
   const twins = input.cooks.slice(1).map((cook, i) => twinOf(cook, crewBottom + 12 + i * PERSON_LANE, frame))
   const lidY = crewBottom + twins.length * PERSON_LANE + 24
@@ -75,7 +59,6 @@ export function lanesOf(input: HeatLineInput, facts: HeatFacts, frame: Frame): L
   }
 }
 export const bottomOf = (lane: Lane) => lane.top + lane.height
-const x = (frame: Frame, iso: string) => Math.min(frame.right, Math.max(frame.left, frame.axis(fromIso(iso))))
 
 function cameraLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
   const numbers = shotNumbers(shoot)
@@ -112,21 +95,11 @@ function boxOf(
   }
 }
 
-/** Boxes drawn at their least width may touch: each moves right just so far that it stands clear of the one before. */
-function spread(boxes: readonly Box[]): Box[] {
-  const out: Box[] = []
-  for (const box of boxes) {
-    const free = (out.at(-1)?.x2 ?? 0) + 2
-    const shift = box.x2 - box.x1 <= BOX.least + 4 ? Math.max(0, free - box.x1) : 0
-    out.push({ ...box, x1: box.x1 + shift, x2: Math.max(box.x2, box.x1 + shift + BOX.least) })
-  }
-  return out
-}
-
-function personLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
-  const first = frame.lanes + (shoot.cameras?.length ?? 0) * CAMERA_LANE
+/** `all`: whoever stands behind a camera too, where no lane is a camera's. */
+function personLanes(shoot: Shoot, layout: Layout, frame: Frame, above: number, all: boolean): Lane[] {
+  const first = frame.lanes + above * CAMERA_LANE
   return (shoot.people ?? [])
-    .filter((person) => !isOperator(person))
+    .filter((person) => all || !isOperator(person))
     .map((person, i) => ({
       name: personName(person),
       person: person.id,

@@ -31,6 +31,7 @@ async function shootOf(changes: object): Promise<string> {
 }
 const field = (label: string) => page.getByLabel(label, { exact: true })
 const saved = () => page.getByText('Saved.', { exact: true }).waitFor({ timeout: 30_000 })
+const cellFault = (label: string) => page.locator('.cell.wrong', { has: field(label) }).locator('.says')
 const faultOf = (label: string) => page.locator('.field.wrong', { has: field(label) }).locator('.says')
 
 describe.sequential('a shot added to the day', () => {
@@ -48,10 +49,10 @@ describe.sequential('a shot added to the day', () => {
   )
 
   it('says under its own field what is wrong with it', async () => {
-    await field('Setup').fill('5')
-    await expect.poll(() => faultOf('Setup').textContent(), { timeout: 20_000 }).toMatch(/5 what\?/)
+    await field('Setup of New shot').first().fill('5')
+    await expect.poll(() => cellFault('Setup of New shot').textContent(), { timeout: 20_000 }).toMatch(/5 what\?/)
     expect(await axeViolations(page)).toEqual([])
-    await field('Setup').fill('5 min')
+    await field('Setup of New shot').first().fill('5 min')
     await saved()
   }, 60_000)
 })

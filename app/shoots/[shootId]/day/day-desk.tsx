@@ -1,44 +1,54 @@
 'use client'
-import { Fragment, useState } from 'react'
-import { removeAt, removeShot, setAt } from '@/lib/plan/edit'
+import { useCallback, useMemo, useState } from 'react'
+import { addShot, shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { listAt } from '@/lib/plan/sketch'
+import type { Problem } from '@/lib/refusals'
+import type { UnitSystem } from '@/lib/units'
 import { Field } from '../../../ui/field'
-import { Folded } from '../../../ui/folded'
 import { newWriteId } from '../../../ui/send'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
-import { Offers } from './offers'
-import { addPerson, crewFields, freshShot, peopleOf, shotFields } from './shot-fields'
+import { Crew } from './crew'
+import type { DayView } from './day-view'
+import { DoesNotFit, Holds } from './does-not-fit'
+import { OfferedShots } from './offered-shots'
+import { shotCells } from './shot-cells'
+import { crewFields, freshShot, shotFields } from './shot-fields'
+import { ShotTable } from './shot-table'
+import { useActions } from './use-actions'
+import { type Trial, useTrial } from './use-trial'
 
-/** What the layout says of one shot, in words; made on the server. */
-export interface ShotRow {
-  readonly id: string
-  readonly number: number
-  readonly kind: 'moment' | 'free' | 'drop'
-  readonly likely: string
-  readonly camera: string
-  readonly people: string
-  readonly standby: string
-  readonly window: string
-  readonly tentative: boolean
-}
 interface DayDeskProps {
-  shootId: string
-  version: number
-  document: ShootDocument
-  rows: readonly ShotRow[]
+  readonly shootId: string
+  readonly version: number
+  readonly document: ShootDocument
+  /** The saved day as the server laid it out; null where it cannot be. */
+  readonly view: DayView | null
+  readonly units: UnitSystem
 }
 
-const shotsOf = (document: ShootDocument) => (document.shots as { id: string; title?: string }[] | undefined) ?? []
-
-/** Shots under the heat line, edited where they stand; every change is saved and the day is laid out anew. */
-export function DayDesk({ shootId, version, document: written, rows }: DayDeskProps) {
+/** The day edited where it stands: tried out in this browser as it is typed, saved, and laid out by the server. */
+export function DayDesk({ shootId, version, document: written, view: laid, units }: DayDeskProps) {
   const saved = useSaved(shootId, version, written)
-  const { document, change, problems } = saved
+  const { document, change } = saved
+  const { act, last, undo } = useActions(document, change)
   const [open, setOpen] = useState<string | null>(null)
-  const cameras = ((document.cameras as { id: string }[] | undefined) ?? []).map((camera) => camera.id)
-  const shots = shotsOf(document)
+  /** While a handle is held: what would be if it were let go here. */
+  const [held, setHeld] = useState<ShootDocument | null>(null)
+  const differs = useMemo(() => JSON.stringify(document) !== JSON.stringify(written), [document, written])
+  const { trial, warm } = useTrial(shootId, held ?? (differs ? document : null), units, held !== null)
+  const view = trial?.view ?? laid
+  const problems = trial && trial.document === document && trial.problems.length > 0 ? trial.problems : saved.problems
+  const actAndOpen = useCallback(
+    (words: string, next: ShootDocument) => {
+      setHeld(null)
+      act(words, next)
+    },
+    [act],
+  )
+  const cameras = listAt<{ id: string }>(document, '/cameras').map(({ id }) => id)
   const control = (field: DocumentField) => (
     <Field
       key={field.key}
@@ -50,125 +60,96 @@ export function DayDesk({ shootId, version, document: written, rows }: DayDeskPr
       onChange={(text) => change(field.write(document, text))}
     />
   )
-  const openIndex = shots.findIndex((shot) => shot.id === open)
-  const shownFields = [...(openIndex < 0 ? [] : shotFields(document, openIndex, cameras)), ...crewFields(document)]
-  const crewFaults = problems.some((problem) => fieldAt(crewFields(document), problem.pointer))
-  /** The sentence, and in which shot: its fields may be folded away. */
-  const strays = problems
-    .filter((problem) => !fieldAt(shownFields, problem.pointer))
+  const strays = straysOf(document, problems, open, cameras)
+  const addOne = () => {
+    const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
+    actAndOpen('A shot is added.', addShot(document, freshShot(id)))
+    setOpen(id)
+  }
+  return (
+    <>
+      {view && (
+        <div className="cols-fit">
+          <DoesNotFit view={view} />
+          <Holds view={view} />
+        </div>
+      )}
+      <section aria-label="Shots" className="mt-8" onFocus={warm}>
+        <div className="cols-head">
+          <h2>Shots</h2>
+          <button type="button" className="btn" onClick={addOne}>
+            Add a shot
+          </button>
+        </div>
+        <div className="told">
+          <SaveLine saved={saved} problems={strays} />
+          <TrialLine trial={trial} />
+          {last && (
+            <p className="small" role="status">
+              {last}{' '}
+              <button type="button" className="textlink" onClick={undo}>
+                Undo
+              </button>
+            </p>
+          )}
+        </div>
+        <ShotTable
+          document={document}
+          view={view}
+          problems={problems}
+          cameras={cameras}
+          open={open}
+          onOpen={setOpen}
+          control={control}
+          change={change}
+          act={actAndOpen}
+          attempt={setHeld}
+        />
+        <p className="small mt-2">
+          A bar at the left edge marks a shot that happens once, when the meat says. Draw any other along its line to
+          pin it to a minute; draw one of these to wish the whole cook sooner or later.
+        </p>
+        <OfferedShots document={document} act={actAndOpen} />
+        <Crew
+          document={document}
+          faulty={problems.some(({ pointer }) => fieldAt(crewFields(document), pointer))}
+          control={control}
+          act={actAndOpen}
+        />
+      </section>
+    </>
+  )
+}
+
+/** Faults that no field on the screen shows, each with its shot's name. */
+function straysOf(
+  document: ShootDocument,
+  problems: readonly Problem[],
+  open: string | null,
+  cameras: readonly string[],
+) {
+  const shots = shotsOf(document)
+  return problems
+    .filter(({ pointer }) => {
+      const index = Number(/^\/shots\/(\d+)/.exec(pointer)?.[1] ?? -1)
+      if (index < 0) return !fieldAt(crewFields(document), pointer)
+      const { title, ...cells } = shotCells(document, index)
+      const inTable = [title, ...Object.values(cells).flatMap((cell) => cell ?? [])]
+      const below = shots[index]?.id === open ? shotFields(document, index, cameras) : []
+      return !fieldAt([...inTable, ...below], pointer)
+    })
     .map((problem) => {
       const title = shots[Number(/^\/shots\/(\d+)/.exec(problem.pointer)?.[1] ?? -1)]?.title
       return title ? { ...problem, sentence: `${title}: ${problem.sentence}` } : problem
     })
-  function addShot() {
-    const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
-    change(setAt(document, '/shots', [...shots, freshShot(id)]))
-    setOpen(id)
-  }
-  const order = [
-    ...rows.map((row) => row.id),
-    ...shots.map((shot) => shot.id).filter((id) => !rows.some((row) => row.id === id)),
-  ]
+}
+
+/** Said while the day on the screen is this browser's own. */
+function TrialLine({ trial }: { trial: Trial | null }) {
+  if (!trial?.view || trial.problems.length > 0) return null
   return (
-    <section aria-label="Shots">
-      <div className="cols-head">
-        <h2>Shots</h2>
-        <button type="button" className="btn" onClick={addShot}>
-          Add a shot
-        </button>
-      </div>
-      <SaveLine saved={saved} problems={strays} />
-      <div className="scroll-x">
-        <table className="stacks mt-2">
-          <thead>
-            <tr>
-              <th scope="col">no.</th>
-              <th scope="col">shot</th>
-              <th scope="col" className="text-right">
-                likely
-              </th>
-              <th scope="col">camera</th>
-              <th scope="col">with</th>
-              <th scope="col">stand by at</th>
-              <th scope="col">early to late</th>
-            </tr>
-          </thead>
-          <tbody>
-            {order.map((id) => {
-              const index = shots.findIndex((shot) => shot.id === id)
-              if (index < 0) return null
-              const row = rows.find((r) => r.id === id)
-              const title = shots[index]?.title
-              return (
-                <Fragment key={id}>
-                  <tr className={row?.kind ?? 'free'}>
-                    <td className="time">{row?.number ?? index + 1}</td>
-                    <td>
-                      <button
-                        type="button"
-                        className="textlink struck text-left"
-                        aria-expanded={open === id}
-                        onClick={() => setOpen(open === id ? null : id)}
-                      >
-                        {title || 'Untitled shot'}
-                      </button>
-                      {row?.tentative && <span className="small"> (tentative)</span>}
-                      {row?.kind === 'drop' && <span className="small"> dropped</span>}
-                    </td>
-                    <td className="time text-right">{row?.likely}</td>
-                    <td data-label="camera">{row?.camera}</td>
-                    <td data-label="with">{row?.people}</td>
-                    <td data-label="stand by at">{row?.standby}</td>
-                    <td className="win" data-label="early to late">
-                      {row?.window}
-                    </td>
-                  </tr>
-                  {open === id && (
-                    <tr>
-                      <td colSpan={7}>
-                        <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
-                          {shotFields(document, index, cameras).map(control)}
-                        </div>
-                        <button
-                          type="button"
-                          className="textlink"
-                          onClick={() => {
-                            setOpen(null)
-                            change(removeShot(document, id))
-                          }}
-                        >
-                          Take this shot out
-                        </button>
-                      </td>
-                    </tr>
-                  )}
-                </Fragment>
-              )
-            })}
-          </tbody>
-        </table>
-      </div>
-      <p className="small mt-2">A bar at the left edge marks a shot that happens once. Choose a shot to change it.</p>
-      <Offers document={document} change={change} />
-      <Folded summary="The crew" fault={crewFaults}>
-        <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(control)}</div>
-        <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
-          <button type="button" className="btn" onClick={() => change(addPerson(document))}>
-            Add a person
-          </button>
-          {peopleOf(document).map((person, i) => (
-            <button
-              // biome-ignore lint/suspicious/noArrayIndexKey: a name may stand there twice while it is typed
-              key={i}
-              type="button"
-              className="textlink"
-              onClick={() => change(removeAt(document, `/people/${i}`))}
-            >
-              Take out {person.id}
-            </button>
-          ))}
-        </p>
-      </Folded>
-    </section>
+    <p className="small trying" role="status" data-took-ms={Math.round(trial.tookMs)} data-rough={trial.rough}>
+      <b>Trying out.</b> {trial.rough ? 'A first look at the day with this change.' : 'The day with this change.'}
+    </p>
   )
 }

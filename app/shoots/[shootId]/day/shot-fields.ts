@@ -1,5 +1,6 @@
 import { MOMENT_IDS } from '@/lib/model/moment-ids'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import { canPin } from '@/lib/plan/edit-shots'
 import { momentName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
@@ -32,11 +33,11 @@ export function formOf(shot: Record<string, unknown>): ShotForm {
 }
 
 const moments = MOMENT_IDS.map((id) => [id, momentName(id, 'kettle-charcoal')] as const)
-const words = (list: readonly string[]) => list.map((word) => [word, word.replaceAll('-', ' ')] as const)
+export const words = (list: readonly string[]) => list.map((word) => [word, word.replaceAll('-', ' ')] as const)
 const orNone = (list: readonly (readonly [string, string])[], none: string) => [['', none] as const, ...list]
 
 /** A list written as words with commas between. */
-function listed(key: string, label: string, pointer: string, why: string): DocumentField {
+export function listed(key: string, label: string, pointer: string, why?: string): DocumentField {
   return optional(key, label, pointer, {
     why,
     read: (document) => {
@@ -57,15 +58,27 @@ function formField(at: string): DocumentField {
     pointers: [],
     options: FORMS,
     read: (document) => formOf((valueAt(document, at) as Record<string, unknown>) ?? {}),
-    write: (document, form) => {
-      const shot = { ...(valueAt(document, at) as Record<string, unknown>) }
-      for (const key of FORM_KEYS) delete shot[key]
-      // Moments say when these begin and end; a length beside them is refused.
-      if (form === 'at' || form === 'locked') delete shot.roll
-      return setAt(document, at, { ...shot, ...FRESH[form as ShotForm] })
-    },
+    write: (document, form) => writeForm(document, at, form),
   }
 }
+export function writeForm(document: ShootDocument, at: string, form: string): ShootDocument {
+  const shot = { ...(valueAt(document, at) as Record<string, unknown>) }
+  for (const key of FORM_KEYS) delete shot[key]
+  // Moments say when these begin and end; a length or a pin beside them is refused.
+  if (form === 'at' || form === 'locked') for (const key of ['roll', 'pin']) delete shot[key]
+  return setAt(document, at, { ...shot, ...FRESH[form as ShotForm] })
+}
+
+export const NEEDS_PRIORITY = [
+  ['must', 'must be had'],
+  ['should', 'should be had'],
+  ['could', 'could be dropped'],
+] as const
+/** Shown in the table too, wherever it is wide enough for its columns. */
+const IN_TABLE = ['setup', 'needs', 'place', 'state', 'priority', 'roll']
+/** The title stands in its row on every screen. */
+export const isBelow = ({ key }: DocumentField) => !key.endsWith('-title')
+export const isInTable = ({ key }: DocumentField) => IN_TABLE.some((name) => key.endsWith(`-${name}`))
 
 function whenFields(at: string, form: ShotForm): readonly DocumentField[] {
   if (form === 'at')
@@ -90,6 +103,25 @@ function whenFields(at: string, form: ShotForm): readonly DocumentField[] {
   return [roll]
 }
 
+/** It then stands at this minute, come what may. */
+const pinField = (at: string) =>
+  optional(`${at}-pin`, 'Pinned at', `${at}/pin`, {
+    why: 'It then rolls from this minute on: 18:05. Empty: when it suits.',
+  })
+
+/** Which roast, where there are several. */
+function cookField(document: ShootDocument, at: string): readonly DocumentField[] {
+  const cooks = ((valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []).map((cook) => asText(cook?.id))
+  if (cooks.length < 2) return []
+  const options = cooks.map((id) => [id, id] as const)
+  return [
+    optional(`${at}-cook`, 'Roast', `${at}/cook`, {
+      options,
+      read: (d) => asText(valueAt(d, `${at}/cook`)) || asText(cooks[0]),
+    }),
+  ]
+}
+
 /** All that a shot says, for shot number `index` of the document. */
 export function shotFields(
   document: ShootDocument,
@@ -106,14 +138,12 @@ export function shotFields(
     listed(`${at}-needs`, 'Needs', `${at}/needs`, 'Roles or people, with commas: camera, presenter.'),
     optional(`${at}-camera`, 'Camera', `${at}/camera`, { options: orNone(words(cameras), 'whichever is free') }),
     optional(`${at}-place`, 'Place', `${at}/place`),
+    ...(canPin(shot as { id: string }) ? [pinField(at)] : []),
+    ...cookField(document, at),
     optional(`${at}-lid`, 'Lid', `${at}/lid`, { options: orNone(words(['open', 'shut', 'any']), 'no matter') }),
     optional(`${at}-state`, 'Food', `${at}/state`, { options: orNone(words(FOOD_STATES), 'no matter') }),
     plain(`${at}-priority`, 'If something must give', `${at}/priority`, {
-      options: [
-        ['must', 'must be had'],
-        ['should', 'should be had'],
-        ['could', 'could be dropped'],
-      ],
+      options: NEEDS_PRIORITY,
       read: (d) => asText(valueAt(d, `${at}/priority`)) || 'should',
     }),
   ]

@@ -1,0 +1,70 @@
+import { MOMENT_IDS, type MomentId } from '@/lib/model/moment-ids'
+import { setAt, valueAt } from '@/lib/plan/edit'
+import { momentName, momentsOf } from '@/lib/plan/moments'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { sketchOf } from '@/lib/plan/sketch'
+import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
+import { asText, type DocumentField, optional, plain } from '../../document-fields'
+import { formOf, listed, NEEDS_PRIORITY, words, writeForm } from './shot-fields'
+
+/** The columns of the table that are written in; the rest of a shot is under "More". */
+export const COLUMNS = ['when', 'place', 'people', 'setup', 'roll', 'gives way', 'food'] as const
+export type Column = (typeof COLUMNS)[number]
+export type Cells = { readonly title: DocumentField } & Readonly<Record<Column, DocumentField | null>>
+
+export function shotCells(document: ShootDocument, index: number): Cells {
+  const at = `/shots/${index}`
+  const shot = (valueAt(document, at) as Record<string, unknown>) ?? {}
+  const name = asText(shot.title) || `shot ${index + 1}`
+  const form = formOf(shot)
+  return {
+    title: plain(`${at}-c-title`, `Title of shot ${index + 1}`, `${at}/title`),
+    when: whenField(document, at, `When of ${name}`),
+    place: optional(`${at}-c-place`, `Place of ${name}`, `${at}/place`),
+    people: listed(`${at}-c-needs`, `People of ${name}`, `${at}/needs`),
+    setup: optional(`${at}-c-setup`, `Setup of ${name}`, `${at}/setup`),
+    roll: form === 'at' || form === 'locked' ? null : optional(`${at}-c-roll`, `Roll of ${name}`, `${at}/roll`),
+    'gives way': plain(`${at}-c-priority`, `Priority of ${name}`, `${at}/priority`, {
+      options: NEEDS_PRIORITY.map(([word]) => [word, word]),
+      read: (d) => asText(valueAt(d, `${at}/priority`)) || 'should',
+    }),
+    food: optional(`${at}-c-state`, `Food of ${name}`, `${at}/state`, { options: [['', '–'], ...words(FOOD_STATES)] }),
+  }
+}
+
+/** One choice for both: how a shot stands in the day, and at which moment or in which light. */
+function whenField(document: ShootDocument, at: string, label: string): DocumentField {
+  const cooks = (valueAt(document, '/cooks') as readonly { id?: string }[] | undefined) ?? []
+  const own = cooks.find((cook) => cook?.id === valueAt(document, `${at}/cook`)) ?? cooks[0]
+  const sketch = sketchOf(own)
+  const moments: readonly MomentId[] = sketch ? momentsOf(sketch) : MOMENT_IDS
+  const kind = sketch?.cooker.kind ?? 'kettle-charcoal'
+  const tail = (edge: unknown) =>
+    MOMENT_IDS.some((id) => id === edge) ? momentName(edge as MomentId, kind) : asText(edge)
+  const edges = (a: unknown, b: unknown) => (a || b ? `: ${tail(a)} to ${tail(b)}` : '')
+  const value = (pointer: string) => valueAt(document, at + pointer)
+  return {
+    key: `${at}-c-when`,
+    label,
+    pointers: ['/at', '/between', '/from', '/to', '/light', '/free', '/locked'].map((key) => at + key),
+    options: [
+      ['free', 'any time'],
+      ...moments.map((id) => [`at:${id}`, momentName(id, kind)] as const),
+      ['between', `between${edges(value('/between/0'), value('/between/1'))}`],
+      ['locked', `locked off${edges(value('/from'), value('/to'))}`],
+      ...LIGHTS.map((light) => [`light:${light}`, light.replaceAll('-', ' ')] as const),
+    ],
+    read: (d) => {
+      const shot = (valueAt(d, at) as Record<string, unknown>) ?? {}
+      const form = formOf(shot)
+      if (form === 'at') return `at:${asText(valueAt(d, `${at}/at/moment`))}`
+      return form === 'light' ? `light:${asText(shot.light)}` : form
+    },
+    write: (d, text) => {
+      const [form = 'free', which] = text.split(':')
+      const formed = formOf((valueAt(d, at) as Record<string, unknown>) ?? {}) === form ? d : writeForm(d, at, form)
+      if (which === undefined) return formed
+      return setAt(formed, form === 'at' ? `${at}/at/moment` : `${at}/light`, which)
+    },
+  }
+}

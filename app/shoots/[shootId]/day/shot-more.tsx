@@ -1,0 +1,83 @@
+'use client'
+import type { ReactNode } from 'react'
+import { removeShot, shotsOf } from '@/lib/plan/edit'
+import { canPin, canSplit, duplicateShot, pinShot, splitShot } from '@/lib/plan/edit-shots'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import type { DocumentField } from '../../document-fields'
+import type { ShotRow } from './day-view'
+import { isBelow, isInTable, shotFields } from './shot-fields'
+
+interface MoreProps {
+  readonly document: ShootDocument
+  readonly index: number
+  readonly row: ShotRow | undefined
+  readonly cameras: readonly string[]
+  readonly control: (field: DocumentField) => ReactNode
+  readonly act: (words: string, next: ShootDocument) => void
+  readonly onGone: () => void
+}
+
+/** All that a shot says, and what can be done with it as a whole. */
+export function ShotMore({ document, index, row, cameras, control, act, onGone }: MoreProps) {
+  const shot = shotsOf(document)[index]
+  if (!shot) return null
+  const title = typeof shot.title === 'string' && shot.title ? shot.title : 'Untitled shot'
+  const pinned = shot.pin !== undefined
+  const clock = row?.likely || null
+  return (
+    <tr className="shot-more">
+      <td colSpan={11}>
+        <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-4">
+          {shotFields(document, index, cameras)
+            .filter(isBelow)
+            .map((field) => (
+              <div key={field.key} className={isInTable(field) ? 'when-narrow' : undefined}>
+                {control(field)}
+              </div>
+            ))}
+        </div>
+        <p className="flex flex-wrap gap-3 pb-3">
+          {canPin(shot) && (pinned || clock) && (
+            <button
+              type="button"
+              className="btn"
+              onClick={() =>
+                pinned
+                  ? act(`${title} is free again.`, pinShot(document, shot.id, null))
+                  : act(`${title} is pinned at ${clock}.`, pinShot(document, shot.id, clock))
+              }
+            >
+              {pinned ? 'Let go of its time' : `Pin at ${clock}`}
+            </button>
+          )}
+          {canSplit(shot) && (
+            <button
+              type="button"
+              className="btn"
+              onClick={() => act(`${title} is two shots.`, splitShot(document, shot.id))}
+            >
+              Split in two
+            </button>
+          )}
+          <button
+            type="button"
+            className="btn"
+            onClick={() => act(`${title} is there twice.`, duplicateShot(document, shot.id))}
+          >
+            Duplicate
+          </button>
+          <button
+            type="button"
+            className="btn"
+            onClick={() => {
+              onGone()
+              act(`${title} is taken out.`, removeShot(document, shot.id))
+            }}
+          >
+            Take this shot out
+          </button>
+        </p>
+      </td>
+    </tr>
+  )
+}

@@ -1,0 +1,134 @@
+'use client'
+import { setAt, shotsOf, valueAt } from '@/lib/plan/edit'
+import { canPin, pinShot } from '@/lib/plan/edit-shots'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import type { Problem } from '@/lib/refusals'
+import { type DocumentField, fieldAt } from '../../document-fields'
+import { Cell } from './cell'
+import { clockWords } from './clock-words'
+import type { DayAxis, ShotRow as Row } from './day-view'
+import { COLUMNS, shotCells } from './shot-cells'
+import { type Hold, ShotTrack } from './shot-track'
+
+export interface RowProps {
+  readonly document: ShootDocument
+  readonly index: number
+  readonly row: Row | undefined
+  readonly axis: DayAxis | null
+  /** The likely first slice, ms; what a wish is counted from. */
+  readonly slice: number | null
+  readonly problems: readonly Problem[]
+  readonly open: boolean
+  readonly onOpen: () => void
+  readonly change: (next: ShootDocument) => void
+  readonly act: (words: string, next: ShootDocument) => void
+  readonly attempt: (next: ShootDocument | null) => void
+}
+
+/** One shot: written in its cells, read on its track. */
+export function ShotRow(props: RowProps) {
+  const { document, index, row, axis, problems, open, change } = props
+  const shot = shotsOf(document)[index]
+  const cells = shotCells(document, index)
+  const all = [cells.title, ...COLUMNS.flatMap((column) => cells[column] ?? [])]
+  const faultOf = (field: DocumentField) =>
+    problems.find((problem) => fieldAt(all, problem.pointer) === field)?.sentence
+  const title = `${row?.number ?? index + 1} ${typeof shot?.title === 'string' && shot.title ? shot.title : 'Untitled shot'}`
+  return (
+    <tr className={`shot ${row?.kind ?? 'free'}${open ? ' open' : ''}`}>
+      <td className="time no">{row?.number ?? index + 1}</td>
+      <td className="name">
+        <Cell field={cells.title} document={document} fault={faultOf(cells.title)} onChange={change} />
+        {row && <p className="small falls">{fallsWords(row)}</p>}
+      </td>
+      <td className="on-axis">{row && axis && <Track {...props} row={row} axis={axis} title={title} />}</td>
+      {COLUMNS.map((column) => {
+        const field = cells[column]
+        const fault = field ? faultOf(field) : undefined
+        return (
+          <td key={column} className={`in ${column.replace(' ', '-')}${fault ? ' wrong' : ''}`}>
+            {field ? (
+              <Cell
+                field={field}
+                document={document}
+                fault={fault}
+                list={column === 'place' ? 'places' : undefined}
+                onChange={change}
+              />
+            ) : (
+              <span className="cell-none">{aroundWords(document, index)}</span>
+            )}
+          </td>
+        )
+      })}
+      <td className="do">
+        <button
+          type="button"
+          className="textlink more"
+          aria-expanded={open}
+          aria-label={`${open ? 'Less' : 'More'} of ${title}`}
+          onClick={props.onOpen}
+        >
+          {open ? 'Less' : 'More'}
+        </button>
+      </td>
+    </tr>
+  )
+}
+
+/** "A, presenter · stand by 16:13 · comes 17:28 to 18:38". */
+function fallsWords(row: Row): string {
+  if (row.kind === 'drop') return 'dropped'
+  const standby = row.standby.startsWith('follows') ? row.standby : row.standby && `stand by ${row.standby}`
+  const who = [row.camera, row.people].filter(Boolean).join(', ')
+  return [
+    who,
+    standby,
+    row.window && `${row.window.startsWith('may') ? '' : 'comes '}${row.window}`,
+    row.tentative && 'tentative',
+  ]
+    .filter(Boolean)
+    .join(' · ')
+}
+/** What a shot at a moment rolls before and after it. */
+function aroundWords(document: ShootDocument, index: number): string {
+  const at = valueAt(document, `/shots/${index}/at`) as { before?: string; after?: string } | undefined
+  if (!at) return '–'
+  const [before, after] = [at.before ?? '1 min', at.after ?? '2 min']
+  return before.endsWith(' min') && after.endsWith(' min')
+    ? `${before.slice(0, -4)} + ${after}`
+    : `${before} + ${after}`
+}
+
+function Track({ row, axis, title, ...props }: RowProps & { row: Row; axis: DayAxis; title: string }) {
+  const { document, index, slice } = props
+  const zone = typeof document.zone === 'string' ? document.zone : 'UTC'
+  const shot = shotsOf(document)[index]
+  const first = valueAt(document, '/cooks/0/id')
+  const ofFirst = shot?.cook === undefined || shot.cook === first
+  const hold: Hold = canPin(shot) ? 'pin' : shot?.at !== undefined && ofFirst && slice !== null ? 'wish' : 'fixed'
+  const edited = (at: number): ShootDocument => {
+    if (hold === 'pin') return pinShot(document, row.id, clockWords(at, zone))
+    const moved = (slice ?? 0) + at - (row.place?.start ?? at)
+    return setAt(document, '/day/slice', { at: clockWords(moved, zone) })
+  }
+  return (
+    <ShotTrack
+      row={row}
+      axis={axis}
+      zone={zone}
+      title={title}
+      pinned={shot?.pin !== undefined}
+      hold={hold}
+      onTry={(at) => props.attempt(at === null ? null : edited(at))}
+      onSet={(at) => {
+        const clock = clockWords(at, zone)
+        props.act(
+          hold === 'pin' ? `${title} is pinned at ${clock}.` : `The first slice is wished at ${sliceOf(edited(at))}.`,
+          edited(at),
+        )
+      }}
+    />
+  )
+}
+const sliceOf = (document: ShootDocument) => String(valueAt(document, '/day/slice/at'))
