@@ -9,6 +9,7 @@ import { asServed } from '@/lib/day/slice-wait'
 import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
+import { fastestKernel } from '@/lib/model/kernels'
 import { MODEL_VERSION } from '@/lib/model/version'
 import { formatDate } from '@/lib/plan/clock'
 import { toCookPlan } from '@/lib/plan/cook-plan'
@@ -17,6 +18,7 @@ import { parseShoot, problemsForLayout } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { formatMass, type Instant, type UnitSystem } from '@/lib/units'
+import { forecastsBeside } from './forecast-pool'
 
 export const seedOf = (shoot: Shoot) => shoot.seed ?? 1
 export type Forecasts = ReadonlyMap<string, Forecast>
@@ -26,16 +28,15 @@ const KEPT = 24
 function remembered<T, Beside extends readonly unknown[]>(make: (shoot: Shoot, ...beside: Beside) => T) {
   const results = new Map<string, T>()
   const keyOf = (shoot: Shoot, beside: Beside) => JSON.stringify([shoot, ...beside])
-  const give = (shoot: Shoot, ...beside: Beside): T => {
-    const key = keyOf(shoot, beside)
-    const known = results.get(key)
-    if (known !== undefined) return known
-    const made = make(shoot, ...beside)
-    results.set(key, made)
+  const keep = (made: T, shoot: Shoot, ...beside: Beside): T => {
+    results.set(keyOf(shoot, beside), made)
     if (results.size > KEPT) results.delete(results.keys().next().value as string)
     return made
   }
-  return Object.assign(give, { known: (shoot: Shoot, ...beside: Beside) => results.get(keyOf(shoot, beside)) })
+  const known = (shoot: Shoot, ...beside: Beside) => results.get(keyOf(shoot, beside))
+  const give = (shoot: Shoot, ...beside: Beside): T =>
+    known(shoot, ...beside) ?? keep(make(shoot, ...beside), shoot, ...beside)
+  return Object.assign(give, { known, keep })
 }
 
 const forecastEach = remembered(
@@ -43,28 +44,34 @@ const forecastEach = remembered(
     new Map(
       shoot.cooks.map((cook) => [
         cook.id,
-        forecastCook(toCookPlan(shoot, cook, lids[cook.id]), { seed: seedOf(shoot) }),
+        forecastCook(toCookPlan(shoot, cook, lids[cook.id]), { seed: seedOf(shoot), kernel: fastestKernel() }),
       ]),
     ),
 )
-/** Only what the fire and the meat depend on: editing a shot never re-runs the physics. `lids`: opened for shots. */
-export const forecastsOf = (shoot: Shoot, lids: LidOpenings = {}): Forecasts =>
-  forecastEach(
-    {
-      ...shoot,
-      title: MODEL_VERSION,
-      shots: undefined,
-      people: undefined,
-      cameras: undefined,
-      tasks: undefined,
-      day: undefined,
-      card: undefined,
-      callSheet: undefined,
-      coverage: undefined,
-      risk: undefined,
-    },
-    lids,
-  )
+/** Only what the fire and the meat depend on: editing a shot never re-runs the physics. */
+const physicsOf = (shoot: Shoot): Shoot => ({
+  ...shoot,
+  title: MODEL_VERSION,
+  shots: undefined,
+  people: undefined,
+  cameras: undefined,
+  tasks: undefined,
+  day: undefined,
+  card: undefined,
+  callSheet: undefined,
+  coverage: undefined,
+  risk: undefined,
+})
+/** `lids`: opened for shots. */
+export const forecastsOf = (shoot: Shoot, lids: LidOpenings = {}): Forecasts => forecastEach(physicsOf(shoot), lids)
+
+/** Has the forecasts worked out beside the server, so that `forecastsOf` knows them and no other request waits meanwhile. */
+export async function forecastsReady(shoot: Shoot): Promise<void> {
+  const physics = physicsOf(shoot)
+  if (forecastEach.known(physics, {})) return
+  const made = await forecastsBeside(physics, seedOf(shoot))
+  if (made) forecastEach.keep(made, physics, {})
+}
 
 /** What a layout was made from: the lid is off when it says so, and a roast that waits for its light is served then. */
 export const forecastsBehind = (shoot: Shoot, layout: Layout): Forecasts =>
@@ -111,6 +118,7 @@ export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
   if (!saved) notFound()
   const parsed = parseShoot(saved.document)
   if (!parsed.ok) throw new Error(`The saved shoot ${id} no longer reads: ${parsed.problems[0]?.sentence}`)
+  await forecastsReady(parsed.value)
   return {
     id,
     version: saved.version,

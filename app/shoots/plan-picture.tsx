@@ -16,7 +16,7 @@ export function PlanPicture(props: { document: ShootDocument; preview: Preview |
       </p>
     )
   return (
-    <div>
+    <div data-kernel={preview.kernel}>
       <h1>
         {preview.first}
         <br />

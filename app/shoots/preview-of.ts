@@ -1,85 +1,9 @@
 import 'server-only'
-import { layOutDay } from '@/lib/day/lay-out'
-import type { Layout } from '@/lib/day/layout'
-import { cutFaceSentence, drawCutFace, tonesOf } from '@/lib/export/cut-face'
-import { heatsBeside } from '@/lib/export/cut-face-beside'
-import { drawHeatLine } from '@/lib/export/heat-line'
-import { safetyPanel } from '@/lib/export/safety-panel'
-import { cutOf } from '@/lib/model/custom-cut'
-import type { Forecast } from '@/lib/model/forecast'
-import { fuelSummary } from '@/lib/model/fuel-need'
-import { spreadOf } from '@/lib/model/quantiles'
-import { formatClock } from '@/lib/plan/clock'
-import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
-import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
-import { forecastsOf, seedOf } from '../workbench'
-import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
-import { placedCautions } from './placed-cautions'
+import type { UnitSystem } from '@/lib/units'
+import { forecastsOf } from '../workbench'
 import type { Preview } from './preview'
+import { previewFrom } from './preview-from'
 
-/** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
-export function previewOf(shoot: Shoot, units: UnitSystem): Preview {
-  const forecasts = forecastsOf(shoot)
-  const bare = { ...shoot, shots: undefined, tasks: undefined }
-  const layout = layOutDay(bare, forecasts, { seed: seedOf(shoot), sweeps: 1 })
-  const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
-  const input = heatLineInput(shoot, forecasts, layout, false, units)
-  const draw = (width: number, standing: boolean) => drawHeatLine({ ...input, width, standing })
-  return {
-    first: firstLine(shoot, forecasts, layout),
-    second: secondLine(shoot, forecasts, layout),
-    lying: draw(892, false),
-    narrow: draw(720, false),
-    standing: draw(362, true),
-    cutFace: drawCutFace(forecast, units),
-    slice: cutFaceSentence(forecast, units),
-    heats: heatsBeside(forecast, units),
-    tones: tonesOf(forecast, units),
-    facts: factsOf(forecast, units),
-    safety: safetyOfCooks(shoot, forecasts, units),
-    conflicts: layout.conflicts.filter(({ rule }) => rule === 'slice-wish').map(({ sentence }) => sentence),
-    warnings: documentWarnings(shoot, forecasts),
-    cautions: placedCautions(shoot, forecasts),
-  }
-}
-
-function safetyOfCooks(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, units: UnitSystem): Preview['safety'] {
-  return shoot.cooks.flatMap((cook) => {
-    const forecast = forecasts.get(cook.id)
-    const animal = cutOf(cook.roast)?.animal
-    if (!forecast || !animal) return []
-    const title = shoot.cooks.length > 1 ? `Safety: ${cook.id}` : 'Safety'
-    return [{ title, panel: safetyPanel(forecast, animal, shoot.authority ?? 'US', units) }]
-  })
-}
-
-function firstLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, layout: Layout): string {
-  const fire = momentWords(shoot, forecasts, layout, 'fire-lit')
-  const on = formatClock(meatOnOf(layout, shoot.cooks[0]?.id ?? ''), shoot.zone)
-  const oven = ['oven', 'convection-oven'].includes(shoot.cooks[0]?.cooker.kind ?? '')
-  return `${oven ? 'Oven on' : 'Light'} at ${fire?.likely ?? on}. Meat ${oven ? 'in' : 'on'} at ${on}.`
-}
-function secondLine(shoot: Shoot, forecasts: ReturnType<typeof forecastsOf>, layout: Layout): string {
-  const slice = momentWords(shoot, forecasts, layout, 'first-slice')
-  if (slice?.likely) return `First slice ${slice.words}.`
-  return 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
-}
-
-const range = (low: number, high: number, print: (n: number) => string) =>
-  print(low) === print(high) ? print(low) : `${print(low)} to ${print(high)}`
-
-function factsOf(forecast: Forecast, units: UnitSystem): readonly string[] {
-  const temp = (c: number) => formatTemp(celsius(c), units)
-  const sliced = spreadOf(forecast.atSlice.coreC)
-  const peak = spreadOf(forecast.peakCoreC)
-  const loss = spreadOf(forecast.lossFrac)
-  const share = (n: number) => formatShare(n)
-  const fuel = fuelSummary(forecast, units)
-  return [
-    `When sliced the middle stands at about ${temp(sliced.likely)} (${range(sliced.low, sliced.high, temp)}).`,
-    `Left whole it would climb to about ${temp(peak.likely)}.`,
-    `It loses about ${share(loss.likely)} of its weight (${range(loss.low, loss.high, share)}).`,
-    ...(fuel ? [fuel.sentence] : []),
-  ]
-}
+/** The plan page's pictures and sentences, from the forecasts that the server keeps. */
+export const previewOf = (shoot: Shoot, units: UnitSystem): Preview => previewFrom(shoot, forecastsOf(shoot), units)

@@ -1,10 +1,15 @@
 import type { Tone } from '@/lib/export/cut-face'
 import type { Drawing } from '@/lib/export/drawing'
 import type { SafetyPanel } from '@/lib/export/safety-panel'
+import type { KernelName } from '@/lib/model/kernels'
 import type { Warning } from '@/lib/refusals'
+import type { UnitSystem } from '@/lib/units'
 
 /** What the plan page shows beside the form: the likely day as pictures and sentences. */
 export interface Preview {
+  readonly units: UnitSystem
+  /** Which kernel worked the forecast out, here or on the server. */
+  readonly kernel: KernelName
   /** "Light at 16:07. Meat on at 17:12." */
   readonly first: string
   /** "First slice about 20:33, 20:00 to 21:11." */

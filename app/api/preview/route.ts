@@ -1,6 +1,7 @@
 import { parseShoot } from '@/lib/plan/parse'
 import { previewOf } from '../../shoots/preview-of'
 import { chosenUnits } from '../../units'
+import { forecastsReady } from '../../workbench'
 import { answer, readBody, valueOrRefuse } from '../border'
 
 export const dynamic = 'force-dynamic'
@@ -9,5 +10,7 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const { document } = await readBody(request)
-    return Response.json(previewOf(valueOrRefuse(parseShoot(document)), await chosenUnits()))
+    const shoot = valueOrRefuse(parseShoot(document))
+    await forecastsReady(shoot)
+    return Response.json(previewOf(shoot, await chosenUnits()))
   })

@@ -4,6 +4,7 @@ import { newShootDocument } from '@/lib/plan/new-shoot'
 import { parseShoot } from '@/lib/plan/parse'
 import { UnitsButton } from '../../ui/units-button'
 import { chosenUnits } from '../../units'
+import { forecastsReady } from '../../workbench'
 import { previewOf } from '../preview-of'
 import { NewShoot } from './new-shoot'
 
@@ -36,6 +37,7 @@ export default async function NewShootPage() {
   const document = template(date)
   const parsed = parseShoot(document)
   if (!parsed.ok) throw new Error(`The starting plan does not read: ${parsed.problems[0]?.sentence}`)
+  await forecastsReady(parsed.value)
   return (
     <main id="main" className="page">
       <header className="head">
