@@ -13,6 +13,7 @@ import { seconds } from '../units'
 import { benchApp } from './bench-app'
 import { benchKernels } from './bench-kernels'
 import { benchLayout } from './bench-layout'
+import { layoutTable } from './bench-layout-table'
 
 type Figures = Record<string, number>
 const DEMO = 'prisma/demo/leg-of-lamb.json'
@@ -71,6 +72,7 @@ function print(figures: Figures) {
   if (process.argv.includes('--json')) return console.log(JSON.stringify(figures))
   const width = Math.max(...Object.keys(figures).map((name) => name.length))
   for (const [name, value] of Object.entries(figures)) console.log(`${name.padEnd(width)}  ${value}`)
+  for (const line of layoutTable()) console.log(line)
 }
 
 const shoot = demo()

@@ -10,13 +10,22 @@ export interface RandomDay {
 type Part = Record<string, unknown>
 type Draw = { readonly uniform: () => number; readonly pick: <T>(from: readonly T[]) => T }
 const MEMBERS = 64
+export interface Size {
+  readonly shots: number
+  readonly people?: number
+  readonly members?: number
+}
 
 /**
  * Twenty, forty, eighty shots around one roast or two: moments whose windows overlap, more wanted of the hot and the
  * sliced roast than its life allows, a guest with little time, golden light, lids, chains of shots. Some days are full
  * to the brim, and what gives is not known beforehand.
  */
-export function realisticDay(shots: number, seed: number): RandomDay {
+export function realisticDay(
+  shots: number,
+  seed: number,
+  { people, members = MEMBERS }: Partial<Size> = {},
+): RandomDay {
   const { uniform } = chanceOf(seed, shots, 0x7264)
   const draw: Draw = { uniform, pick: (from) => from[Math.floor(uniform() * from.length)] as (typeof from)[number] }
   const cookIds = uniform() < (shots - 20) / 90 ? ['hero', 'twin'] : ['hero']
@@ -25,10 +34,11 @@ export function realisticDay(shots: number, seed: number): RandomDay {
   const cooks = Object.fromEntries(
     cookIds.map((id, i) => {
       const spread = draw.pick([0.05, 0.08, 0.13])
-      return [id, standIn({ seed: seed * 100 + i, members: MEMBERS, toPullMin: toPullMin + 15 * i, spread, restMin })]
+      return [id, standIn({ seed: seed * 100 + i, members, toPullMin: toPullMin + 15 * i, spread, restMin })]
     }),
   )
-  const crew = crewFor(shots, draw)
+  const drawn = crewFor(shots, draw)
+  const crew = people === undefined ? drawn : crewOfSize(people)
   const moments = cookIds.flatMap((id, i) => momentShots(id, i === 0 ? shots : shots / 2, crew.operators, draw))
   const day = dayFor(toPullMin, restMin, draw)
   const setting = { cooks: cookIds, crew, lengths: 0.7 + 0.9 * uniform(), call: minuteOf(day.call) }
@@ -77,6 +87,29 @@ function dayFor(toPullMin: number, restMin: number, { uniform, pick }: Draw): Pa
   ])
 }
 
+/** A crew of so many instead of the one drawn. */
+function crewOfSize(count: number): Party {
+  if (count === 1)
+    return {
+      operators: 1,
+      guest: false,
+      cameras: [{ id: 'C-1' }],
+      people: [{ id: 'alone', roles: ['presenter', 'cook', 'camera', 'stylist'] }],
+    }
+  const operators = count >> 1
+  const numbers = Array.from({ length: operators }, (_, i) => i + 1)
+  const hands = Array.from({ length: count - operators - 1 }, (_, i) => ({
+    id: `stylist-${i + 1}`,
+    roles: ['stylist', 'cook'],
+  }))
+  const filming = numbers.map((n) => ({ id: `cam-${n}`, roles: ['camera'] }))
+  return {
+    operators,
+    guest: false,
+    cameras: numbers.map((n) => ({ id: `C-${n}` })),
+    people: [{ id: 'presenter', roles: ['presenter', 'cook'] }, ...filming, ...hands],
+  }
+}
 interface Party {
   readonly operators: number
   readonly people: readonly Part[]
