@@ -6,6 +6,7 @@ import { checkCrewDay } from './check/crew-day'
 import { gatherFacts } from './check/facts'
 import { checkFire } from './check/fire'
 import { checkFood } from './check/food'
+import { checkHours } from './check/hours'
 import { checkMoments } from './check/moments'
 import { checkPlacement } from './check/placement'
 import { checkReadyCooks } from './check/ready'
@@ -39,6 +40,7 @@ export function checkLayout(
     checkCalls,
     checkCrewDay,
     checkReadyCooks,
+    checkHours,
     checkFire,
     checkCapture,
     checkPromises,

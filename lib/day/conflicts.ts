@@ -6,7 +6,7 @@ import type { Draft, DutyPlace, Place } from './draft'
 import type { Conflict, Dropped } from './layout'
 import { handleMin, type MomentJob } from './moment-job'
 import { personalDays } from './personal'
-import { type DayProblem, likelyMinute } from './problem'
+import { type DayProblem, likelyMinute, minuteOf } from './problem'
 import { readyConflicts } from './ready-cooks'
 import { RULES } from './rules'
 import { shareBelow } from './samples'
@@ -26,6 +26,7 @@ export function conflictsOf(
     ...readyConflicts(problem, draft),
     ...lateConflicts(problem, draft),
     ...unwatchedFires(problem),
+    ...firesLeft(problem, draft),
     ...dutyConflicts(problem, duties),
     ...mealConflicts(problem, draft),
     ...overtimeConflicts(problem, draft),
@@ -155,6 +156,27 @@ function unwatchedFires({ shoot, tasks }: DayProblem): Conflict[] {
   const sentence =
     'Nobody is named to stay in sight of the fire. Add a task from fire-lit to off-heat, with the role that watches it.'
   return [{ sentence, shots: [], people: [], rule: 'fire-unwatched' }]
+}
+
+/** So long after the heat a fire that nobody has put out still burns. */
+const STILL_BURNS_MIN = 15
+/** The heat is over and the fire is not out: somebody stays until it is, or takes it over. */
+function firesLeft(problem: DayProblem, { meatOn }: Draft): Conflict[] {
+  const { shoot, tasks, cooks } = problem
+  if ((shoot.people ?? []).length === 0 || !tasks.some((t) => t.watch)) return []
+  const left = cooks.filter(({ id }, cook) => {
+    const kind = shoot.cooks.find((c) => c.id === id)?.cooker.kind ?? ''
+    const off = likelyMinute(problem, cook, 'off-heat', meatOn)
+    const stays = (t: DayProblem['tasks'][number]) =>
+      t.watch && minuteOf(t.from, meatOn) <= off + 1 && minuteOf(t.to, meatOn) >= off + STILL_BURNS_MIN
+    return burnsSolidFuel(kind) && Number.isFinite(off) && !tasks.some(stays)
+  })
+  return left.slice(0, 1).map(({ id }) => ({
+    sentence: `Nobody is named for the fire of "${id}" once the meat is off it, until it is out. Add a watch from off-heat to the time at which it is out or handed over.`,
+    shots: [],
+    people: [],
+    rule: 'fire-left',
+  }))
 }
 
 function dutyConflicts({ tasks, shoot, clock }: DayProblem, duties: readonly DutyPlace[]): Conflict[] {

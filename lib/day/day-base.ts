@@ -109,6 +109,7 @@ function clearBoard(board: Board, genes: Genes): void {
   board.booking.clear()
   board.away.clear()
   board.lids.fill(0)
+  bookAbsence(board)
   board.lidOpenings = 0
   board.meatOn = problem.cooks.map((_, c) => {
     const choices = problem.meatOn.choices[c] as readonly number[]
@@ -117,6 +118,17 @@ function clearBoard(board: Board, genes: Genes): void {
   board.crewCall = problem.call ?? neededFrom(board) - genes.callLead
   board.lastEnd =
     problem.wrapLimit === null ? problem.clock.length - 60 : problem.wrapLimit + problem.overtimeMin - RULES.strikeMin
+}
+
+/** Nobody is booked, or in sight of the fire, outside their own hours. */
+function bookAbsence({ problem, booking, away }: Board): void {
+  problem.hours.forEach(({ from, to }, person) => {
+    const mask = maskOf(problem.crew, [person], [])
+    for (const grid of [booking, away]) {
+      grid.book(mask, 0, Math.min(problem.clock.length, Math.ceil(from)))
+      grid.book(mask, Math.max(0, Math.floor(to)), problem.clock.length)
+    }
+  })
 }
 
 /** When the first fire is lit or the first moment shot set up, rounded down to five minutes. */

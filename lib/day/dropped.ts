@@ -2,8 +2,9 @@ import { formatClock } from '../plan/clock'
 import { lidsOppose } from './clash'
 import type { DayForecast } from './day-forecast'
 import type { Draft } from './draft'
+import { ALL_DAY, within } from './hours'
 import type { Dropped } from './layout'
-import type { MomentJob, Unfit } from './moment-job'
+import { handleMin, type MomentJob, type Unfit } from './moment-job'
 import type { DayProblem } from './problem'
 import { whatWouldSave } from './relaxations'
 import { RULES } from './rules'
@@ -81,6 +82,10 @@ function whyMoment(problem: DayProblem, draft: Draft, job: MomentJob, i: number)
     problem.wrapLimit === null ? Number.POSITIVE_INFINITY : problem.wrapLimit + problem.overtimeMin - RULES.strikeMin
   if (at + job.after > strikeFrom)
     return `${capital(momentName(job.moment))} ${comes(job.moment)} likely at ${formatClock(clock.toInstant(at), shoot.zone)}, too late to strike by ${shoot.day?.wrap}.`
+  const begins = at - job.before - handleMin - job.standbySetup
+  const there = (p: number) => within(problem.hours[p] ?? ALL_DAY, begins, at + job.after + handleMin)
+  if (job.modes.every((mode) => ![...mode.operators, ...mode.hands].every(there)))
+    return `${capital(momentName(job.moment))} ${comes(job.moment)} likely at ${formatClock(clock.toInstant(at), shoot.zone)}, outside the hours of those who could shoot it.`
   const rivals = moments.flatMap((other, j) => {
     const place = draft.moments[j]
     if (!place) return []

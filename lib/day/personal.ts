@@ -1,4 +1,5 @@
 import type { Draft, DutyPlace, Place } from './draft'
+import { ALL_DAY } from './hours'
 import type { DayProblem } from './problem'
 import { RULES } from './rules'
 
@@ -34,8 +35,11 @@ export function personalDays(problem: DayProblem, draft: Draft, duties: readonly
     if (own.length === 0) return []
     const wanted = Math.floor((first.start - RULES.arrivalMin) / 5) * 5
     // The fire does not wait for the crew.
-    const call = first.lights ? wanted : Math.max(wanted, draft.crewCall)
+    const soonest = first.lights ? wanted : Math.max(wanted, draft.crewCall)
+    const { from } = problem.hours[person] ?? ALL_DAY
+    const call = Math.max(soonest, Math.min(first.start, from))
     const last = Math.max(...own.map((n) => n.end))
-    return [{ person, call, wrap: Math.min(draft.wrap, Math.ceil((last + RULES.strikeMin) / 5) * 5) }]
+    // Who watches a fire out stays after the others have gone.
+    return [{ person, call, wrap: Math.max(last, Math.min(draft.wrap, Math.ceil((last + RULES.strikeMin) / 5) * 5)) }]
   })
 }

@@ -1,6 +1,7 @@
 import type { Board } from './board'
 import { maskOf } from './crew'
 import type { MealPlace } from './draft'
+import { ALL_DAY } from './hours'
 import { RULES } from './rules'
 
 export type Meals = { readonly meals: MealPlace[]; readonly mealsMissing: number }
@@ -49,9 +50,18 @@ export function mealDeadline(board: Board, { meals, mealsMissing }: Meals): numb
 }
 /** The meal starts by then, or the day has ended. */
 function deadline(board: Board, meals: readonly MealPlace[], people: readonly number[], round: number): number {
-  if (round === 0) return board.crewCall + RULES.firstMealWithinMin
-  return Math.min(...people.map((p) => (mealsOf(meals, p)[round - 1]?.end ?? board.crewCall) + RULES.nextMealWithinMin))
+  return Math.min(...people.map((p) => deadlineOf(board, meals, p, round)))
 }
+/** Whoever goes home before it is due has it at home. */
+function deadlineOf(board: Board, meals: readonly MealPlace[], person: number, round: number): number {
+  const by =
+    round === 0
+      ? comesAt(board, person) + RULES.firstMealWithinMin
+      : (mealsOf(meals, person)[round - 1]?.end ?? comesAt(board, person)) + RULES.nextMealWithinMin
+  return (board.problem.hours[person] ?? ALL_DAY).to <= by ? Number.POSITIVE_INFINITY : by
+}
+const comesAt = (board: Board, person: number) =>
+  Math.max(board.crewCall, (board.problem.hours[person] ?? ALL_DAY).from)
 
 function placeMeal(
   board: Board,
@@ -61,7 +71,7 @@ function placeMeal(
   wrap: number,
   round: number,
 ): MealPlace | null {
-  const before = Math.max(...people.map((p) => mealsOf(meals, p)[round - 1]?.end ?? board.crewCall))
+  const before = Math.max(...people.map((p) => mealsOf(meals, p)[round - 1]?.end ?? comesAt(board, p)))
   const lo = Math.max(before + RULES.mealNotBeforeMin, board.problem.standing?.earliest ?? 0)
   const hi = Math.floor(Math.min(deadline(board, meals, people, round), wrap - board.problem.mealMin - 1))
   const centre = Math.min(Math.max(before + wanted, lo), hi)

@@ -4,6 +4,7 @@ import { tieOf } from './clash'
 import type { Mode } from './crew'
 import type { Genes, Place } from './draft'
 import { inSightOfFire } from './float-job'
+import { ALL_DAY, within } from './hours'
 import { handleMin, type MomentJob } from './moment-job'
 import { RULES } from './rules'
 
@@ -37,20 +38,37 @@ function placeOne(board: Board, job: MomentJob, i: number, mode: Mode | undefine
   const at = zero + job.likely
   const start = at - job.before - handleMin
   const end = at + job.after + handleMin
-  if (end > board.lastEnd || lentElsewhere(board, i, mode, start, end)) return null
+  if (end > board.lastEnd || lentElsewhere(board, i, mode, start - job.standbySetup, end)) return null
   const planned = start - job.standbySetup
   const announced = board.problem.standing?.moments[i]
   // They came when they were told to.
   if (announced?.frozen && announced.place && announced.place.setupStart < start)
     return { mode, setupStart: announced.place.setupStart, start, end, risk: 0 }
   const setupStart = job.rule.by === 'clock' ? Math.min(planned, Math.floor(zero + job.rule.standby)) : planned
-  return { mode, setupStart, start, end, risk: 0 }
+  if (!areThere(board, mode, planned, end)) return null
+  return {
+    mode,
+    setupStart: Math.min(planned, Math.max(setupStart, freeFrom(board, mode, setupStart, planned))),
+    start,
+    end,
+    risk: 0,
+  }
 }
 
 /** In a running day who is in a shot that has begun, or a camera that is locked off until later, cannot be had. */
 function lentElsewhere({ problem, booking }: Board, i: number, mode: Mode, start: number, end: number): boolean {
   if (!problem.standing || problem.standing.moments[i]?.frozen) return false
   return booking.lastClash(mode.rollMask, Math.floor(start), Math.ceil(end)) >= 0
+}
+
+const areThere = ({ problem }: Board, { operators, hands }: Mode, start: number, end: number) =>
+  [...operators, ...hands].every((p) => within(problem.hours[p] ?? ALL_DAY, start, end))
+
+/** By the clock they stand by early; in a running day not before what they are in ends. */
+function freeFrom({ problem, booking }: Board, mode: Mode, from: number, planned: number): number {
+  if (!problem.standing) return from
+  const busy = booking.lastClash(mode.rollMask, Math.floor(from), Math.ceil(planned))
+  return busy < 0 ? from : busy + 1
 }
 
 /** In a chain only the first shot sets up; the next ones re-frame where they stand. */

@@ -9,23 +9,57 @@ export function placeDuties(board: Board): DutyPlace[] {
 }
 
 export function taskSpan(job: TaskJob, meatOn: ArrayLike<number>): { start: number; end: number } | null {
-  const [start, end] = [Math.floor(minuteOf(job.from, meatOn)), Math.ceil(minuteOf(job.to, meatOn))]
+  const from = minuteOf(job.from, meatOn) + (job.task.delay ?? 0) / 60
+  const [start, end] = [Math.floor(from), Math.ceil(minuteOf(job.to, meatOn))]
   return Number.isFinite(start) && Number.isFinite(end) && start < end ? { start, end } : null
 }
 
 function placeDuty(board: Board, job: TaskJob, task: number): DutyPlace[] {
-  const span = taskSpan(job, board.meatOn)
+  return visitsOf(job, board.meatOn).map((visit) => {
+    const duty = firstStaffed(board, job, visit)
+    board.booking.book(maskOf(board.problem.crew, duty.people, []), duty.start, duty.end)
+    return { task, ...duty }
+  })
+}
+
+/** Whoever is busy now may be free a little later. */
+function firstStaffed(board: Board, job: TaskJob, { start, end, length }: Visit): Omit<DutyPlace, 'task'> {
+  const at = (from: number) => ({ ...whoIsFree(board, job, from, from + length), start: from, end: from + length })
+  for (let from = start; from + length <= end; from++) {
+    const duty = at(from)
+    if (!duty.short) return duty
+  }
+  return at(start)
+}
+
+/** One time that a task is done: `length` of it between `start` and `end`. */
+interface Visit {
+  readonly start: number
+  readonly end: number
+  readonly length: number
+}
+function visitsOf(job: TaskJob, meatOn: ArrayLike<number>): Visit[] {
+  const span = taskSpan(job, meatOn)
   if (!span) return []
+  const { takes, every } = job.task
+  if (takes === undefined) return [{ ...span, length: span.end - span.start }]
+  const length = Math.ceil(takes / 60)
+  const apart = every === undefined ? Number.POSITIVE_INFINITY : Math.max(length, Math.round(every / 60))
+  const visits: Visit[] = []
+  for (let start = span.start; start + length <= span.end; start += apart)
+    visits.push({ start, end: Math.min(span.end, start + apart), length })
+  return visits
+}
+
+function whoIsFree(board: Board, job: TaskJob, start: number, end: number) {
   const { crew } = board.problem
   const people: number[] = []
   for (const candidates of job.candidates) {
     const open = candidates.filter((p) => !people.includes(p))
-    const free = open.find((p) => board.booking.lastClash(maskOf(crew, [p], []), span.start, span.end) < 0)
+    const free = open.find((p) => board.booking.lastClash(maskOf(crew, [p], []), start, end) < 0)
     if (free !== undefined) people.push(free)
   }
-  const short = people.length < job.candidates.length
-  board.booking.book(maskOf(crew, people, []), span.start, span.end)
-  return [{ task, ...span, people, short }]
+  return { people, short: people.length < job.candidates.length }
 }
 
 type Stretch = { readonly start: number; readonly end: number }

@@ -9,6 +9,7 @@ import { type DayClock, dayClock } from './day-clock'
 import type { DayForecast } from './day-forecast'
 import { type FloatJob, floatJobs } from './float-job'
 import { HoldRisk, tentativeSpan } from './hold-risk'
+import { type Hours, hoursOf } from './hours'
 import { type MeatOnChoices, meatOnChoices } from './meat-on'
 import { type MomentJob, momentJobs, type Unfit } from './moment-job'
 import { RULES } from './rules'
@@ -36,6 +37,8 @@ export interface DayProblem {
   readonly tentative: readonly { readonly from: number; readonly to: number }[]
   readonly floats: readonly FloatJob[]
   readonly tasks: readonly TaskJob[]
+  /** When each person is there. */
+  readonly hours: readonly Hours[]
   readonly unfit: readonly Unfit[]
   readonly clashes: ClashTable
   readonly risk: HoldRisk
@@ -78,6 +81,7 @@ export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForec
     tentative: moments.map(tentativeSpan),
     floats: floats.jobs,
     tasks: (shoot.tasks ?? []).map((task) => taskJob(task, { crew, cooks, clock })),
+    hours: hoursOf(shoot, clock),
     unfit: [...unfit, ...floats.unfit],
     clashes: new ClashTable(moments),
     risk: new HoldRisk(moments, cooks),
@@ -95,7 +99,9 @@ function callOf(shoot: Shoot, clock: DayClock): number | null {
   return shoot.day?.slice === undefined ? clock.fromClock(RULES.call) : null
 }
 
-export const isWatch = (task: Task) => task.from === 'fire-lit' || task.id.includes('watch')
+/** From the match on, or by name; what takes a while and is done is no watch. */
+export const isWatch = (task: Task) =>
+  task.takes === undefined && (task.from === 'fire-lit' || task.id.includes('watch'))
 
 function taskJob(task: Task, context: Pick<DayProblem, 'crew' | 'cooks' | 'clock'>): TaskJob {
   const cook = Math.max(

@@ -122,6 +122,9 @@ export function dutiesOf(problem: DayProblem, draft: Draft): DutyPlace[] {
   const elsewhere = (place: string | undefined) => place !== undefined && place !== 'cooker'
   for (const [i, job] of problem.moments.entries()) leave(draft.moments[i], elsewhere(job.shot.place))
   for (const [i, job] of problem.floats.entries()) leave(draft.floats[i], job.away)
+  problem.hours.forEach(({ from, to }, p) => {
+    away[p]?.push({ start: Number.NEGATIVE_INFINITY, end: from }, { start: to, end: Number.POSITIVE_INFINITY })
+  })
   for (const meal of draft.meals) for (const p of meal.people) meals[p]?.push(meal)
   return [...draft.duties, ...shareWatches(problem, draft.meatOn, { away, meals })]
 }

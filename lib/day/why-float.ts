@@ -1,6 +1,7 @@
 import { formatClock } from '../plan/clock'
 import type { Draft, Place } from './draft'
 import type { FloatJob } from './float-job'
+import { ALL_DAY } from './hours'
 import { type DayProblem, minuteOf } from './problem'
 import { RULES } from './rules'
 import type { Edge } from './shot-window'
@@ -103,11 +104,17 @@ function busyWith(problem: DayProblem, draft: Draft, of: 'people' | 'cameras', i
     const end = locked && of === 'people' ? place.start : place.end
     return inIt ? [{ start: place.setupStart, end, title }] : []
   }
+  const { from, to } = (of === 'people' && problem.hours[id]) || ALL_DAY
+  const absent = [
+    { start: Number.NEGATIVE_INFINITY, end: from, title: 'own hours' },
+    { start: to, end: Number.POSITIVE_INFINITY, title: 'own hours' },
+  ].filter(({ start, end }) => start < end)
   const meals = draft.meals.filter((m) => of === 'people' && m.people.includes(id))
   return [
     ...problem.moments.flatMap((job, i) => held(draft.moments[i], job.shot.title, false)),
     ...problem.floats.flatMap((job, i) => held(draft.floats[i], job.shot.title, job.shot.locked === true)),
     ...meals.map((m) => ({ start: m.start, end: m.end, title: 'the meal' })),
+    ...absent,
   ].sort((a, b) => a.start - b.start)
 }
 

@@ -87,6 +87,8 @@ export const ALTITUDE: Bounds = {
 export const AIR_TEMP = between(-40, 55, "Write the air's temperature from −40 °C to 55 °C (−40 °F to 131 °F).")
 export const WIND = between(0, 40, 'Write a wind up to 40 m/s (90 mph), such as "3 m/s".')
 export const HUMIDITY = between(0, 1, 'Write a humidity from 0 % to 100 %.')
+export const TASK_TIME = between(60, 12 * 3600, 'Write a time from 1 min to 12 h, such as "5 min".')
+export const TASK_EVERY = between(300, 24 * 3600, 'Write a time from 5 min to 24 h, such as "90 min".')
 /** A certainty no ensemble of a few hundred members could tell is none. */
 export const CHANCE = between(0.05, 0.99, 'Write a chance from 5 % to 99 %, such as "80 %".')
 export const PROBE_LEAD = between(80, 700, 'Write what the probe\'s cable stands, such as "250 °C" or "480 °F".')

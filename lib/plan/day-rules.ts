@@ -40,6 +40,10 @@ function clockFields(shoot: Shoot): ClockField[] {
       [`/tasks/${i}/from`, task.from],
       [`/tasks/${i}/to`, task.to],
     ]),
+    ...(shoot.people ?? []).flatMap(({ hours }, i): [string, string | undefined][] => [
+      [`/people/${i}/hours/from`, hours?.from],
+      [`/people/${i}/hours/to`, hours?.to],
+    ]),
   ]
   return edges.flatMap(([pointer, clock]) => (isClock(clock) ? [{ pointer, clock }] : []))
 }
@@ -109,7 +113,9 @@ function sliceFault({ call, wrap, slice, clock, callClock, wrapClock, leastS }: 
 function checkSpans(shoot: Shoot): Problem[] {
   const call = shoot.day?.call === undefined ? undefined : toInstant(shoot, shoot.day.call)
   const wrap = shoot.day?.wrap === undefined ? undefined : toInstant(shoot, shoot.day.wrap)
-  const inShots = clockFields(shoot).filter(({ pointer }) => !pointer.startsWith('/day'))
+  const inShots = clockFields(shoot).filter(
+    ({ pointer }) => !pointer.startsWith('/day') && !pointer.startsWith('/people'),
+  )
   const outside = inShots.filter(
     ({ clock }) => call !== undefined && wrap !== undefined && toInstant(shoot, clock) > wrap,
   )

@@ -173,6 +173,12 @@ const TASK = record('a task', {
   cook: id('the id of a cook').optional(),
   from: edge,
   to: edge,
+  /** So long after `from`. */
+  delay: shotTime.optional(),
+  /** It takes no longer than this, somewhere between its edges; absent, it lasts from one to the other. */
+  takes: quantity<Seconds>('duration', bounds.TASK_TIME).optional(),
+  /** Again and again, so far apart. */
+  every: quantity<Seconds>('duration', bounds.TASK_EVERY).optional(),
   needs: needs(1),
 })
 type Slice = ({ readonly at: string } | { readonly in: (typeof LIGHTS)[number] }) & { readonly chance?: Frac }
@@ -256,6 +262,8 @@ export const SHOOT = record('a shoot', {
       id: id('the id of a person'),
       roles: list('roles', text('a role', 40, 1), 12, 1),
       name: text('the name', 80).optional(),
+      /** Their own shift; absent, the whole day. */
+      hours: record('the hours of a person', { from: clock.optional(), to: clock.optional() }).optional(),
     }),
     40,
   ).optional(),

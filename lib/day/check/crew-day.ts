@@ -1,4 +1,5 @@
 import { type Booked, type Facts, isWatch, type MealSpan, overlap, peopleSpan } from './facts'
+import { hoursOf } from './hours'
 import { LIMITS } from './limits'
 import { inLight } from './placement'
 import { sharePleased } from './served'
@@ -91,7 +92,11 @@ function checkPersonal({ layout, booked, duties, clock }: Facts): Violation[] {
 
 const everybodyBooked = ({ booked, duties }: Facts) => [...new Set([...booked, ...duties].flatMap((x) => x.people))]
 
-function checkMeals({ meals, crewCall, wrap, clock }: Facts, person: string): Violation[] {
+function checkMeals(facts: Facts, person: string): Violation[] {
+  const { meals, clock } = facts
+  const there = hoursOf(facts, person)
+  const crewCall = Math.max(facts.crewCall, there.start)
+  const wrap = Math.min(facts.wrap, there.end)
   const [first, second] = meals.filter((m) => m.people.includes(person)).sort((a, b) => a.start - b.start)
   const mustEatBy = crewCall + LIMITS.firstMealWithinMs
   const say = (rule: 'meal-missing' | 'meal-late' | 'second-meal-late', by: number) => {

@@ -55,7 +55,8 @@ export interface Facts {
 export const isMoment = (edge: string): edge is MomentId => (MOMENT_IDS as readonly string[]).includes(edge)
 export const overlap = (a: Span, b: Span): boolean => a.start < b.end && b.start < a.end
 /** Somebody in sight of the fire; their hands stay free for what is shot at the cooker. */
-export const isWatch = (task: Task): boolean => task.from === 'fire-lit' || task.id.includes('watch')
+export const isWatch = (task: Task): boolean =>
+  task.takes === undefined && (task.from === 'fire-lit' || task.id.includes('watch'))
 /** A moment is at the cooker where its shot names no place. */
 export const placeOf = (b: Booked): string => b.shot.place ?? (b.shot.at ? 'cooker' : '')
 /** Time the people need before the moment, ms: the setup the layout gives them, and what is rolled ahead of it. */
@@ -121,7 +122,7 @@ function clockEdge(shoot: Shoot, clock: WallClock, at: string): number {
   const call = shoot.day?.call ? clock.instantOf(shoot.date, shoot.day.call) : Number.NEGATIVE_INFINITY
   return same < call ? clock.instantOf(nextDate(shoot.date), at) : same
 }
-const nextDate = (date: string) => new Date(Date.parse(`${date}T00:00Z`) + 86_400_000).toISOString().slice(0, 10)
+export const nextDate = (date: string) => new Date(Date.parse(`${date}T00:00Z`) + 86_400_000).toISOString().slice(0, 10)
 
 /** Nearest-rank neighbours of a quantile, never-arriving members last; Infinity where the rank falls among them. */
 export function rankAround(samples: Float64Array, p: number): { below: number; at: number; above: number } {

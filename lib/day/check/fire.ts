@@ -1,3 +1,4 @@
+import type { Task } from '../../plan/shoot'
 import { type Duty, type Facts, isWatch, overlap, peopleSpan, type Span } from './facts'
 import { LIMITS } from './limits'
 import { unmetNeed } from './needs'
@@ -29,10 +30,9 @@ function checkCover(facts: Facts, id: string): Violation[] {
   const cook = task?.cook ?? facts.shoot.cooks[0]?.id ?? ''
   const [start, end] = [facts.edge(cook, task?.from ?? ''), facts.edge(cook, task?.to ?? '')]
   if (start === null || end === null) return []
-  const [gap] = gapsIn(
-    { start, end },
-    facts.duties.filter((d) => d.id === id),
-  )
+  const own = facts.duties.filter((d) => d.id === id)
+  if (task?.takes !== undefined) return checkVisits(facts, task, own, { start: start + (task.delay ?? 0) * 1000, end })
+  const [gap] = gapsIn({ start: start + (task?.delay ?? 0) * 1000, end }, own)
   if (!gap) return []
   return [
     violation(
@@ -42,9 +42,27 @@ function checkCover(facts: Facts, id: string): Violation[] {
   ]
 }
 
+/** Done once between its edges, or once in every stretch of them, and never in less time than it takes. */
+function checkVisits(facts: Facts, task: Task, own: readonly Duty[], { start, end }: Span): Violation[] {
+  const takes = (task.takes ?? 0) * 1000
+  const apart = Math.max(takes, (task.every ?? Number.POSITIVE_INFINITY) * 1000)
+  const say = (sentence: string) => [violation('task-uncovered', sentence)]
+  const brief = own.find((d) => d.end - d.start < takes - LIMITS.graceMs)
+  if (brief) return say(`"${task.id}" at ${facts.clock.show(brief.start)} is shorter than it takes.`)
+  const outside = own.find((d) => d.start < start - LIMITS.graceMs || d.end > end + LIMITS.graceMs)
+  if (outside) return say(`"${task.id}" at ${facts.clock.show(outside.start)} is outside its time.`)
+  for (let from = start; from + takes <= end - 2 * LIMITS.graceMs; from += apart) {
+    const to = Math.min(end, from + apart)
+    if (own.some((d) => d.start >= from - LIMITS.graceMs && d.end <= to + LIMITS.graceMs)) continue
+    return say(`"${task.id}" is not done between ${facts.clock.show(from)} and ${facts.clock.show(to)}.`)
+  }
+  return []
+}
+
 function checkNeeds(facts: Facts, d: Duty): Violation[] {
   const unmet = unmetNeed(facts.shoot, d.task.needs, [...new Set(d.people)])
-  if (unmet === null) return []
+  const told = facts.layout.conflicts.some((c) => c.rule === 'task-unstaffed')
+  if (unmet === null || (told && d.task.takes !== undefined)) return []
   return [
     violation(
       'task-need-unmet',
@@ -53,6 +71,15 @@ function checkNeeds(facts: Facts, d: Duty): Violation[] {
       d.people,
     ),
   ]
+}
+
+/** With the meat off it, a fire burns on until it is out or handed over. */
+function checkLeftBurning(facts: Facts, cook: string, off: number, watches: readonly Duty[]): Violation[] {
+  if (facts.layout.conflicts.some((c) => c.rule === 'fire-left' || c.rule === 'fire-unwatched')) return []
+  const [gap] = gapsIn({ start: off, end: off + LIMITS.burnsOnMs }, watches)
+  if (!gap) return []
+  const at = facts.clock.show(gap.start)
+  return [violation('fire-left', `The fire of "${cook}" is left burning at ${at}, before it is out or handed over.`)]
 }
 
 /** A watcher's hands are free for what is shot at the cooker or anywhere unnamed; a shot elsewhere takes their eyes off. */
@@ -80,7 +107,7 @@ function checkWatched(facts: Facts, cook: string): Violation[] {
   const watches = facts.duties.filter((d) => isWatch(d.task) && d.people.length > 0)
   const atFire = facts.booked.filter((b) => b.shot.place === 'cooker' && b.people.length > 0).map(peopleSpan)
   const [gap] = gapsIn({ start: lit, end: off }, [...watches, ...atFire])
-  if (!gap) return []
+  if (!gap) return checkLeftBurning(facts, cook, off, watches)
   return [
     violation(
       'fire-unwatched',

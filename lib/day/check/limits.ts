@@ -15,6 +15,8 @@ export const LIMITS = {
   slicedMs: 20 * MINUTE_MS,
   /** How far from a wanted slice time the likely one may fall. */
   sliceMs: 5 * MINUTE_MS,
+  /** So long a fire that nobody has put out burns on. */
+  burnsOnMs: 15 * MINUTE_MS,
   /** Laid out for 95 %; a fresh ensemble has its own share. */
   readyShare: 0.9,
   /** A fresh ensemble has its own share. */

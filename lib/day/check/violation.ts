@@ -67,6 +67,8 @@ export const RULES = [
   'task-need-unmet',
   'task-left',
   'fire-unwatched',
+  'fire-left',
+  'outside-hours',
   'meat-on-missing',
   'start-mismatch',
   'slice-missed',

@@ -99,6 +99,16 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
   'task-uncovered': (d) => Object.assign(task(d, 'plates'), { end: at('15:40') }),
   'task-need-unmet': (d) => Object.assign(task(d, 'plates'), { people: ['cam-2'] }),
   'task-left': (d) => Object.assign(askedOf(d, 'probe'), { place: 'bench' }),
+  'fire-left': (d) => {
+    const gone = ({ id }: { id: string }) => id !== 'ash-watch'
+    d.shoot = { ...d.shoot, tasks: (d.shoot.tasks ?? []).filter(gone) }
+    d.layout.tasks = d.layout.tasks.filter(gone)
+  },
+  'outside-hours': (d) =>
+    Object.assign(
+      found(d.shoot.people ?? [], (p) => p.id === 'cam-1'),
+      { hours: { to: '19:00' } },
+    ),
   'fire-unwatched': (d) => Object.assign(task(d, 'fire-watch'), { start: at('17:45') }),
   'meat-on-missing': (d) => Object.assign(d.layout, { meatOn: {} }),
   'start-mismatch': (d) => Object.assign(d.layout, { start: at('18:00') }),
@@ -106,7 +116,10 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
     const hero = found(d.shoot.cooks, () => true)
     d.shoot = { ...d.shoot, cooks: [hero, { ...hero, id: 'twin', ready: { by: { cook: 'hero', moment: 'pull' } } }] }
     d.layout.meatOn.twin = d.layout.start
-    d.forecasts.set('twin', found([...d.forecasts.values()], () => true))
+    d.forecasts.set(
+      'twin',
+      found([...d.forecasts.values()], () => true),
+    )
   },
   'slice-missed': (d) => Object.assign(d.shoot.day ?? {}, { slice: { at: '19:30' } }),
   'capture-range': (d) => Object.assign(d.layout.capture.each, { 'hero/pull': 1.2 }),

@@ -44,6 +44,17 @@ const DOCUMENT = {
   cameras: [{ id: 'A' }, { id: 'B' }],
   tasks: [
     { id: 'fire-watch', title: 'In sight of the fire', from: 'fire-lit', to: 'off-heat', needs: ['cook'] },
+    { id: 'ash-watch', title: 'Until it is out', from: 'off-heat', to: 'first-slice', needs: ['camera'] },
+    {
+      id: 'vent-check',
+      title: 'Vents',
+      from: 'meat-on',
+      to: 'pull',
+      delay: '30 min',
+      takes: '2 min',
+      every: '40 min',
+      needs: ['cook'],
+    },
     { id: 'plates', title: 'Plates and cloths', from: '15:30', to: '15:45', needs: ['stylist'] },
   ],
   shots: [
@@ -209,6 +220,11 @@ const LAYOUT: Layout = {
   ],
   tasks: [
     { id: 'fire-watch', start: at('17:20'), end: at('20:20'), people: ['presenter'] },
+    { id: 'ash-watch', start: at('20:20'), end: at('20:30'), people: ['cam-1'] },
+    { id: 'ash-watch', start: at('20:30'), end: at('20:40'), people: ['cam-2'] },
+    { id: 'vent-check', start: at('18:35'), end: at('18:37'), people: ['presenter'] },
+    { id: 'vent-check', start: at('19:15'), end: at('19:17'), people: ['presenter'] },
+    { id: 'vent-check', start: at('19:55'), end: at('19:57'), people: ['presenter'] },
     { id: 'plates', start: at('15:30'), end: at('15:45'), people: ['stylist'] },
   ],
   meals: [{ start: at('16:30'), end: at('17:00'), people: ['presenter', 'cam-1', 'cam-2', 'stylist'] }],
