@@ -6,6 +6,8 @@ const MOST_NODES = 6_000
 export const DROPPED = -1
 /** Points, more than the shots around it may be worth. */
 const NOT_TO_BE_HAD = 400
+/** In so many cooks they already stand in each other's way on the sheet. */
+const MOSTLY = 0.4
 
 /**
  * A staffing for every moment shot (index of its mode, or DROPPED) at the least expected loss: a clash costs its share of
@@ -93,7 +95,7 @@ export function lossOf(
     const share = clashes.share(j, other, i, mode, meatOn)
     loss += Math.min(1.5, 2 * share) * (jobs[i] as MomentJob).weight
     // Nobody may gain elsewhere by a shot that is planned and cannot be had.
-    if (share > 0.5) loss += NOT_TO_BE_HAD
+    if (share > MOSTLY) loss += NOT_TO_BE_HAD
   }
   return loss
 }

@@ -1,7 +1,7 @@
-import { openDay, readDay, seedsOf } from '../../lib/cli/committed-days'
-import { checkLayout } from '../../lib/day/check'
-import { rePlan } from '../../lib/day/re-plan'
-import { callsMoved, lateAtHalfTime, overFreePct } from '../unit/day/late-cook'
+import { openDay, readDay, seedsOf } from '../../../lib/cli/committed-days'
+import { checkLayout } from '../../../lib/day/check'
+import { rePlan } from '../../../lib/day/re-plan'
+import { callsMoved, lateAtHalfTime, overFreePct } from '../../unit/day/late-cook'
 
 const LATER_MIN = 25
 const MOST_MOVED_PCT = 30

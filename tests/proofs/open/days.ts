@@ -1,6 +1,6 @@
-import { gapPct, openDay, pricesNow, readDay, seedsOf } from '../../lib/cli/committed-days'
-import type { DayProblem } from '../../lib/day/problem'
-import { searchDay } from '../../lib/day/search'
+import { gapPct, openDay, pricesNow, readDay, seedsOf } from '../../../lib/cli/committed-days'
+import type { DayProblem } from '../../../lib/day/problem'
+import { searchDay } from '../../../lib/day/search'
 
 const SECONDS = 2
 const NEAR_PCT = 2

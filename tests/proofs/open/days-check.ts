@@ -1,6 +1,6 @@
-import { checkLayout } from '../../lib/day/check'
-import { layOutDay } from '../../lib/day/lay-out'
-import { anyDay } from '../unit/day/any-day'
+import { checkLayout } from '../../../lib/day/check'
+import { layOutDay } from '../../../lib/day/lay-out'
+import { anyDay } from '../../unit/day/any-day'
 
 const DAYS = 1000
 const SWEEPS = 3
