@@ -1,0 +1,97 @@
+import type { MomentId } from '../model/moment-ids'
+import { standing, type Timed } from './corrections'
+import type { Answer, DayState, Mark, ShotState, Span } from './day-state'
+import type { Entry, EntryOf } from './entry'
+import { foldProbes } from './fold-probes'
+import { foldTakes, shotStateOf } from './fold-takes'
+import type { Log } from './log'
+import { tellings } from './tellings'
+
+/** The day as its log tells it: the same set of lines, in whatever order they came, gives the same state. */
+export function foldLog(log: Log): DayState {
+  const { entries, corrections, clocks } = standing(log)
+  const skews = clocks.skews()
+  const marks = foldMarks(of(entries, 'mark'))
+  return {
+    probes: foldProbes(of(entries, 'reading'), of(entries, 'probe-check')),
+    marks,
+    shots: foldShots(entries),
+    answers: foldAnswers(of(entries, 'call-answer')),
+    takes: foldTakes(of(entries, 'take')),
+    notes: of(entries, 'note'),
+    holds: foldHolds(entries),
+    food: lastBy(
+      of(entries, 'food'),
+      ({ entry }) => entry.cook,
+      ({ entry, at }) => ({ is: entry.is, at }),
+    ),
+    fire: of(entries, 'fire'),
+    meals: of(entries, 'meal'),
+    late: of(entries, 'late'),
+    changes: entries.filter((one): one is DayState['changes'][number] => CHANGES.has(one.entry.kind)),
+    cameraClocks: lastBy(
+      of(entries, 'camera-clock'),
+      ({ entry }) => entry.camera,
+      ({ entry, at }) => ({ at, timecode: entry.timecode }),
+    ),
+    corrections,
+    skews,
+    told: tellings({ marks, skews, corrections }),
+  }
+}
+const CHANGES: ReadonlySet<Entry['kind']> = new Set(['plan-change', 'what-if-adopted'])
+
+function of<K extends Entry['kind']>(entries: readonly Timed[], kind: K): Timed<EntryOf<K>>[] {
+  return entries.filter((one): one is Timed<EntryOf<K>> => one.entry.kind === kind)
+}
+
+/** The last of each key; keys in their own order, so that equal states are equal as text. */
+function lastBy<T, V>(all: readonly T[], key: (one: T) => string, value: (one: T) => V): Record<string, V> {
+  return sorted(new Map(all.map((one) => [key(one), value(one)])))
+}
+export const sorted = <V>(map: ReadonlyMap<string, V>): Record<string, V> =>
+  Object.fromEntries([...map].sort(([a], [b]) => (a < b ? -1 : 1)))
+
+export const markKey = (cook: string, moment: MomentId) => `${cook}/${moment}`
+
+function foldMarks(marks: readonly Timed<EntryOf<'mark'>>[]): Record<string, Mark> {
+  const found = new Map<string, Mark>()
+  for (const { entry, at } of marks) {
+    const { cook, moment, id, by } = entry
+    const key = markKey(cook, moment)
+    const first = found.get(key)
+    const mark = { at, device: by.device }
+    found.set(key, first ? { ...first, others: [...first.others, mark] } : { cook, moment, id, ...mark, others: [] })
+  }
+  return sorted(found)
+}
+
+function foldAnswers(answers: readonly Timed<EntryOf<'call-answer'>>[]): Record<string, readonly Answer[]> {
+  const found = new Map<string, Answer[]>()
+  for (const { entry, at } of answers) {
+    const answer: Answer = { answer: entry.answer, person: entry.by.person ?? null, at, to: entry.to ?? null }
+    found.set(entry.call, [...(found.get(entry.call) ?? []), answer])
+  }
+  return sorted(found)
+}
+
+function foldShots(entries: readonly Timed[]): Record<string, ShotState> {
+  const found = new Map<string, ShotState>()
+  for (const { entry, at } of entries) {
+    const said = shotStateOf(entry)
+    if (said) found.set(said.shot, { state: said.state, since: at })
+  }
+  return sorted(found)
+}
+
+/** A hold that begins anew before the last one ended is another place of the same hold. */
+function foldHolds(entries: readonly Timed[]): Span[] {
+  const holds: Span[] = []
+  for (const { entry, at } of entries) {
+    if (entry.kind !== 'hold-start' && entry.kind !== 'hold-end') continue
+    const open = holds.findIndex((hold) => hold.cook === entry.cook && hold.to === null)
+    if (open >= 0) holds[open] = { ...(holds[open] as Span), to: at }
+    if (entry.kind === 'hold-start') holds.push({ cook: entry.cook, from: at, to: null, in: entry.in })
+  }
+  return holds
+}
