@@ -30,7 +30,7 @@ const DIRECT_SHARE = 0.25
 const DRIFT_EXCESS_K = 100
 const LEVEL_EXCESS_K = 135
 const LEVEL_MOST = 1.5
-const DRIFT_KNOT_S = 60
+export const DRIFT_KNOT_S = 60
 /** What a m/s of wind above the usual adds to the drift outdoors, and the least that is left of it. [estimate] */
 const DRIFT_PER_MPS = 0.1
 const DRIFT_LEAST = 0.7
@@ -66,6 +66,13 @@ export interface Elsewhere {
   readonly nowC: number
   readonly goalC: number
   readonly timeConstantS: number
+}
+
+/** The drift from one whole minute to the next: so much is kept, and so much a standard normal kicks it. */
+export function driftStep(habits: CookerHabits, windMpS: number) {
+  const keep = Math.exp(-DRIFT_KNOT_S / (habits.driftMin * 60))
+  const windy = habits.indoors ? 1 : Math.max(DRIFT_LEAST, 1 + DRIFT_PER_MPS * (windMpS - USUAL_WIND_MPS))
+  return { keep, kickK: habits.driftSdK * windy * Math.sqrt(1 - keep ** 2) }
 }
 
 export class Cooker {
@@ -120,9 +127,9 @@ export class Cooker {
       open: 1 - (1 - habits.openShare) * (1 - step(habits.coolMin / OPEN_COOLS)),
     }
     this.keepWarm = Math.exp(-KNOT_S / warmingTimeS(airC, this.setC, member.warmUpS))
-    this.driftKeep = Math.exp(-DRIFT_KNOT_S / (habits.driftMin * 60))
-    const windy = habits.indoors ? 1 : Math.max(DRIFT_LEAST, 1 + DRIFT_PER_MPS * (windMpS - USUAL_WIND_MPS))
-    this.driftKick = habits.driftSdK * windy * Math.sqrt(1 - this.driftKeep ** 2)
+    const drift = driftStep(habits, windMpS)
+    this.driftKeep = drift.keep
+    this.driftKick = drift.kickK
     const angle = (2 * Math.PI * KNOT_S) / (60 * habits.cycleMin)
     this.turn = { sin: Math.sin(angle), cos: Math.cos(angle) }
     const mostC = airC + (this.most_W * this.charge(0, 0)) / this.loss_WpK

@@ -28,8 +28,9 @@ const FIRST_LOOK = 64
 const PLANNED_S = 60
 const PLANNER_SEED = 0
 
+export type Prepared = ReturnType<typeof prepared>
 /** What every member of a forecast shares, and who they are. */
-function prepared(plan: CookPlan, seed: number, cookAll: CookAll) {
+export function prepared(plan: CookPlan, seed: number, cookAll: CookAll) {
   const cut = knownCutOf(plan.roast)
   const geometry = geometryOf(cut, plan.roast.mass, plan.roast)
   const draw = memberDrawer(plan, geometry, seed)
@@ -51,17 +52,27 @@ export function forecastCook(
   { members = DEFAULT_MEMBERS, seed, kernel = 'plain', shown }: ForecastOptions,
 ): Forecast {
   const cookAll = cookAllBy(kernel)
-  const { cut, geometry, draw, setting, course } = prepared(plan, seed, cookAll)
-  const drawn = Array.from({ length: members }, (_, m) => draw(m))
-  const runs = cookAll(setting, drawn)
+  const of = prepared(plan, seed, cookAll)
+  const drawn = Array.from({ length: members }, (_, m) => of.draw(m))
+  return forecastFrom(plan, of, drawn, cookAll(of.setting, drawn), { seed, kernel, shown })
+}
+
+/** The forecast that members and their runs come to. */
+export function forecastFrom(
+  plan: CookPlan,
+  { cut, geometry, setting, course, draw }: Pick<Prepared, 'cut' | 'geometry' | 'setting' | 'course' | 'draw'>,
+  drawn: readonly Member[],
+  runs: readonly Run[],
+  { seed, kernel = 'plain', shown }: ForecastOptions,
+): Forecast {
   const fires = drawn.map((member) => fireOf(plan, course, member))
   const slice = slicer(runs, { m: shown ?? likelyOf(runs, drawn), geometry, exponents: cut.exponents, setting, draw })
-  const fuelKg = fuelNeeded(plan, setting, runs, draw, cookAll)
+  const fuelKg = fuelNeeded(plan, setting, runs, draw, cookAllBy(kernel))
   return {
     modelVersion: MODEL_VERSION,
     kernel,
     seed,
-    members,
+    members: runs.length,
     cook: plan,
     moments: momentsOf(plan, course, runs, fires),
     trace: traceOf(plan, course, runs, drawn, fires),

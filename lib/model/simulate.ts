@@ -22,6 +22,8 @@ export interface Setting {
   readonly rest: { readonly airC: number; readonly windMpS: number; readonly humidity: number }
   readonly pressurePa: number
   readonly nodes?: number
+  /** The run is over at the first slice, and the peak of a roast left whole is not looked for. */
+  readonly endsAtSlice?: boolean
   /** Longest step while roasting; searing takes half of it. */
   readonly stepS?: number
 }

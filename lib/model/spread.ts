@@ -89,40 +89,98 @@ const COOKER = 3
 /** Raw meat below this is frozen in part, which the model does not know. */
 const COLDEST_START_C = -1
 
-/** Member `m` of the ensemble of a seed. It depends on nothing else, so 256 members are the first of 2,000. */
-export function drawMember(seed: number, m: number, { startC, thicknessSpread, habits }: MemberInput): Member {
+/** What a member is drawn from: standard normals, and two shares from 0 to 1. */
+export const NORMALS = [
+  'shared',
+  'crust',
+  'h',
+  'thickness',
+  'start',
+  'k',
+  'emissivity',
+  'vapour',
+  'crustHeat',
+  'juice',
+  'feed',
+  'rhoC',
+  'time',
+  'level',
+  'warmUp',
+  'climb',
+  'loss',
+  'ventDelay',
+  'probeBias',
+  'restAir',
+] as const
+export type NormalName = (typeof NORMALS)[number]
+export type Latents = Record<NormalName, number> & { cyclePhase: number; probeAt: number }
+
+/** Draws of member `m` of the ensemble of a seed. They depend on nothing else, so 256 members are the first of 2,000. */
+export function drawLatents(seed: number, m: number): Latents {
   const chance = chanceOf(seed, m, PARAMETERS)
-  const log = ({ centre = 1, log: sd }: { centre?: number; log: number }, z = chance.normal()) =>
-    centre * Math.exp(sd * z)
   const ofCooker = chanceOf(seed, m, COOKER)
-  const shared = chance.normal()
-  const tied = (share: number) => share * shared + Math.sqrt(1 - share * share) * chance.normal()
-  const crust = tied(SHARED.crustVapour)
-  const hFactor = Math.exp(PRIORS.h.log * tied(SHARED.h))
+  // evaluated in this order: it says which member draws what
   return {
-    thicknessFactor: Math.exp(thicknessSpread * chance.normal()),
-    startC: Math.max(COLDEST_START_C, startC + PRIORS.startC.sd * chance.normal()),
+    shared: chance.normal(),
+    crust: chance.normal(),
+    h: chance.normal(),
+    thickness: chance.normal(),
+    start: chance.normal(),
+    k: chance.normal(),
+    emissivity: chance.normal(),
+    vapour: chance.normal(),
+    crustHeat: chance.normal(),
+    juice: chance.normal(),
+    feed: chance.normal(),
+    rhoC: chance.normal(),
+    time: chance.normal(),
+    level: chance.normal(),
+    warmUp: chance.normal(),
+    climb: chance.normal(),
+    loss: ofCooker.normal(),
+    cyclePhase: ofCooker.uniform(),
+    ventDelay: chance.normal(),
+    probeAt: chance.uniform(),
+    probeBias: chance.normal(),
+    restAir: chance.normal(),
+  }
+}
+export const driftOf = (seed: number, m: number): Chance => chanceOf(seed, m, DRIFT)
+
+export const drawMember = (seed: number, m: number, input: MemberInput): Member =>
+  memberOf(drawLatents(seed, m), input, driftOf(seed, m))
+
+/** The member that draws come to. */
+export function memberOf(z: Latents, { startC, thicknessSpread, habits }: MemberInput, drift: Chance): Member {
+  const log = ({ centre = 1, log: sd }: { centre?: number; log: number }, normal: number) =>
+    centre * Math.exp(sd * normal)
+  const tied = (share: number, own: number) => share * z.shared + Math.sqrt(1 - share * share) * own
+  const crust = tied(SHARED.crustVapour, z.crust)
+  const hFactor = Math.exp(PRIORS.h.log * tied(SHARED.h, z.h))
+  return {
+    thicknessFactor: Math.exp(thicknessSpread * z.thickness),
+    startC: Math.max(COLDEST_START_C, startC + PRIORS.startC.sd * z.start),
     hFactor,
     h_WpM2K: PRIORS.h.centre * habits.hFactor * hFactor,
-    kFactor: log(PRIORS.k, tied(SHARED.k)),
+    kFactor: log(PRIORS.k, tied(SHARED.k, z.k)),
     crustVapour_M4SpKg2: log(PRIORS.crustVapour, crust),
-    emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * chance.normal()),
-    vapourPa: Math.min(40_000, log(PRIORS.vapour)),
-    crustHeat_M4KpWKg: log(PRIORS.crustHeat, CRUST * crust + Math.sqrt(1 - CRUST * CRUST) * chance.normal()),
-    juiceFactor: log(PRIORS.juice),
-    feedShare: Math.min(1, Math.max(0, PRIORS.feed.centre + PRIORS.feed.sd * chance.normal())),
-    rhoCFactor: log(PRIORS.rhoC),
-    timeFactor: log(PRIORS.time),
-    levelK: habits.levelSdK * chance.normal(),
-    warmUpS: habits.warmUpMin * 60 * log(PRIORS.warmUp),
-    climbFactor: log(PRIORS.climb),
-    lossFactor: log(PRIORS.loss, ofCooker.normal()),
-    cyclePhase: ofCooker.uniform(),
-    ventDelayS: log(PRIORS.ventDelay),
-    probeOffset: PRIORS.probeOffset.most * chance.uniform(),
-    probeBiasK: PRIORS.probeBiasK.sd * chance.normal(),
-    restAirK: PRIORS.restAirK.sd * chance.normal(),
-    drift: chanceOf(seed, m, DRIFT),
+    emissivity: Math.min(0.98, PRIORS.emissivity.centre + PRIORS.emissivity.sd * z.emissivity),
+    vapourPa: Math.min(40_000, log(PRIORS.vapour, z.vapour)),
+    crustHeat_M4KpWKg: log(PRIORS.crustHeat, CRUST * crust + Math.sqrt(1 - CRUST * CRUST) * z.crustHeat),
+    juiceFactor: log(PRIORS.juice, z.juice),
+    feedShare: Math.min(1, Math.max(0, PRIORS.feed.centre + PRIORS.feed.sd * z.feed)),
+    rhoCFactor: log(PRIORS.rhoC, z.rhoC),
+    timeFactor: log(PRIORS.time, z.time),
+    levelK: habits.levelSdK * z.level,
+    warmUpS: habits.warmUpMin * 60 * log(PRIORS.warmUp, z.warmUp),
+    climbFactor: log(PRIORS.climb, z.climb),
+    lossFactor: log(PRIORS.loss, z.loss),
+    cyclePhase: z.cyclePhase,
+    ventDelayS: log(PRIORS.ventDelay, z.ventDelay),
+    probeOffset: PRIORS.probeOffset.most * z.probeAt,
+    probeBiasK: PRIORS.probeBiasK.sd * z.probeBias,
+    restAirK: PRIORS.restAirK.sd * z.restAir,
+    drift,
   }
 }
 

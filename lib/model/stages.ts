@@ -79,7 +79,7 @@ class Stages {
     if (done) this.moments['first-slice'] = this.t
     const slice = this.roast.slice()
     const atSlice = this.state()
-    if (done) yield* this.followToPeak()
+    if (done && !this.setting.endsAtSlice) yield* this.followToPeak()
     const peak = this.roast.peak ?? { timeS: this.t, tempC: this.roast.coreC }
     if (done) this.moments['carryover-peak'] = Math.max(this.moments['off-heat'], peak.timeS)
     return {
