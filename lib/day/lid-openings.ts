@@ -26,18 +26,23 @@ export function lidsOfMoments(shoot: Shoot, forecasts: Forecasts): LidOpenings {
   )
 }
 
-/** What the layout's placed shots open; where two share an opening it is one. */
+/** What the layout's placed shots and tasks open; where two share an opening it is one. */
 export function lidsOfLayout(shoot: Shoot, layout: Layout, forecasts: Forecasts): LidOpenings {
   return byCook(shoot, forecasts, (cook) => {
     const zero = layout.meatOn[cook]
     if (zero === undefined) return []
     const after = (iso: string) => (fromIso(iso) - fromIso(zero)) / 1000
-    return shotsOf(shoot, cook).flatMap((shot) => {
+    const opening = (shoot.tasks ?? []).filter((t) => t.lid === 'open' && (t.cook ?? shoot.cooks[0]?.id) === cook)
+    const tasks = layout.tasks
+      .filter(({ id }) => opening.some((t) => t.id === id))
+      .map(({ start, end }): Span => [after(start), after(end)])
+    const shots = shotsOf(shoot, cook).flatMap((shot) => {
       const placed = layout.shots.find((s) => s.id === shot.id)
       if (!placed) return []
       const span: Span = [after(placed.start), after(placed.end)]
       return [shot.at ? spanAt(shot.at, span[0] + beforeS(shot.at) + RULES.handleS) : span]
     })
+    return [...shots, ...tasks]
   })
 }
 

@@ -1,4 +1,4 @@
-import type { Board } from './board'
+import { type Board, markLid } from './board'
 import { maskOf } from './crew'
 import type { DutyPlace } from './draft'
 import { type DayProblem, minuteOf, type TaskJob } from './problem'
@@ -18,9 +18,16 @@ function placeDuty(board: Board, job: TaskJob, task: number): DutyPlace[] {
   return visitsOf(job, board.meatOn).map((visit) => {
     const duty = firstStaffed(board, job, visit)
     board.booking.book(maskOf(board.problem.crew, duty.people, []), duty.start, duty.end)
+    if (job.task.lid) markLid(board, cookOf(board.problem, job), job.task.lid, duty.start, duty.end)
     return { task, ...duty }
   })
 }
+
+const cookOf = ({ cooks }: DayProblem, { task }: TaskJob) =>
+  Math.max(
+    0,
+    cooks.findIndex(({ id }) => id === task.cook),
+  )
 
 /** Whoever is busy now may be free a little later. */
 function firstStaffed(board: Board, job: TaskJob, { start, end, length }: Visit): Omit<DutyPlace, 'task'> {

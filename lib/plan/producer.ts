@@ -33,7 +33,8 @@ export const RISK = record('what the risk sheet needs', {
   responsible: text('the person responsible', 80, 1).optional(),
 })
 
-/** Shots that were offered and not wanted. */
+/** Shots and tasks that were offered and not wanted. */
 export const COVERAGE = record('the coverage', {
   left: list('shots left out', id('the id of a shot'), 60).optional(),
+  tasksLeft: list('tasks left out', id('the id of a task'), 60).optional(),
 })

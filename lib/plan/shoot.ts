@@ -174,11 +174,13 @@ const TASK = record('a task', {
   from: edge,
   to: edge,
   /** So long after `from`. */
-  delay: shotTime.optional(),
+  delay: stageTime.optional(),
   /** It takes no longer than this, somewhere between its edges; absent, it lasts from one to the other. */
   takes: quantity<Seconds>('duration', bounds.TASK_TIME).optional(),
   /** Again and again, so far apart. */
   every: quantity<Seconds>('duration', bounds.TASK_EVERY).optional(),
+  /** The cooker's lid is off for it. */
+  lid: word('a state of the lid', ['open']).optional(),
   needs: needs(1),
 })
 type Slice = ({ readonly at: string } | { readonly in: (typeof LIGHTS)[number] }) & { readonly chance?: Frac }

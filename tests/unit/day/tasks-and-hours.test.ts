@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { checkLayout } from '../../../lib/day/check'
 import { layOutDay } from '../../../lib/day/lay-out'
+import { offeredTasks, takeTask } from '../../../lib/plan/offered-tasks'
 import { parseShoot } from '../../../lib/plan/parse'
 import { cleanDay } from './clean-day'
 import { FOURTEEN, gardenDocument, gardenShoot } from './garden-shoot'
@@ -61,6 +62,19 @@ describe('a task that takes a while', () => {
         Object.assign(tasks[check(tasks)] ?? {}, { start: '2027-05-15T17:00+01:00', end: '2027-05-15T17:02+01:00' }),
       )[0]?.sentence,
     ).toMatch(/outside its time/)
+  })
+})
+
+describe('the tasks that are offered', () => {
+  it('can all be taken: the day breaks no rule, and what cannot be staffed is told', () => {
+    const day = { call: '12:00', wrap: '21:00' }
+    const asked = gardenDocument({ day })
+    const tasks = offeredTasks(asked).reduce(takeTask, asked).tasks as Part[]
+    const { layout, broken } = lay({ day, tasks })
+    expect(broken).toEqual([])
+    const placed = new Set(layout.tasks.map((t) => t.id))
+    for (const id of ['ash-watch', 'light-fire', 'vent-check', 'baste', 'camera-clocks', 'room-tone', 'two-copies'])
+      expect(placed.has(id), id).toBe(true)
   })
 })
 
