@@ -1,14 +1,12 @@
 import 'server-only'
 import { Worker } from 'node:worker_threads'
 import type { Forecast } from '@/lib/model/forecast'
+import type { ForecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
-import type { Asked } from './forecast-thread'
+import type { Asked, Told } from './forecast-thread'
 
-type Made = ReadonlyMap<string, Forecast>
-interface Told {
-  readonly turn: number
-  readonly forecasts: readonly (readonly [string, Forecast])[]
-}
+/** `Omit` of each of the ways to ask. */
+type Question<T> = T extends unknown ? Omit<T, 'turn'> : never
 
 /** One thread: the machine's other cores belong to the rest of the server. */
 class Pool {
@@ -16,16 +14,16 @@ class Pool {
   private answered = false
   private broken = false
   private turn = 0
-  private readonly waiting = new Map<number, (made: Made | undefined) => void>()
+  private readonly waiting = new Map<number, (told: Told | undefined) => void>()
 
-  /** The forecasts of a shoot; none where the thread does not run, and then the server does the work itself. */
-  ask(shoot: Shoot, seed: number): Promise<Made | undefined> {
+  /** What the thread answers; nothing where it does not run, and then the server does the work itself. */
+  ask(question: Question<Asked>): Promise<Told | undefined> {
     const worker = this.started()
     if (!worker) return Promise.resolve(undefined)
     return new Promise((resolve) => {
-      const asked: Asked = { turn: ++this.turn, shoot, seed }
-      this.waiting.set(asked.turn, resolve)
-      worker.postMessage(asked)
+      const turn = ++this.turn
+      this.waiting.set(turn, resolve)
+      worker.postMessage({ turn, ...question })
     })
   }
 
@@ -33,17 +31,17 @@ class Pool {
     if (this.worker || this.broken) return this.worker
     const worker = new Worker(new URL('./forecast-thread.ts', import.meta.url))
     worker.unref()
-    worker.on('message', ({ turn, forecasts }: Told) => {
+    worker.on('message', (told: Told) => {
       this.answered = true
-      this.settle(turn, new Map(forecasts))
+      this.settle(told.turn, told)
     })
     worker.on('error', (fault) => this.giveUp(fault.message))
     worker.on('exit', (code) => this.giveUp(`exit code ${code}`))
     this.worker = worker
     return worker
   }
-  private settle(turn: number, made: Made | undefined) {
-    this.waiting.get(turn)?.(made)
+  private settle(turn: number, told: Told | undefined) {
+    this.waiting.get(turn)?.(told)
     this.waiting.delete(turn)
   }
   /** A thread that has never answered is not started again. What it was asked the server works out itself, and tells what breaks. */
@@ -60,4 +58,11 @@ const holder = globalThis as { emberslateForecasts?: Pool }
 holder.emberslateForecasts ??= new Pool()
 const pool = holder.emberslateForecasts
 
-export const forecastsBeside = (shoot: Shoot, seed: number) => pool.ask(shoot, seed)
+export async function forecastsBeside(shoot: Shoot, seed: number): Promise<ReadonlyMap<string, Forecast> | undefined> {
+  const told = await pool.ask({ forecasts: shoot, seed })
+  return told && 'forecasts' in told ? new Map(told.forecasts) : undefined
+}
+export async function documentBeside(shoot: Shoot): Promise<ForecastDocument | undefined> {
+  const told = await pool.ask({ document: shoot })
+  return told && 'document' in told ? told.document : undefined
+}

@@ -1,24 +1,34 @@
 import { parentPort } from 'node:worker_threads'
+import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { fastestKernel } from '@/lib/model/kernels'
 import { toCookPlan } from '@/lib/plan/cook-plan'
+import { type ForecastDocument, forecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
 
 /** The thread beside the server that works out forecasts, slice and all, so that no request waits for another's. */
-export interface Asked {
-  readonly turn: number
-  readonly shoot: Shoot
-  readonly seed: number
-}
+export type Asked = { readonly turn: number } & (
+  | { readonly forecasts: Shoot; readonly seed: number }
+  /** What the command line prints, by its kernel. */
+  | { readonly document: Shoot }
+)
+export type Told = { readonly turn: number } & (
+  | { readonly forecasts: readonly (readonly [string, Forecast])[] }
+  | { readonly document: ForecastDocument }
+)
 
-parentPort?.on('message', ({ turn, shoot, seed }: Asked) => {
-  const kernel = fastestKernel()
-  const forecasts = shoot.cooks.map(
-    (cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, kernel })] as const,
-  )
-  const traces = forecasts.flatMap(([, { trace }]) => [trace.cookerC, trace.surfaceC, trace.coreC, trace.probeC])
+const tell = (told: Told, rows: readonly Float32Array[] = []) =>
   parentPort?.postMessage(
-    { turn, forecasts },
-    traces.map((row) => row.buffer as ArrayBuffer),
+    told,
+    rows.map((row) => row.buffer as ArrayBuffer),
   )
+
+parentPort?.on('message', (asked: Asked) => {
+  const { turn } = asked
+  if ('document' in asked) return tell({ turn, document: forecastDocument(asked.document) })
+  const options = { seed: asked.seed, kernel: fastestKernel() }
+  const shoot = asked.forecasts
+  const forecasts = shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), options)] as const)
+  const rows = forecasts.flatMap(([, { trace }]) => [trace.cookerC, trace.surfaceC, trace.coreC, trace.probeC])
+  tell({ turn, forecasts }, rows)
 })

@@ -1,5 +1,6 @@
 import { forecastDocument } from '@/lib/plan/forecast-document'
 import { parseShoot } from '@/lib/plan/parse'
+import { documentBeside } from '../../forecast-pool'
 import { answer, readBody, valueOrRefuse } from '../border'
 
 export const dynamic = 'force-dynamic'
@@ -8,5 +9,5 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const shoot = valueOrRefuse(parseShoot((await readBody(request)).document))
-    return Response.json(forecastDocument(shoot))
+    return Response.json((await documentBeside(shoot)) ?? forecastDocument(shoot))
   })
