@@ -96,6 +96,16 @@ function paths() {
         },
       },
     },
+    '/api/what-if': {
+      post: {
+        summary: 'A late crew, other weather or a hold beside the plan; nothing is saved',
+        requestBody: body('WhatIf'),
+        responses: {
+          200: json('Title, lines beside the plan, and the document to adopt', { type: 'object' }),
+          ...refusals('foreign-origin', 'broken-json', 'too-large', 'invalid'),
+        },
+      },
+    },
     '/api/healthz': { get: { summary: 'Is it up', responses: { 200: json('It is', { type: 'object' }) } } },
   }
 }
@@ -129,6 +139,7 @@ function schemas() {
     ChangedShoot: object({ writeId: WRITE_ID, document: ref('Shoot'), baseVersion: count }, 'baseVersion'),
     Undo: object({ writeId: WRITE_ID }),
     Forecast: object({ document: ref('Shoot') }),
+    WhatIf: object({ document: ref('Shoot'), change: { type: 'string', examples: ['late-30', 'colder', 'hold-box'] } }),
     AnotherHeat: object({ document: ref('Shoot'), at: { type: 'string', examples: ['110 °C', '230 °F'] } }),
     SavedShoot: object({
       id: text,

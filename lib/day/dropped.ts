@@ -6,7 +6,7 @@ import { ALL_DAY, within } from './hours'
 import type { Dropped } from './layout'
 import { handleMin, type MomentJob, type Unfit } from './moment-job'
 import type { DayProblem } from './problem'
-import { whatWouldSave } from './relaxations'
+import { type Saving, whatWouldSave } from './relaxations'
 import { RULES } from './rules'
 import type { Found } from './search'
 import { whyFloat } from './why-float'
@@ -31,7 +31,10 @@ export function droppedOf(
   )
   return [
     ...problem.unfit.map((u) => unfitDrop(problem, u)),
-    ...lost.map(({ job, why }, i) => ({ id: job.shot.id, why, wouldSave: saves[i] as string })),
+    ...lost.map(({ job, why }, i): Dropped => {
+      const { words, edits, price } = saves[i] as Saving
+      return { id: job.shot.id, why, wouldSave: words, ...(edits ? { edits } : {}), ...(price ? { price } : {}) }
+    }),
   ]
 }
 

@@ -3,7 +3,15 @@ import type { Shoot, Shot } from '../plan/shoot'
 import { type Mask, type Mode, modesFor } from './crew'
 import { type MomentJob, minutesOf, type Unfit, weightOf } from './moment-job'
 import { RULES } from './rules'
-import { type Anchor, type Edge, edgeOf, type FloatContext, type ShotWindow, shotWindows } from './shot-window'
+import {
+  type Anchor,
+  type Edge,
+  edgeOf,
+  type FloatContext,
+  rolledMin,
+  type ShotWindow,
+  shotWindows,
+} from './shot-window'
 
 /** A shot that may be dropped at a price: anything that is not at a moment. Whole minutes. */
 export interface FloatJob {
@@ -57,7 +65,7 @@ function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number
     cook,
     weight: weightOf(shot),
     setup: Math.ceil(minutesOf(shot.setup, RULES.setupMin)),
-    roll: Math.ceil(minutesOf(shot.roll, RULES.rollMin) + (2 * RULES.handleS) / 60),
+    roll: rolledMin(shot),
     span: shot.from !== undefined && shot.to !== undefined ? [at(shot.from), at(shot.to)] : null,
     windows: shotWindows(shot, cook, anchor, earlier, context),
     anchor,
@@ -111,6 +119,8 @@ const STATE_ANCHOR: Partial<Record<NonNullable<Shot['state']>, MomentId>> = {
   sliced: 'first-slice',
 }
 function anchorOf(shot: Shot, cook: number, { cooks, moments }: FloatContext): Anchor | null {
+  // A pinned shot stands by the clock, whenever its moment comes.
+  if (shot.pin !== undefined) return null
   const byState = shot.state && STATE_ANCHOR[shot.state]
   if (byState && cooks[cook]?.at(byState)) return { cook, moment: byState }
   if (shot.between || shot.from) return null

@@ -55,6 +55,15 @@ export interface Dropped {
   readonly why: string
   /** The one change that would save it, and its price. */
   readonly wouldSave: string
+  /** "It costs one more person for 8 h."; absent where it costs nothing, or nobody knows. */
+  readonly price?: string
+  /** That change as edits of the shoot file; absent where it is none. */
+  readonly edits?: readonly DocumentEdit[]
+}
+/** What to write at a JSON pointer ("-" appends); null takes out what stands there. */
+export interface DocumentEdit {
+  readonly pointer: string
+  readonly value: unknown
 }
 export interface Conflict {
   readonly sentence: string

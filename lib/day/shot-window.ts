@@ -4,7 +4,7 @@ import type { Shoot, Shot } from '../plan/shoot'
 import type { CookTimes } from './cook-times'
 import type { Crew } from './crew'
 import type { DayClock } from './day-clock'
-import { handleMin, type MomentJob } from './moment-job'
+import { handleMin, type MomentJob, minutesOf } from './moment-job'
 import { RULES } from './rules'
 import { type Sorted, sorted } from './samples'
 import { lightBands } from './sun'
@@ -64,6 +64,9 @@ export function clockEdge(minute: number, anchor: Anchor | null, cooks: readonly
   return { base: -1, likely: minute, sample }
 }
 
+/** The roll with its handles, in whole minutes. */
+export const rolledMin = (shot: Shot) => Math.ceil(minutesOf(shot.roll, RULES.rollMin) + 2 * handleMin)
+
 /** The windows a shot may stand in; several where its light comes more than once. */
 export function shotWindows(
   shot: Shot,
@@ -77,6 +80,11 @@ export function shotWindows(
   if (shot.between) {
     lo.push(edgeOf(context, cook, anchor, shot.between[0]))
     hi.push(edgeOf(context, cook, anchor, shot.between[1]))
+  }
+  if (shot.pin !== undefined) {
+    const pin = context.clock.fromClock(shot.pin)
+    lo.push(clockEdge(pin, anchor, context.cooks))
+    hi.push(clockEdge(pin + rolledMin(shot), anchor, context.cooks))
   }
   const state = stateEdges(shot, cook, anchor, context)
   lo.push(...state.lo)

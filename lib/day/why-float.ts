@@ -14,7 +14,8 @@ export function whyFloat(problem: DayProblem, draft: Draft, job: FloatJob): stri
   if (!Number.isFinite(lo) || !Number.isFinite(hi)) return 'The moment it waits for never comes in this cook.'
   const from = clockOf(problem, lo)
   const to = clockOf(problem, hi)
-  if (!job.span && hi - lo < job.roll) return whyShort(job, hi - lo, from, to)
+  if (!job.span && hi - lo < job.roll)
+    return job.shot.pin === undefined ? whyShort(job, hi - lo, from, to) : whyPinned(problem, draft, job)
   const short = scarce(problem, draft, job, lo - job.setup, hi)
   if (short !== null) return `From ${from} to ${to} ${short}.`
   if (leavesFire(problem, draft, job, lo, hi))
@@ -30,6 +31,15 @@ function together({ crew }: DayProblem, job: FloatJob): string {
 }
 const words = (id: string | undefined) => id?.replaceAll('-', ' ') ?? 'light'
 const clockOf = ({ clock, shoot }: DayProblem, minute: number) => formatClock(clock.toInstant(minute), shoot.zone)
+
+/** Where it might stand, were it not pinned. */
+function whyPinned(problem: DayProblem, draft: Draft, job: FloatJob): string {
+  const pin = problem.clock.fromClock(job.shot.pin as string)
+  const loose = ({ base, likely }: Edge) => base >= 0 || (likely !== pin && likely !== pin + job.roll)
+  const windows = job.windows.map((w) => ({ lo: w.lo.filter(loose), hi: w.hi.filter(loose) }))
+  const [lo, hi] = spanOf(problem, draft, { ...job, windows })
+  return `It is pinned at ${job.shot.pin}, and all that it asks for is there from ${clockOf(problem, lo)} to ${clockOf(problem, hi)} alone.`
+}
 
 function whyShort(job: FloatJob, room: number, from: string, to: string): string {
   if (room > 0)

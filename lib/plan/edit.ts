@@ -49,6 +49,13 @@ export const setAt = (document: ShootDocument, pointer: string, value: unknown):
 export const removeAt = (document: ShootDocument, pointer: string): ShootDocument =>
   valueAt(document, pointer) === undefined ? document : (edited(document, steps(pointer), () => GONE) as ShootDocument)
 
+/** Several edits one after another; null takes out what stands at its place. */
+export const withEdits = (
+  document: ShootDocument,
+  edits: readonly { readonly pointer: string; readonly value: unknown }[],
+): ShootDocument =>
+  edits.reduce((d, { pointer, value }) => (value === null ? removeAt(d, pointer) : setAt(d, pointer, value)), document)
+
 type ShotDocument = { readonly id: string; readonly [key: string]: unknown }
 export const shotsOf = (document: ShootDocument): readonly ShotDocument[] =>
   isList(document.shots)

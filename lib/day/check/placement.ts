@@ -11,7 +11,7 @@ export function checkPlacement(facts: Facts): Violation[] {
 }
 
 type ShotRule = (facts: Facts, b: Booked) => Violation[]
-const RULES: readonly ShotRule[] = [checkSetup, checkRoll, checkAfter, checkBetween, checkLocked, checkLight]
+const RULES: readonly ShotRule[] = [checkSetup, checkRoll, checkAfter, checkBetween, checkPin, checkLocked, checkLight]
 
 function checkSetup(facts: Facts, b: Booked): Violation[] {
   const asked = (b.shot.setup ?? 0) * 1000
@@ -67,6 +67,13 @@ function checkAfter({ booked, titleOf }: Facts, b: Booked): Violation[] {
         o.id,
       ]),
     )
+}
+
+/** To the minute: somebody else may have been told it. */
+function checkPin(facts: Facts, b: Booked): Violation[] {
+  const { pin } = b.shot
+  if (pin === undefined || b.start === facts.edge(b.cook, pin)) return []
+  return [violation('pin-missed', `${facts.titleOf(b.id)} is pinned at ${pin} and does not begin then.`, [b.id])]
 }
 
 function checkBetween(facts: Facts, b: Booked): Violation[] {

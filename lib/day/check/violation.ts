@@ -31,6 +31,7 @@ export const RULES = [
   'roll-short',
   'after-order',
   'between-outside',
+  'pin-missed',
   'locked-gap',
   'light-missed',
   'food-state',

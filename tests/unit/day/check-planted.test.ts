@@ -52,6 +52,7 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
     Object.assign(seasoning, { setupStart, start, end })
   },
   'between-outside': (d) => move(d, 'smoke', '17:44', '17:50', '17:55'),
+  'pin-missed': (d) => Object.assign(askedOf(d, 'smoke'), { pin: '14:59' }),
   'locked-gap': (d) => Object.assign(shotOf(d, 'wide'), { end: at('20:10') }),
   'light-missed': (d) => Object.assign(askedOf(d, 'beauty'), { light: 'night' }),
   'food-state': (d) => move(d, 'raw', '18:32', '18:40', '18:47'),

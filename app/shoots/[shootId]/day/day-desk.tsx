@@ -10,7 +10,9 @@ import { newWriteId } from '../../../ui/send'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
+import { BackwardCurve } from './backward-curve'
 import { Crew } from './crew'
+import type { CurveView } from './curve-view'
 import type { DayView } from './day-view'
 import { DoesNotFit, Holds } from './does-not-fit'
 import { OfferedShots } from './offered-shots'
@@ -19,6 +21,7 @@ import { crewFields, freshShot, shotFields } from './shot-fields'
 import { ShotTable } from './shot-table'
 import { useActions } from './use-actions'
 import { type Trial, useTrial } from './use-trial'
+import { WhatIf } from './what-if'
 
 interface DayDeskProps {
   readonly shootId: string
@@ -26,11 +29,13 @@ interface DayDeskProps {
   readonly document: ShootDocument
   /** The saved day as the server laid it out; null where it cannot be. */
   readonly view: DayView | null
+  /** How early the meat must go on; null where no slice is wished. */
+  readonly curve: CurveView | null
   readonly units: UnitSystem
 }
 
 /** The day edited where it stands: tried out in this browser as it is typed, saved, and laid out by the server. */
-export function DayDesk({ shootId, version, document: written, view: laid, units }: DayDeskProps) {
+export function DayDesk({ shootId, version, document: written, view: laid, curve, units }: DayDeskProps) {
   const saved = useSaved(shootId, version, written)
   const { document, change } = saved
   const { act, last, undo } = useActions(document, change)
@@ -70,11 +75,11 @@ export function DayDesk({ shootId, version, document: written, view: laid, units
     <>
       {view && (
         <div className="cols-fit">
-          <DoesNotFit view={view} />
+          <DoesNotFit view={view} document={document} act={actAndOpen} />
           <Holds view={view} />
         </div>
       )}
-      <section aria-label="Shots" className="mt-8" onFocus={warm}>
+      <section aria-label="Shots" className="mt-8" onFocus={warm} onPointerEnter={warm}>
         <div className="cols-head">
           <h2>Shots</h2>
           <button type="button" className="btn" onClick={addOne}>
@@ -116,7 +121,9 @@ export function DayDesk({ shootId, version, document: written, view: laid, units
           control={control}
           act={actAndOpen}
         />
+        {view && <WhatIf document={document} act={actAndOpen} />}
       </section>
+      {curve && <BackwardCurve curve={curve} document={document} act={actAndOpen} />}
     </>
   )
 }

@@ -1,5 +1,5 @@
 import type { DayForecast } from '@/lib/day/day-forecast'
-import type { Layout, PlacedShot } from '@/lib/day/layout'
+import type { DocumentEdit, Layout, PlacedShot } from '@/lib/day/layout'
 import { asServed } from '@/lib/day/slice-wait'
 import { callWindow, clockOf, isLive, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
 import { shotNumbers } from '@/lib/export/shot-numbers'
@@ -45,6 +45,8 @@ export interface Misfit {
   readonly title: string | null
   readonly why: string
   readonly way: string | null
+  /** The change as edits of the document, where it is one. */
+  readonly edits: readonly DocumentEdit[] | null
 }
 
 type Forecasts = ReadonlyMap<string, DayForecast>
@@ -148,11 +150,12 @@ function misfitsOf({ shoot, layout }: Sheet): Misfit[] {
       title: named(drop.id),
       why: drop.why,
       way: drop.wouldSave,
+      edits: drop.edits ?? null,
     })),
     // A must that was dropped is told once, with the others that were.
     ...layout.conflicts
       .filter(({ rule }) => rule !== 'must-dropped')
-      .map(({ sentence }) => ({ key: sentence, title: null, why: sentence, way: null })),
+      .map(({ sentence }) => ({ key: sentence, title: null, why: sentence, way: null, edits: null })),
   ]
 }
 

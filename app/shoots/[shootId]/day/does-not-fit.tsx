@@ -1,8 +1,16 @@
 'use client'
+import { withEdits } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
 import type { DayView } from './day-view'
 
-/** What does not fit, each with the one change that would save it. */
-export function DoesNotFit({ view }: { view: DayView }) {
+interface MisfitProps {
+  readonly view: DayView
+  readonly document: ShootDocument
+  readonly act: (words: string, next: ShootDocument) => void
+}
+
+/** What does not fit, each with the one change that would save it, and the press that makes it. */
+export function DoesNotFit({ view, document, act }: MisfitProps) {
   if (view.misfits.length === 0)
     return (
       <section aria-label="Does not fit">
@@ -17,6 +25,16 @@ export function DoesNotFit({ view }: { view: DayView }) {
           {misfit.title && <h3>{misfit.title}</h3>}
           <p>{misfit.why}</p>
           {misfit.way && <p className="way">{misfit.way}</p>}
+          {misfit.edits && (
+            <button
+              type="button"
+              className="btn mt-2"
+              aria-label={`Do so: ${misfit.way}`}
+              onClick={() => act(`Done: ${misfit.way}`, withEdits(document, misfit.edits ?? []))}
+            >
+              Do so
+            </button>
+          )}
         </div>
       ))}
     </section>

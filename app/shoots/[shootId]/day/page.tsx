@@ -4,10 +4,11 @@ import type { UnitSystem } from '@/lib/units'
 import { HeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, forecastsBehind, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
+import { factsOf, forecastsBehind, forecastsOf, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
 import { heatLineInput } from '../../heat-line-input'
 import { NoLayout } from '../no-layout'
 import './day.css'
+import { curveViewOf } from './curve-view'
 import { DayDesk } from './day-desk'
 import { dayViewOf } from './day-view'
 
@@ -42,6 +43,7 @@ export default async function DayPage({ params }: { params: Promise<{ shootId: s
 async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
   const laid = layoutOf(open.shoot)
   const layout = laid.ok ? laid.layout : null
+  const first = open.shoot.cooks[0]?.id ?? ''
   const forecasts = layout ? forecastsBehind(open.shoot, layout) : null
   return (
     <>
@@ -52,6 +54,7 @@ async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
         version={open.version}
         document={open.document}
         view={layout && forecasts && dayViewOf(open.shoot, layout, forecasts, units)}
+        curve={layout && curveViewOf(open.shoot, forecastsOf(open.shoot, layout.lidOpenings).get(first), layout)}
         units={units}
       />
     </>

@@ -110,7 +110,8 @@ function Track({ row, axis, title, ...props }: RowProps & { row: Row; axis: DayA
   const edited = (at: number): ShootDocument => {
     if (hold === 'pin') return pinShot(document, row.id, clockWords(at, zone))
     const moved = (slice ?? 0) + at - (row.place?.start ?? at)
-    return setAt(document, '/day/slice', { at: clockWords(moved, zone) })
+    const chance = valueAt(document, '/day/slice/chance')
+    return setAt(document, '/day/slice', { at: clockWords(moved, zone), ...(chance === undefined ? {} : { chance }) })
   }
   return (
     <ShotTrack

@@ -44,7 +44,7 @@ export function useTrial(
   const [trial, setTrial] = useState<Trial | null>(null)
   const worker = useRef<Promise<Worker | null> | null>(null)
   const turn = useRef(0)
-  /** Fetched once somebody is about to edit: never with the page. */
+  /** Fetched once somebody is about to edit, with hand or eye on the table: never with the page. */
   const warm = useCallback(() => {
     worker.current ??= startWorker(shootId)
     return worker.current
