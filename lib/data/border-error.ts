@@ -17,6 +17,7 @@ export const BORDER = {
   'foreign-host': [421, 'Emberslate answers only on this computer. Open it at http://127.0.0.1 with its port.'],
   'foreign-origin': [403, 'Another web site tried to write here. Make the change in Emberslate itself.'],
   invalid: [422, 'The shoot file has faults. Each is listed with its place.'],
+  'log-invalid': [422, 'Nothing of this can be kept in the slate log. Each fault is listed with its place.'],
   'disk-refused': [507, 'The disk did not take the change, so it was not saved. Free some room, then try again.'],
 } as const satisfies Record<string, readonly [number, string]>
 

@@ -8,6 +8,7 @@ import { PrismaClient } from './generated/client'
 import { lockFolder } from './lock'
 import { applyMigrations } from './migrate'
 import { putBack } from './put-back'
+import { putBackLogs } from './put-back-log'
 
 export type Database = {
   readonly prisma: PrismaClient
@@ -35,7 +36,7 @@ export async function openDatabase(folder: string): Promise<Database> {
   await makeWritable(folder)
   const unlock = await lockFolder(folder)
   const { pglite, prisma, notes } = await openOrRebuild(folder)
-  const mended = await putBack(prisma, folder)
+  const mended = [...(await putBack(prisma, folder)), ...(await putBackLogs(prisma, folder))]
   const close = async () => {
     await prisma.$disconnect()
     await pglite.close()

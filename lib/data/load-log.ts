@@ -1,0 +1,22 @@
+import 'server-only'
+import { BorderError } from './border-error'
+import { database } from './client'
+import type { KeptLine } from './log-journal'
+import { toLine } from './put-back-log'
+
+/** The lines of a shoot's log after a position (0: all), in the order in which they came in; at most `most`. */
+export async function loadLog(shootId: string, since: number, most?: number): Promise<readonly KeptLine[]> {
+  const { prisma } = await database()
+  const rows = await prisma.logLine.findMany({
+    where: { shootId, position: { gt: since } },
+    orderBy: { position: 'asc' },
+    take: most,
+  })
+  return rows.map(toLine)
+}
+
+/** Refuses a shoot that is not here. */
+export async function requireShoot(shootId: string): Promise<void> {
+  const { prisma } = await database()
+  if ((await prisma.shoot.count({ where: { id: shootId } })) === 0) throw new BorderError('not-found')
+}

@@ -1,0 +1,68 @@
+import 'server-only'
+import type { Prisma, PrismaClient } from './generated/client'
+import { appendToLogJournal, type KeptLine, type LogJournal, readLogJournals } from './log-journal'
+
+/** So many rows go in one statement: a parameter each for six columns, of 65 535 at most. */
+const ROWS = 2000
+
+/** Makes database and log journals tell the same story at start-up, as `putBack` does for versions. */
+export async function putBackLogs(prisma: PrismaClient, folder: string): Promise<readonly string[]> {
+  const journals = await readLogJournals(folder)
+  const shoots = new Set((await prisma.shoot.findMany({ select: { id: true } })).map(({ id }) => id))
+  const notes: string[] = []
+  for (const journal of journals) {
+    if (shoots.has(journal.shootId)) notes.push(...(await fillDatabase(prisma, journal)))
+    else notes.push(`The slate log of shoot ${journal.shootId} stays in its journal: there is no such shoot here.`)
+  }
+  for (const shootId of shoots) {
+    const written = journals.find((one) => one.shootId === shootId)?.lines ?? []
+    await fillJournal(prisma, folder, shootId, new Set(written.map(({ document }) => document.id)))
+  }
+  return notes
+}
+
+async function fillDatabase(prisma: PrismaClient, { shootId, lines, unread }: LogJournal): Promise<readonly string[]> {
+  const rows = await prisma.logLine.findMany({ where: { shootId }, select: { entryId: true } })
+  const known = new Set(rows.map(({ entryId }) => entryId))
+  const lacking = [...new Map(lines.map((line) => [line.document.id, line])).values()].filter(
+    ({ document }) => !known.has(document.id),
+  )
+  await writeLines(prisma, shootId, lacking)
+  const notes: string[] = []
+  if (lacking.length > 0) notes.push(`Put back ${lacking.length} log line(s) of shoot ${shootId} from its journal.`)
+  if (unread > 0)
+    notes.push(
+      `Skipped ${unread} half-written line(s) in the slate log of shoot ${shootId}; they were never confirmed.`,
+    )
+  return notes
+}
+
+async function fillJournal(prisma: PrismaClient, folder: string, shootId: string, written: ReadonlySet<string>) {
+  const kept = await prisma.logLine.count({ where: { shootId } })
+  if (kept <= written.size) return
+  const rows = await prisma.logLine.findMany({ where: { shootId }, orderBy: { position: 'asc' } })
+  const lacking = rows.filter(({ entryId }) => !written.has(entryId)).map(toLine)
+  if (lacking.length > 0) await appendToLogJournal(folder, shootId, lacking)
+}
+
+type Row = { position: number; document: unknown; received: Date; sent: Date }
+export const toLine = ({ position, document, received, sent }: Row): KeptLine => ({
+  position,
+  received: received.getTime(),
+  sent: sent.getTime(),
+  document: document as KeptLine['document'],
+})
+
+/** Adds lines to the database, all or none. */
+export async function writeLines(prisma: PrismaClient, shootId: string, lines: readonly KeptLine[]): Promise<void> {
+  const rows = lines.map(({ position, document, received, sent }) => ({
+    shootId,
+    position,
+    entryId: document.id,
+    document: document as Prisma.InputJsonObject,
+    received: new Date(received),
+    sent: new Date(sent),
+  }))
+  const pieces = Array.from({ length: Math.ceil(rows.length / ROWS) }, (_, i) => rows.slice(i * ROWS, (i + 1) * ROWS))
+  await prisma.$transaction(pieces.map((data) => prisma.logLine.createMany({ data })))
+}
