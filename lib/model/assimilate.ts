@@ -1,0 +1,418 @@
+/**
+ * The forecast given readings and marks. What has happened is taken from them; the cooker's drift is smoothed from its
+ * sensor; the member that fits the probe best is found; members drawn about it cook on, each with the model's own
+ * discrepancy as its readings leave it.
+ */
+
+import { type AsItWent, asItWent, endedAt } from './as-it-went'
+import type { CookPlan } from './cook'
+import { COOKERS } from './cooker'
+import { type CookerFit, fitCooker } from './cooker-fit'
+import type { Course } from './course'
+import { Discrepancy } from './discrepancy'
+import type { Forecast } from './forecast'
+import { DEFAULT_MEMBERS, forecastFrom, type Prepared, prepared } from './forecast-cook'
+import type { KernelName } from './kernels'
+import { cookAllBy } from './kernels'
+import { drawnAbout, fitMap, type MapFit } from './map-fit'
+import { MOMENT_IDS, type MomentId } from './moment-ids'
+import { medianOf } from './quantiles'
+import { type Chance, chanceOf } from './random'
+import { binsOf, type Mark, type Reading, samplesOf } from './readings'
+import { windAtCookerMpS } from './setting'
+import { type Run, SAMPLE_S, type Setting } from './simulate'
+import {
+  drawLatents,
+  driftOf,
+  type Latents,
+  type Member,
+  type MemberInput,
+  memberOf,
+  NORMALS,
+  type NormalName,
+} from './spread'
+
+export interface Observed {
+  readonly readings: readonly Reading[]
+  readonly marks?: readonly Mark[]
+  /** Later than all of them where the probe is dead. */
+  readonly nowS?: number
+}
+export interface AssimilateOptions {
+  readonly members?: number
+  readonly seed: number
+  readonly kernel?: KernelName
+  /** The last fit of this cook, to begin from. */
+  readonly last?: Fit | undefined
+}
+/** What the fit has found, for the words about it and for the next one. */
+export interface Fit {
+  readonly names: readonly FittedName[]
+  /** Shifts in standard deviations before any reading, and what is left of each standard deviation. */
+  readonly shift: readonly number[]
+  readonly left: readonly number[]
+  readonly best: Latents
+  readonly u: Float64Array
+  /** Root mean square of readings less the best member, K. */
+  readonly leftK: number
+  readonly rounds: number
+}
+export interface Assimilated {
+  readonly forecast: Forecast
+  readonly nowS: number
+  readonly pastS: Readonly<Partial<Record<MomentId, number>>>
+  /** None where no reading of the probe counts. */
+  readonly fit: Fit | undefined
+  readonly cooker: Pick<CookerFit, 'seen' | 'biasK' | 'pastK'>
+}
+
+export type FittedName = NormalName | 'probeAt'
+/** Fitted as soon as they tell on the probe; the others once what they govern has begun. */
+const ALWAYS: readonly FittedName[] = [
+  'time',
+  'thickness',
+  'start',
+  'shared',
+  'h',
+  'k',
+  'crust',
+  'crustHeat',
+  'emissivity',
+  'vapour',
+  'juice',
+  'feed',
+  'rhoC',
+  'level',
+  'probeAt',
+  'probeBias',
+]
+const DISCREPANCY_STREAM = 11
+/** Beyond now a fit's run goes on a little, so that the last reading lies within its samples. */
+const BEYOND_S = 90
+
+export function assimilate(plan: CookPlan, observed: Observed, options: AssimilateOptions): Assimilated {
+  const of = prepared(plan, options.seed, cookAllBy(options.kernel ?? 'plain'))
+  return new Assimilation(plan, of, observed, options).run()
+}
+
+class Assimilation {
+  private readonly kernel: KernelName
+  private readonly nowS: number
+  private readonly went: AsItWent
+  private readonly core
+  private readonly cookerSamples
+  private readonly input: MemberInput
+  private readonly members: number
+
+  constructor(
+    private readonly plan: CookPlan,
+    private readonly of: Prepared,
+    { readings, marks = [], nowS }: Observed,
+    private readonly options: AssimilateOptions,
+  ) {
+    this.kernel = options.kernel ?? 'plain'
+    this.members = options.members ?? DEFAULT_MEMBERS
+    const last = [...readings, ...marks].reduce((latest, { t }) => Math.max(latest, t), 0)
+    this.nowS = Math.max(last, nowS ?? 0)
+    const core = samplesOf(readings, 'core')
+    this.cookerSamples = samplesOf(readings, 'cooker')
+    this.went = asItWent(of.course, { marks, core, cooker: this.cookerSamples, nowS: this.nowS })
+    const inS = this.went.course.probeInS ?? 0
+    const outS = this.went.course.searForS === undefined ? Infinity : (this.went.pastS.pull ?? Infinity)
+    this.core = core.filter(({ timeS }) => timeS >= inS && timeS <= outS && timeS >= 0)
+    this.input = {
+      startC: plan.roast.start,
+      thicknessSpread: of.geometry.thicknessSpread,
+      habits: COOKERS[plan.cooker.kind],
+    }
+  }
+
+  run(): Assimilated {
+    const cooker = this.fitCooker()
+    const bins = binsOf(this.core, this.nowS)
+    const names = this.names()
+    const fitted = bins.length > 0 ? this.fitProbe(bins, names, cooker) : undefined
+    const forecast = this.ensemble(names, cooker, bins, fitted)
+    return {
+      forecast,
+      nowS: this.nowS,
+      pastS: this.went.pastS,
+      fit: fitted && this.told(fitted.fit, names, cooker, fitted.at),
+      cooker,
+    }
+  }
+
+  private names(): FittedName[] {
+    const { course, stage, pastS } = this.went
+    const names = [...ALWAYS]
+    const now = course.stages[stage]
+    if (pastS.pull !== undefined && course.stages.some(({ do: what }) => what === 'sear')) names.push('climb')
+    if (pastS.pull !== undefined && pastS['vents-open'] === undefined) names.push('ventDelay')
+    if (now?.do === 'rest' || stage === course.stages.length) names.push('restAir')
+    if (this.of.setting.site.fuelKg < Infinity) names.push('loss')
+    return names
+  }
+
+  /** The likely member's dial is the trend that the sensor's drift is measured from. */
+  private fitCooker(): CookerFit {
+    const { habits, windMpS } = { habits: this.input.habits, windMpS: windAtCookerMpS(this.plan) }
+    const inside = this.cookerSamples.filter(
+      ({ timeS }) => timeS >= 0 && timeS <= (this.went.pastS['off-heat'] ?? Infinity),
+    )
+    const still: Chance = { normal: () => 0, uniform: () => 0.5 }
+    const [run] = inside.length > 0 ? this.cookAll(this.settingUntilNow(), [memberOf(MIDDLE, this.input, still)]) : []
+    const trendC = (timeS: number) => (run ? between(run.trace.cookerC, timeS) : 0)
+    return fitCooker(inside, trendC, { habits, windMpS, nowS: this.nowS })
+  }
+
+  private cookAll(setting: Setting, members: readonly Member[]) {
+    return cookAllBy(this.kernel)(setting, members)
+  }
+  private settingUntilNow(): Setting {
+    const { course, stage, stageFromS } = this.went
+    const endS = this.nowS + BEYOND_S
+    const done = course.stages.slice(0, stage)
+    const now = course.stages[stage] ?? course.stages.at(-1)
+    const stages = now === undefined ? done : [...done, endedAt(now, endS - stageFromS)]
+    const short: Course = { ...course, stages, pullStage: Math.min(course.pullStage, stages.length - 1) }
+    return { ...this.of.setting, course: short, endsAtSlice: true }
+  }
+
+  private fitProbe(bins: ReturnType<typeof binsOf>, names: readonly FittedName[], cooker: CookerFit) {
+    const setting = this.settingUntilNow()
+    const at = names.map((name) => (name === 'level' ? cooker.level : { mean: 0, sd: 1 }))
+    const centre = Float64Array.from(at, ({ mean }) => mean)
+    const spread = Float64Array.from(at, ({ sd }) => sd)
+    const discrepancy = new Discrepancy(bins.map(({ timeS }) => timeS))
+    const simulate = (sets: readonly Float64Array[]) => {
+      const members = sets.map((set) => this.member(withValues(MIDDLE, names, set), cooker.drift(undefined)))
+      return this.cookAll(setting, members).map((run) =>
+        Float64Array.from(bins, ({ timeS }) => between(run.trace.probeC, timeS)),
+      )
+    }
+    const readC = Float64Array.from(bins, ({ tempC }) => tempC)
+    const { last } = this.options
+    const from = last && last.names.join() === names.join() ? last.u : undefined
+    const fit = fitMap({ centre, spread, readC, discrepancy, simulate, from })
+    return { fit, centre, spread, discrepancy, at }
+  }
+
+  private member(latents: Latents, drift: Chance): Member {
+    const member = memberOf(latents, this.input, drift)
+    const { ventDelayS } = this.went
+    return ventDelayS === undefined ? member : { ...member, ventDelayS }
+  }
+
+  /** Members about the best one, cooked to the end. */
+  private ensemble(
+    names: readonly FittedName[],
+    cooker: CookerFit,
+    bins: ReturnType<typeof binsOf>,
+    fitted: ReturnType<Assimilation['fitProbe']> | undefined,
+  ): Forecast {
+    const { seed } = this.options
+    const own = Array.from({ length: this.members }, (_, m) => drawLatents(seed, m))
+    const latents = own.map((z) => (fitted ? this.drawn(z, names, fitted) : this.leveled(z, cooker)))
+    const drift = (m: number) => (this.nowS > 0 ? cooker.drift(driftOf(seed, m)) : driftOf(seed, m))
+    const plain = (m: number) => this.member(latents[m] as Latents, drift(m))
+    const setting: Setting = { ...this.of.setting, course: this.went.course }
+    const shifts = fitted ? this.shifts(bins, fitted, latents, cooker, setting) : undefined
+    const draw = (m: number) => {
+      const member = plain(m)
+      return { ...member, probeBiasK: member.probeBiasK + (shifts?.aheadK[m] ?? 0) }
+    }
+    const drawn = latents.map((_, m) => draw(m))
+    const runs = this.cookAll(setting, drawn)
+    const of = { ...this.of, setting, course: this.went.course, draw }
+    const forecast = forecastFrom(this.plan, of, drawn, runs, { seed, kernel: this.kernel })
+    return this.happened(shifts ? bent(forecast, shifts) : forecast)
+  }
+
+  private leveled(z: Latents, { level }: CookerFit): Latents {
+    return { ...z, level: level.mean + level.sd * z.level }
+  }
+  private drawn(z: Latents, names: readonly FittedName[], { fit, centre, spread }: Fitted): Latents {
+    const u = drawnAbout(
+      fit,
+      Float64Array.from(names, (name) => (name === 'probeAt' ? probit(z.probeAt) : z[name])),
+    )
+    return withValues(
+      z,
+      names,
+      u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x),
+    )
+  }
+
+  /**
+   * Each member's discrepancy: as the readings leave it at the time ahead that counts next, the likely pull or the next
+   * instant that hangs on the probe; and its mean on the way.
+   */
+  private shifts(
+    bins: ReturnType<typeof binsOf>,
+    fitted: Fitted,
+    latents: readonly Latents[],
+    cooker: CookerFit,
+    setting: Setting,
+  ): Shifts {
+    const { discrepancy } = fitted
+    const best = this.member(withValues(MIDDLE, names(fitted, this.names()), setOf(fitted)), cooker.drift(undefined))
+    const [likely] = this.cookAll({ ...setting, endsAtSlice: true }, [best])
+    const aheadS = this.aheadS(likely as Run)
+    const until = this.cookAll(
+      this.settingUntilNow(),
+      latents.map((z) => this.member(z, cooker.drift(undefined))),
+    )
+    const ahead = discrepancy.at(aheadS)
+    const minutes = Array.from({ length: Math.ceil(this.nowS / SAMPLE_S) + LATER_MINUTES }, (_, i) =>
+      discrepancy.at(i * SAMPLE_S),
+    )
+    const toAhead = minutes.map((_, i) =>
+      ahead.varianceK2 > 1e-9 ? discrepancy.between(i * SAMPLE_S, ahead, aheadS) / ahead.varianceK2 : 0,
+    )
+    const aheadK: number[] = []
+    const pathK = until.map((run, m) => {
+      const leftK = Float64Array.from(bins, ({ timeS, tempC }) => tempC - between(run.trace.probeC, timeS))
+      const mean = product(ahead.weights, leftK)
+      const own = Math.sqrt(ahead.varianceK2) * chanceOf(this.options.seed, m, DISCREPANCY_STREAM).normal()
+      aheadK.push(mean + own)
+      return Float64Array.from(minutes, ({ weights }, i) => product(weights, leftK) + (toAhead[i] as number) * own)
+    })
+    return { aheadK, pathK }
+  }
+  private aheadS({ moments }: Run): number {
+    const next = (['pull', 'off-heat', 'first-slice'] as const).find((id) => this.went.pastS[id] === undefined)
+    const timeS = next === undefined ? this.nowS : moments[next]
+    return Number.isFinite(timeS) ? Math.max(this.nowS, timeS) : this.nowS + 6 * 3600
+  }
+
+  /** What has happened has happened in every member; what a live probe says has not, has not. */
+  private happened(forecast: Forecast): Forecast {
+    const { pastS } = this.went
+    const moments: Partial<Record<MomentId, Float64Array>> = { ...forecast.moments }
+    const alive = this.core.some(({ timeS }) => timeS > this.nowS - ALIVE_S)
+    for (let m = 0; m < forecast.members; m++) {
+      let leastS = Number.NEGATIVE_INFINITY
+      for (const id of MOMENT_IDS) {
+        const row = moments[id]
+        if (row === undefined || id === 'carryover-peak' || id === 'turn') continue
+        let timeS = pastS[id] ?? (row[m] as number)
+        if (alive && pastS[id] === undefined && id === 'pull') timeS = Math.max(timeS, this.nowS)
+        timeS = Math.max(timeS, leastS)
+        leastS = timeS
+        if (timeS !== row[m]) {
+          const copy = row === forecast.moments[id] ? row.slice() : row
+          copy[m] = timeS
+          moments[id] = copy
+        }
+      }
+    }
+    for (const id of ['turn', 'carryover-peak'] as const) {
+      const timeS = pastS[id]
+      const row = moments[id]
+      if (timeS !== undefined && row) moments[id] = row.map(() => timeS)
+    }
+    return withMoments(forecast, moments)
+  }
+
+  private told(
+    fit: MapFit,
+    names: readonly FittedName[],
+    _cooker: CookerFit,
+    at: readonly { mean: number; sd: number }[],
+  ): Fit {
+    const n = names.length
+    const shift = names.map((_, i) => (at[i]?.mean ?? 0) + (at[i]?.sd ?? 1) * (fit.u[i] as number))
+    const left = names.map((_, i) => {
+      const row = fit.root.subarray(i * n, i * n + n)
+      return (at[i]?.sd ?? 1) * Math.sqrt(product(row, row))
+    })
+    const leftK = Math.sqrt(product(fit.leftK, fit.leftK) / fit.leftK.length)
+    return {
+      names,
+      shift,
+      left,
+      best: withValues(MIDDLE, names, Float64Array.from(shift)),
+      u: fit.u,
+      leftK,
+      rounds: fit.rounds,
+    }
+  }
+}
+
+/** A probe that has read within this time is alive. */
+const ALIVE_S = 240
+/** The discrepancy's mean is followed this far ahead; then it has faded. */
+const LATER_MINUTES = 120
+type Fitted = ReturnType<Assimilation['fitProbe']>
+interface Shifts {
+  readonly aheadK: readonly number[]
+  readonly pathK: readonly Float64Array[]
+}
+const names = (_: Fitted, all: readonly FittedName[]) => all
+const setOf = ({ fit, centre, spread }: Fitted) =>
+  fit.u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
+
+const MIDDLE: Latents = {
+  ...(Object.fromEntries(NORMALS.map((name) => [name, 0])) as Record<NormalName, number>),
+  cyclePhase: 0,
+  probeAt: 0.5,
+}
+function withValues(base: Latents, names: readonly FittedName[], values: Float64Array): Latents {
+  const z = { ...base }
+  names.forEach((name, i) => {
+    z[name] = name === 'probeAt' ? normalShare(values[i] as number) : (values[i] as number)
+  })
+  return z
+}
+const product = (a: Float64Array, b: Float64Array) => a.reduce((sum, x, i) => sum + x * (b[i] as number), 0)
+
+/** A sampled signal between its minutes. */
+function between(samples: ArrayLike<number>, timeS: number): number {
+  const place = Math.min(samples.length - 1, Math.max(0, timeS / SAMPLE_S))
+  const i = Math.min(samples.length - 2, Math.floor(place))
+  if (i < 0) return samples[0] as number
+  const a = samples[i] as number
+  return a + (place - i) * ((samples[i + 1] as number) - a)
+}
+
+/** The trace's probe with the discrepancy as it goes, in place of that at the time ahead. */
+function bent(forecast: Forecast, { aheadK, pathK }: Shifts): Forecast {
+  const { trace } = forecast
+  const probeC = trace.probeC.slice()
+  const before = Math.round(-trace.startS / trace.stepS)
+  pathK.forEach((path, m) => {
+    for (let i = before; i < trace.count; i++) {
+      const place = m * trace.count + i
+      probeC[place] = (probeC[place] as number) - (aheadK[m] as number) + (path[i - before] ?? 0)
+    }
+  })
+  return Object.defineProperties({} as Forecast, {
+    ...Object.getOwnPropertyDescriptors(forecast),
+    trace: { value: { ...trace, probeC }, enumerable: true },
+  })
+}
+const withMoments = (forecast: Forecast, moments: Forecast['moments']): Forecast =>
+  Object.defineProperties({} as Forecast, {
+    ...Object.getOwnPropertyDescriptors(forecast),
+    moments: { value: moments, enumerable: true },
+  })
+
+/** The normal distribution's share below x, and its inverse, to 1e-4: enough to place a probe. [abramowitz-stegun-1964] */
+function normalShare(x: number): number {
+  const t = 1 / (1 + 0.2316419 * Math.abs(x))
+  const tail =
+    (Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI)) *
+    t *
+    (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))))
+  return x > 0 ? 1 - tail : tail
+}
+function probit(share: number): number {
+  let [low, high] = [-5, 5]
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2
+    if (normalShare(middle) < share) low = middle
+    else high = middle
+  }
+  return (low + high) / 2
+}
+export const medianPullS = ({ moments }: Forecast) => (moments.pull ? medianOf(moments.pull) : Infinity)
