@@ -65,7 +65,7 @@ export type Note = 'probe-read-more' | 'roast-limit' | 'sear-limit' | 'sear-not-
 export const STEP_S = 30
 export const SAMPLE_S = 60
 /** The skin's error in one step, and the step that is taken whatever the error: at meat-on the film boils within seconds. */
-export const SKIN_ERROR_K = 0.7
+export const SKIN_ERROR_K = 2
 export const LEAST_STEP_S = 0.5
 /** From then on all goes so slowly that steps of twice the length do. */
 export const SLOW_AFTER_S = 6 * 3600

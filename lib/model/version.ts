@@ -1,2 +1,2 @@
 /** Changes whenever any number that the model prints changes; kept with every forecast and card. */
-export const MODEL_VERSION = '1.1.0'
+export const MODEL_VERSION = '2.0.0'
