@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { BORDER, type BorderCode } from '@/lib/data/border-error'
+import { ENTRY } from '@/lib/log/entry'
 import { SHOOT } from '@/lib/plan/shoot'
 
 const ref = (name: string) => ({ $ref: `#/components/schemas/${name}` })
@@ -76,6 +77,7 @@ function paths() {
         },
       },
     },
+    ...logPaths(),
     '/api/forecast': {
       post: {
         summary: 'Forecast a shoot file; nothing is saved',
@@ -110,6 +112,48 @@ function paths() {
   }
 }
 
+const since = {
+  name: 'since',
+  in: 'query',
+  required: false,
+  schema: { type: 'integer', minimum: 0 },
+  description: 'The position after which lines are wanted; none for all.',
+}
+
+function logPaths() {
+  const ndjson = { 'application/x-ndjson': { schema: ref('LogLine') } }
+  const events = { 'text/event-stream': { schema: { type: 'string' } } }
+  const resume = { name: 'Last-Event-ID', in: 'header', required: false, schema: { type: 'integer', minimum: 0 } }
+  return {
+    '/api/shoots/{id}/log': {
+      parameters: [id],
+      get: {
+        summary: 'The slate log, a line an entry; the header Log-Position holds the position of the last line',
+        parameters: [since],
+        responses: { 200: { description: 'The log', content: ndjson }, ...refusals('not-found', 'log-invalid') },
+      },
+      post: {
+        summary:
+          'Add entries to the slate log, late or out of order as they may be; the same entry sent twice is kept once',
+        requestBody: body('Sending'),
+        responses: {
+          200: json('What became of each entry, by its id', ref('Kept')),
+          ...refusals('foreign-origin', 'broken-json', 'too-large', 'not-found', 'log-invalid', 'disk-refused'),
+        },
+      },
+    },
+    '/api/shoots/{id}/events': {
+      parameters: [id],
+      get: {
+        summary:
+          'The slate log as it grows: events "entry" whose id is the position and whose data is a line of the log',
+        parameters: [since, resume],
+        responses: { 200: { description: 'The events', content: events }, ...refusals('not-found', 'log-invalid') },
+      },
+    },
+  }
+}
+
 const text = { type: 'string' }
 const count = { type: 'integer', minimum: 1 }
 const object = (properties: Record<string, object>, ...optional: readonly string[]) => ({
@@ -126,6 +170,14 @@ const WRITE_ID = {
 function schemas() {
   const shoot = z.toJSONSchema(SHOOT, { io: 'input', unrepresentable: 'any' })
   const fault = object({ pointer: text, sentence: text })
+  const entry = z.toJSONSchema(ENTRY, { io: 'input', unrepresentable: 'any' })
+  const instant = { type: 'string', format: 'date-time' }
+  const became = { enum: ['kept', 'known', 'refused'] }
+  const kept = object(
+    { id: text, became, position: count, problems: { type: 'array', items: fault } },
+    'position',
+    'problems',
+  )
   const listed = object({
     id: text,
     title: text,
@@ -148,6 +200,10 @@ function schemas() {
       canUndo: { type: 'boolean' },
       savedAt: count,
     }),
+    Entry: entry,
+    LogLine: { allOf: [ref('Entry')], description: 'The entry with "received" and "sent", the receipt of the server.' },
+    Sending: object({ sent: instant, entries: { type: 'array', items: ref('Entry'), minItems: 1, maxItems: 500 } }),
+    Kept: object({ received: instant, entries: { type: 'array', items: kept } }),
     ShootList: object({ shoots: { type: 'array', items: listed } }),
     Problem: object(
       {

@@ -1,0 +1,26 @@
+import { requireShoot } from '@/lib/data/load-log'
+import { answer } from '../../../border'
+import { readSince } from '../log/read-sending'
+import { logStream } from './stream'
+
+export const dynamic = 'force-dynamic'
+
+/** The log as it grows (server-sent events); resumes after `Last-Event-ID`, or after `?since=`. */
+export const GET = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
+  answer(async () => {
+    const { id } = await params
+    await requireShoot(id)
+    const resumed = request.headers.get('last-event-id')
+    const since = readSince(
+      resumed ?? new URL(request.url).searchParams.get('since'),
+      resumed ? '/last-event-id' : '/since',
+    )
+    return new Response(logStream(id, since, request.signal), {
+      headers: {
+        'content-type': 'text/event-stream; charset=utf-8',
+        // "no-transform": a proxy or the server's own gzip would hold events back.
+        'cache-control': 'no-store, no-transform',
+        'x-accel-buffering': 'no',
+      },
+    })
+  })

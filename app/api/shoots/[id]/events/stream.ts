@@ -1,0 +1,115 @@
+import { setTimeout } from 'node:timers/promises'
+import { listen } from '@/lib/data/listeners'
+import { loadLog } from '@/lib/data/load-log'
+import type { KeptLine } from '@/lib/data/log-journal'
+import { lineText } from '../log/read-sending'
+
+/** Often enough that a phone notices a dead line before a call is due, and proxies keep it open. [estimate] */
+const HEARTBEAT_MS = 10_000
+/** A browser waits so long before it comes back. */
+const RETRY_MS = 1000
+/** A listener that lets so many chunks lie is gone, or comes back and resumes. */
+const MOST_WAITING = 2000
+const PIECE = 1000
+const DRAIN_MS = 50
+const encoder = new TextEncoder()
+const bytes = (text: string) => encoder.encode(text)
+
+/** Encoded once for all who listen: a batch is told to each of them in turn. */
+const encoded = new WeakMap<KeptLine, Uint8Array>()
+function eventOf(line: KeptLine): Uint8Array {
+  const known = encoded.get(line)
+  if (known) return known
+  const made = bytes(`id: ${line.position}\nevent: entry\ndata: ${lineText(line)}\n\n`)
+  encoded.set(line, made)
+  return made
+}
+
+/** Every line after `since`, first what is kept, then as it comes in: each once and in order; ends with `gone`. */
+export function logStream(shootId: string, since: number, gone: AbortSignal): ReadableStream<Uint8Array> {
+  let stop = () => {}
+  return new ReadableStream<Uint8Array>(
+    {
+      start(controller) {
+        const listener = new Hearing(shootId, since, controller)
+        stop = () => listener.stop()
+        if (gone.aborted) stop()
+        gone.addEventListener('abort', stop, { once: true })
+        // Not awaited: the head of the answer goes out at once.
+        void listener.catchUp()
+      },
+      cancel: () => stop(),
+    },
+    { highWaterMark: MOST_WAITING },
+  )
+}
+
+class Hearing {
+  readonly #controller: ReadableStreamDefaultController<Uint8Array>
+  readonly #shootId: string
+  /** Heard while the kept lines were still being read. */
+  #early: KeptLine[] | null = []
+  #position: number
+  readonly #unlisten: () => void
+  readonly #beat: NodeJS.Timeout
+  #over = false
+
+  constructor(shootId: string, since: number, controller: ReadableStreamDefaultController<Uint8Array>) {
+    this.#shootId = shootId
+    this.#position = since
+    this.#controller = controller
+    controller.enqueue(bytes(`retry: ${RETRY_MS}\n\n`))
+    this.#unlisten = listen(shootId, (lines) => this.#hear(lines))
+    this.#beat = setInterval(() => this.#send(bytes(`: at ${this.#position}\n\n`)), HEARTBEAT_MS)
+    this.#beat.unref()
+  }
+
+  async catchUp(): Promise<void> {
+    try {
+      for (;;) {
+        const lines = await loadLog(this.#shootId, this.#position, PIECE)
+        this.#tell(lines)
+        if (lines.length < PIECE || this.#over) break
+        // A slow phone takes a long log at its own pace.
+        while (!this.#over && (this.#controller.desiredSize ?? 0) <= PIECE) await setTimeout(DRAIN_MS)
+      }
+      const early = this.#early ?? []
+      this.#early = null
+      this.#tell(early)
+    } catch (fault) {
+      console.error(fault)
+      this.stop()
+    }
+  }
+
+  stop(): void {
+    if (this.#over) return
+    this.#over = true
+    this.#unlisten()
+    clearInterval(this.#beat)
+    try {
+      this.#controller.close()
+    } catch {
+      // The reader closed it first.
+    }
+  }
+
+  #hear(lines: readonly KeptLine[]): void {
+    if (this.#early) this.#early.push(...lines)
+    else this.#tell(lines)
+  }
+
+  #tell(lines: readonly KeptLine[]): void {
+    for (const line of lines) {
+      if (line.position <= this.#position) continue
+      this.#position = line.position
+      this.#send(eventOf(line))
+    }
+  }
+
+  #send(chunk: Uint8Array): void {
+    if (this.#over) return
+    if ((this.#controller.desiredSize ?? 0) <= 0) this.stop()
+    else this.#controller.enqueue(chunk)
+  }
+}

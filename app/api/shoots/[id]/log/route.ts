@@ -1,0 +1,34 @@
+import { appendLog } from '@/lib/data/append-log'
+import { loadLog, requireShoot } from '@/lib/data/load-log'
+import { whenText } from '@/lib/log/fields'
+import { answer, readBody } from '../../../border'
+import { lineText, readSending, readSince, refuseIfAllAre } from './read-sending'
+
+export const dynamic = 'force-dynamic'
+
+/** Keeps a batch of log entries; each is answered by its id. The same entry sent twice is kept once. */
+export const POST = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
+  answer(async () => {
+    const { id } = await params
+    const { sent, entries } = readSending(await readBody(request))
+    const { received, entries: kept } = await appendLog(id, sent, entries)
+    refuseIfAllAre(kept)
+    return Response.json({ received: whenText(received), entries: kept })
+  })
+
+/** The log as NDJSON, whole or after a position; the position of its last line stands in a header. */
+export const GET = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
+  answer(async () => {
+    const { id } = await params
+    await requireShoot(id)
+    const since = readSince(new URL(request.url).searchParams.get('since'), '/since')
+    const lines = await loadLog(id, since)
+    return new Response(lines.map((line) => `${lineText(line)}\n`).join(''), {
+      headers: {
+        'content-type': 'application/x-ndjson; charset=utf-8',
+        'content-disposition': `attachment; filename="log-${id}.ndjson"`,
+        'log-position': String(lines.at(-1)?.position ?? since),
+        'cache-control': 'no-store',
+      },
+    })
+  })
