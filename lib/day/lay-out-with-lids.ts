@@ -23,7 +23,7 @@ const MOST_ROUNDS = 4
 
 /**
  * Lays out the day, feeds its lid openings back into the forecast and lays it out again, until they stay where they are.
- * The first guess is what the shots at moments open, so that most days need one round.
+ * The first guess is where the shots at moments settle, so that most days need one round.
  */
 export function layOutWithLids<F extends DayForecast>(
   shoot: Shoot,
@@ -31,16 +31,33 @@ export function layOutWithLids<F extends DayForecast>(
   options: LayOutOptions,
 ): LaidOutDay<F> {
   const closed = forecast(shoot, {})
-  let openings = lidsOfMoments(shoot, closed)
-  let forecasts = noneOf(openings) ? closed : forecast(shoot, openings)
+  const known = (lids: LidOpenings) => (noneOf(lids) ? closed : forecast(shoot, lids))
+  let { openings, forecasts } = firstGuess(shoot, closed, known)
   for (let rounds = 1; ; rounds++) {
     const layout = layOutDay(shoot, forecasts, options)
     const opened = lidsOfLayout(shoot, layout, forecasts)
     const settled = alikeLids(openings, opened)
     if (settled || rounds === MOST_ROUNDS) return { layout: withLids(layout, openings), forecasts, rounds, settled }
     openings = opened
-    forecasts = noneOf(openings) ? closed : forecast(shoot, openings)
+    forecasts = known(openings)
   }
+}
+
+/** Shots at moments move with the moments that they hold back: forecasts alone find where they settle. */
+function firstGuess<F extends DayForecast>(
+  shoot: Shoot,
+  closed: ReadonlyMap<string, F>,
+  known: (lids: LidOpenings) => ReadonlyMap<string, F>,
+) {
+  let openings = lidsOfMoments(shoot, closed)
+  let forecasts = known(openings)
+  for (let tries = 1; tries < MOST_ROUNDS; tries++) {
+    const moved = lidsOfMoments(shoot, forecasts)
+    if (alikeLids(openings, moved)) break
+    openings = moved
+    forecasts = known(openings)
+  }
+  return { openings, forecasts }
 }
 
 const noneOf = (openings: LidOpenings) => Object.values(openings).every((each) => each.length === 0)

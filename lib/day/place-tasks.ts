@@ -99,7 +99,7 @@ function shifts(candidates: readonly number[], span: Stretch, absent: Absences):
     const short = fit.length === 0
     if (!short && (watcher === undefined || !fit.includes(watcher))) watcher = fit[0]
     const last = found.at(-1)
-    const people = watcher === undefined ? [] : [watcher]
+    const people = watcher === undefined || short ? [] : [watcher]
     if (last && last.people[0] === people[0] && last.short === short) last.end = t + 1
     else found.push({ start: t, end: t + 1, people, short })
   }

@@ -4,6 +4,7 @@ import type { Instant } from '../units'
 import { DROPPED } from './assign-moments'
 import { conflictsOf } from './conflicts'
 import { type Crew, type Mode, modeOf } from './crew'
+import { dayClock } from './day-clock'
 import type { DayForecast } from './day-forecast'
 import { AS_ANNOUNCED, type Genes, type MealPlace, type Place } from './draft'
 import { droppedOf } from './dropped'
@@ -47,7 +48,9 @@ export function searchRest(
   forecasts: ReadonlyMap<string, DayForecast>,
   { previous, now, seed, sweeps, stable = true }: RePlanOptions & { readonly stable?: boolean },
 ): Found & { readonly problem: DayProblem } {
-  const bare = running(dayProblem(shoot, forecasts), previous, now, stable)
+  const isOn = fromIso(previous.start) <= now
+  const on = isOn ? Math.round(dayClock(shoot).fromInstant(fromIso(previous.start))) : undefined
+  const bare = running(dayProblem(shoot, forecasts, on), previous, now, stable)
   const from = genesFrom(bare, previous)
   const tries = sweeps ?? Math.ceil(TRIALS / Math.max(4, bare.floats.length + bare.moments.length))
   const first = searchDay(bare, { seed, sweeps: 0, from })

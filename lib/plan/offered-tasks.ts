@@ -66,7 +66,7 @@ function fireOffers({ document, cook, tasks, wrap }: Context): Offer[] {
   }
   const ash: Offer = {
     task: { id: 'ash-watch', title: 'In sight of the fire until it is out', ...of, from: 'off-heat', to: outBy },
-    roles: ['camera', ...AT_THE_FIRE],
+    roles: ['runner', 'assistant', 'second-cook', 'camera', ...AT_THE_FIRE],
     why: 'A fire burns on after the meat is off it, and the cook is at the table then: hand it over.',
   }
   return [

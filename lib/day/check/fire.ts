@@ -62,7 +62,7 @@ function checkVisits(facts: Facts, task: Task, own: readonly Duty[], { start, en
 function checkNeeds(facts: Facts, d: Duty): Violation[] {
   const unmet = unmetNeed(facts.shoot, d.task.needs, [...new Set(d.people)])
   const told = facts.layout.conflicts.some((c) => c.rule === 'task-unstaffed')
-  if (unmet === null || (told && d.task.takes !== undefined)) return []
+  if (unmet === null || (told && d.people.length < d.task.needs.length)) return []
   return [
     violation(
       'task-need-unmet',
@@ -75,7 +75,7 @@ function checkNeeds(facts: Facts, d: Duty): Violation[] {
 
 /** With the meat off it, a fire burns on until it is out or handed over. */
 function checkLeftBurning(facts: Facts, cook: string, off: number, watches: readonly Duty[]): Violation[] {
-  if (facts.layout.conflicts.some((c) => c.rule === 'fire-left' || c.rule === 'fire-unwatched')) return []
+  if (facts.layout.conflicts.some((c) => ['fire-left', 'fire-unwatched', 'task-unstaffed'].includes(c.rule))) return []
   const [gap] = gapsIn({ start: off, end: off + LIMITS.burnsOnMs }, watches)
   if (!gap) return []
   const at = facts.clock.show(gap.start)
