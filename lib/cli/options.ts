@@ -6,7 +6,7 @@ const MOST_SEED = 0xffffffff
 
 type Whole = number | undefined | string
 /** The whole number that was asked for, undefined where none was; else a sentence that says what it must be. */
-function whole(name: string, written: string | undefined, least: number, most: number): Whole {
+export function whole(name: string, written: string | undefined, least: number, most: number): Whole {
   if (written === undefined) return undefined
   const n = /^\d{1,10}$/.test(written) ? Number(written) : Number.NaN
   return n >= least && n <= most ? n : `--${name} is a whole number from ${least} to ${most}.`

@@ -15,16 +15,24 @@ export function tellProblems(problems: readonly Problem[]): void {
 }
 export const tell = (sentence: string) => tellProblems([{ pointer: '', sentence }])
 
+interface Limit {
+  readonly mostBytes: number
+  readonly refuse: (bytes: number) => string
+}
 /** The text of a file, or of standard input for "-"; null with the problem told. */
-export function readText(path: string | undefined, what = 'a shoot file'): string | null {
+export function readText(
+  path: string | undefined,
+  what = 'a shoot file',
+  { mostBytes, refuse }: Limit = { mostBytes: LARGEST_BYTES, refuse: tooLarge },
+): string | null {
   if (path === undefined) {
     tell(`Name ${what}, or "-" for standard input.`)
     return null
   }
   try {
     const size = path === '-' ? 0 : statSync(path).size
-    if (size <= LARGEST_BYTES) return readFileSync(path === '-' ? 0 : path, 'utf8')
-    tell(tooLarge(size))
+    if (size <= mostBytes) return readFileSync(path === '-' ? 0 : path, 'utf8')
+    tell(refuse(size))
   } catch {
     tell(`${path} cannot be read. Name ${what} that exists, or "-" for standard input.`)
   }

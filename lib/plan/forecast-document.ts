@@ -1,5 +1,7 @@
+import { type Assimilated, assimilate } from '../model/assimilate'
 import { forecastCook } from '../model/forecast-cook'
 import type { KernelName } from '../model/kernels'
+import type { Reading } from '../model/readings'
 import { type Summary, summarise } from '../model/summary'
 import { MODEL_VERSION } from '../model/version'
 import { toCookPlan } from './cook-plan'
@@ -11,29 +13,54 @@ export interface ForecastDocument {
   readonly modelVersion: string
   readonly kernel: KernelName
   readonly seed: number
-  readonly cooks: readonly Summary[]
+  readonly cooks: readonly (Summary & { readonly read?: ReadPart })[]
 }
 
-/** Every cook's forecast, its warnings at their places in the shoot file. */
+/** What readings came to: seconds after meat-on. */
+export interface ReadPart {
+  readonly now: number
+}
+/** What has been read, by cook; `nowS` where the probe has gone dead since. */
+export interface Read {
+  readonly readings: ReadonlyMap<string, readonly Reading[]>
+  readonly nowS?: number | undefined
+}
+/** Every cook's forecast, given what has been read of it; its warnings at their places in the shoot file. */
 export function forecastDocument(
   shoot: Shoot,
   {
     seed = shoot.seed ?? 1,
     members,
     kernel = 'plain',
+    read,
   }: {
     readonly seed?: number | undefined
     readonly members?: number | undefined
     readonly kernel?: KernelName | undefined
+    readonly read?: Read | undefined
   } = {},
 ): ForecastDocument {
+  const options = { seed, members, kernel }
+  const moved = new Map<string, Assimilated>()
   const forecasts = new Map(
-    shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, members, kernel })]),
+    shoot.cooks.map((cook) => {
+      const plan = toCookPlan(shoot, cook)
+      const readings = read?.readings.get(cook.id) ?? []
+      if (read === undefined || (readings.length === 0 && read.nowS === undefined))
+        return [cook.id, forecastCook(plan, options)] as const
+      const given = assimilate(plan, { readings, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) }, options)
+      moved.set(cook.id, given)
+      return [cook.id, given.forecast] as const
+    }),
   )
   const warnings = documentWarnings(shoot, forecasts)
   const cooks = [...forecasts.values()].map((forecast, i) => ({
     ...summarise(forecast, '', shoot.authority),
+    ...readPart(moved.get(forecast.cook.id)),
     warnings: warnings.filter(({ path }) => path.startsWith(`/cooks/${i}/`)),
   }))
   return { modelVersion: MODEL_VERSION, kernel, seed, cooks }
 }
+
+const readPart = (given: Assimilated | undefined): { read?: ReadPart } =>
+  given === undefined ? {} : { read: { now: given.nowS } }
