@@ -19,6 +19,7 @@ import { OfferedShots } from './offered-shots'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
 import { ShotTable } from './shot-table'
+import { Tasks } from './tasks'
 import { useActions } from './use-actions'
 import { type Trial, useTrial } from './use-trial'
 import { WhatIf } from './what-if'
@@ -115,6 +116,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           pin it to a minute; draw one of these to wish the whole cook sooner or later.
         </p>
         <OfferedShots document={document} act={actAndOpen} />
+        <Tasks document={document} view={view} act={actAndOpen} />
         <Crew
           document={document}
           faulty={problems.some(({ pointer }) => fieldAt(crewFields(document), pointer))}

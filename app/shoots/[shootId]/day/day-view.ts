@@ -1,7 +1,7 @@
 import type { DayForecast } from '@/lib/day/day-forecast'
 import type { DocumentEdit, Layout, PlacedShot } from '@/lib/day/layout'
 import { asServed } from '@/lib/day/slice-wait'
-import { callWindow, clockOf, isLive, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
+import { callWindow, clockOf, isLive, namesOf, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
 import { shotNumbers } from '@/lib/export/shot-numbers'
 import type { MomentId } from '@/lib/model/moment-ids'
 import { windowOf } from '@/lib/model/quantiles'
@@ -17,6 +17,8 @@ export interface DayView {
   /** The likely first slice of the first cook. */
   readonly slice: number | null
   readonly misfits: readonly Misfit[]
+  /** Every shift of every task: "18:05 to 18:10, cam-1". */
+  readonly tasks: readonly { readonly id: string; readonly words: string }[]
   readonly holds: readonly (readonly [figure: string, words: string])[]
 }
 export interface DayAxis {
@@ -57,6 +59,10 @@ export function dayViewOf(shoot: Shoot, layout: Layout, forecasts: Forecasts, un
     axis: axisOf(sheet),
     slice: sliceOf(sheet, forecasts),
     misfits: misfitsOf(sheet),
+    tasks: layout.tasks.map(({ id, start, end, people }) => ({
+      id,
+      words: `${clockOf(sheet, start)} to ${clockOf(sheet, end)}, ${namesOf(sheet, people)}`,
+    })),
     holds: holdsOf(sheet),
   }
 }
@@ -149,7 +155,7 @@ function misfitsOf({ shoot, layout }: Sheet): Misfit[] {
       key: drop.id,
       title: named(drop.id),
       why: drop.why,
-      way: drop.wouldSave,
+      way: drop.price ? `${drop.wouldSave} ${drop.price}` : drop.wouldSave,
       edits: drop.edits ?? null,
     })),
     // A must that was dropped is told once, with the others that were.

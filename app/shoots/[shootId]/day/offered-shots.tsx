@@ -3,6 +3,8 @@ import type { MomentId } from '@/lib/model/moment-ids'
 import { momentName } from '@/lib/plan/moments'
 import { leaveOffer, offersOf, takeOffer } from '@/lib/plan/offers'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { listAt } from '@/lib/plan/sketch'
+import { Offers } from './offers'
 
 interface OffersProps {
   readonly document: ShootDocument
@@ -10,40 +12,23 @@ interface OffersProps {
 }
 type Offer = ReturnType<typeof offersOf>[number]
 
-/** Shots that a long cook needs and crews often miss; one press each. */
+/** Shots that a long cook needs and crews often miss. */
 export function OfferedShots({ document, act }: OffersProps) {
-  const offers = offersOf(document)
-  if (offers.length === 0) return null
+  const tasks = new Set(listAt<{ id: string }>(document, '/tasks').map(({ id }) => id))
+  const offers = offersOf(document).filter(({ id }) => !tasks.has(id))
+  const summary = `Often missed on a long cook: ${offers.length} ${offers.length === 1 ? 'shot' : 'shots'} on offer`
   return (
-    <details className="mt-4" open={offers.length <= 16}>
-      <summary>{`Often missed on a long cook: ${offers.length} ${offers.length === 1 ? 'shot' : 'shots'} on offer`}</summary>
-      <ul className="offers">
-        {offers.map((offer) => (
-          <li key={offer.id}>
-            <span>
-              <b>{offer.title}</b>
-              <span className="small block">{offerWords(offer)}</span>
-            </span>
-            <button
-              type="button"
-              className="btn"
-              aria-label={`Take ${offer.title}`}
-              onClick={() => act(`${offer.title} is taken.`, takeOffer(document, offer))}
-            >
-              Take
-            </button>
-            <button
-              type="button"
-              className="btn quiet"
-              aria-label={`Leave ${offer.title}`}
-              onClick={() => act(`${offer.title} is left out.`, leaveOffer(document, offer))}
-            >
-              Leave
-            </button>
-          </li>
-        ))}
-      </ul>
-    </details>
+    <Offers
+      summary={summary}
+      act={act}
+      offers={offers.map((offer) => ({
+        id: offer.id,
+        title: offer.title,
+        words: offerWords(offer),
+        taken: () => takeOffer(document, offer),
+        left: () => leaveOffer(document, offer),
+      }))}
+    />
   )
 }
 
