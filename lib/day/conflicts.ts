@@ -25,7 +25,7 @@ export function conflictsOf(
     ...sliceConflicts(problem, draft),
     ...readyConflicts(problem, draft),
     ...lateConflicts(problem, draft),
-    ...unwatchedFires(problem),
+    ...unwatchedFires(problem, draft),
     ...firesLeft(problem, draft),
     ...dutyConflicts(problem, duties),
     ...mealConflicts(problem, draft),
@@ -148,14 +148,34 @@ function lateConflicts(problem: DayProblem, draft: Draft): Conflict[] {
   })
 }
 
-/** A fire burns and no task names anybody to stay in sight of it. */
-function unwatchedFires({ shoot, tasks }: DayProblem): Conflict[] {
-  if (tasks.some((t) => t.watch) || (shoot.people ?? []).length === 0) return []
-  const fire = shoot.cooks.find((c) => burnsSolidFuel(c.cooker.kind))
-  if (!fire) return []
-  const sentence =
-    'Nobody is named to stay in sight of the fire. Add a task from fire-lit to off-heat, with the role that watches it.'
-  return [{ sentence, shots: [], people: [], rule: 'fire-unwatched' }]
+/** A fire burns and no task names anybody to stay in sight of it; who watches one has those beside it in sight. */
+function unwatchedFires(problem: DayProblem, { meatOn }: Draft): Conflict[] {
+  const { shoot, tasks, cooks, clock } = problem
+  const fires = shoot.cooks.filter((c) => burnsSolidFuel(c.cooker.kind))
+  if (fires.length === 0 || (shoot.people ?? []).length === 0) return []
+  const tell = (sentence: string): Conflict => ({ sentence, shots: [], people: [], rule: 'fire-unwatched' })
+  const watches = tasks
+    .filter((t) => t.watch)
+    .map((t) => ({ from: minuteOf(t.from, meatOn), to: minuteOf(t.to, meatOn) }))
+  if (watches.length === 0)
+    return [
+      tell(
+        'Nobody is named to stay in sight of the fire. Add a task from fire-lit to off-heat, with the role that watches it.',
+      ),
+    ]
+  return fires.flatMap(({ id }) => {
+    const cook = cooks.findIndex((c) => c.id === id)
+    const off = likelyMinute(problem, cook, 'off-heat', meatOn)
+    let at = likelyMinute(problem, cook, 'fire-lit', meatOn)
+    for (const { from, to } of watches.toSorted((a, b) => a.from - b.from)) if (from <= at + 1) at = Math.max(at, to)
+    if (!Number.isFinite(off) || at >= off - 1) return []
+    const time = formatClock(clock.toInstant(at), shoot.zone)
+    return [
+      tell(
+        `Nobody is named to stay in sight of the fire of "${id}" at ${time}. Add a task for it from fire-lit to off-heat.`,
+      ),
+    ]
+  })
 }
 
 /** So long after the heat a fire that nobody has put out still burns. */

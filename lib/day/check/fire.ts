@@ -101,8 +101,9 @@ function checkWatched(facts: Facts, cook: string): Violation[] {
   const [lit, off] = [facts.edge(cook, 'fire-lit'), facts.edge(cook, 'off-heat')]
   if (!BURNING.includes(kind) || lit === null || off === null || (facts.shoot.people ?? []).length === 0) return []
   // No task asks for a watch, and a conflict says so: the plan is at fault, not the layout.
-  const told = facts.layout.conflicts.some((c) => c.rule === 'fire-unwatched')
-  if (told && !(facts.shoot.tasks ?? []).some(isWatch)) return []
+  const anyWatch = (facts.shoot.tasks ?? []).some(isWatch)
+  const ofThis = (sentence: string) => !anyWatch || sentence.includes(`"${cook}"`)
+  if (facts.layout.conflicts.some((c) => c.rule === 'fire-unwatched' && ofThis(c.sentence))) return []
   // The fires of a shoot stand together: who watches one has the other in sight.
   const watches = facts.duties.filter((d) => isWatch(d.task) && d.people.length > 0)
   const atFire = facts.booked.filter((b) => b.shot.place === 'cooker' && b.people.length > 0).map(peopleSpan)

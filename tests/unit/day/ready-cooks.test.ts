@@ -83,6 +83,24 @@ describe('one made earlier', () => {
   })
 })
 
+describe('two fires', () => {
+  it('are both to be watched: the one that nobody is named for is told', () => {
+    const shoot = gardenShoot({ cooks: [hero, twin({ by: 'hero/pull' })], day: { call: '08:00', wrap: '22:00' } })
+    const forecasts = new Map([
+      ['hero', syntheticForecast('hero', { members: 64, seed: 1 })],
+      ['twin', syntheticForecast('twin', { members: 64, seed: 2 })],
+    ])
+    const layout = layOutDay(shoot, forecasts, { seed: 1, sweeps: 12 })
+    const told = layout.conflicts.filter((c) => c.rule === 'fire-unwatched').map((c) => c.sentence)
+    expect(told).toEqual([
+      expect.stringMatching(/^Nobody is named to stay in sight of the fire of "twin" at \d\d:\d\d\. Add a task for it/),
+    ])
+    expect(checkLayout(shoot, layout, forecasts)).toEqual([])
+    const silent = { ...layout, conflicts: layout.conflicts.filter((c) => c.rule !== 'fire-unwatched') }
+    expect(checkLayout(shoot, silent, forecasts).map((v) => v.rule)).toEqual(['fire-unwatched'])
+  })
+})
+
 describe('what a cook is made ready for', () => {
   const faults = (cooks: object[]) => {
     const read = parseShoot({ ...gardenDocument(), cooks, shots: [] })
