@@ -64,6 +64,12 @@ export interface Span {
   readonly in: string
 }
 
+export interface FoodPlace {
+  readonly is: EntryOf<'food'>['is']
+  readonly at: Instant
+  readonly times: number
+}
+
 export interface DayState {
   readonly probes: Readonly<Record<string, Probe>>
   /** By "cook/moment". */
@@ -74,8 +80,8 @@ export interface DayState {
   readonly takes: readonly Take[]
   readonly notes: readonly Timed<EntryOf<'note'>>[]
   readonly holds: readonly Span[]
-  /** By cook: since when the food stands out, or where it went. */
-  readonly food: Readonly<Record<string, { readonly is: EntryOf<'food'>['is']; readonly at: Instant }>>
+  /** By cook: since when the food stands out, or where it went; `times` counts how often it came out. */
+  readonly food: Readonly<Record<string, FoodPlace>>
   readonly fire: readonly Timed<EntryOf<'fire'>>[]
   readonly meals: readonly Timed<EntryOf<'meal'>>[]
   readonly late: readonly Timed<EntryOf<'late'>>[]

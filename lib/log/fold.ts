@@ -1,6 +1,6 @@
 import type { MomentId } from '../model/moment-ids'
 import { standing, type Timed } from './corrections'
-import type { Answer, DayState, Mark, ShotState, Span } from './day-state'
+import type { Answer, DayState, FoodPlace, Mark, ShotState, Span } from './day-state'
 import type { Entry, EntryOf } from './entry'
 import { foldProbes } from './fold-probes'
 import { foldTakes, shotStateOf } from './fold-takes'
@@ -20,11 +20,7 @@ export function foldLog(log: Log): DayState {
     takes: foldTakes(of(entries, 'take')),
     notes: of(entries, 'note'),
     holds: foldHolds(entries),
-    food: lastBy(
-      of(entries, 'food'),
-      ({ entry }) => entry.cook,
-      ({ entry, at }) => ({ is: entry.is, at }),
-    ),
+    food: foldFood(of(entries, 'food')),
     fire: of(entries, 'fire'),
     meals: of(entries, 'meal'),
     late: of(entries, 'late'),
@@ -80,6 +76,17 @@ function foldShots(entries: readonly Timed[]): Record<string, ShotState> {
   for (const { entry, at } of entries) {
     const said = shotStateOf(entry)
     if (said) found.set(said.shot, { state: said.state, since: at })
+  }
+  return sorted(found)
+}
+
+/** Out again while it is out does not start its time anew. */
+function foldFood(entries: readonly Timed<EntryOf<'food'>>[]): Record<string, FoodPlace> {
+  const found = new Map<string, FoodPlace>()
+  for (const { entry, at } of entries) {
+    const before = found.get(entry.cook)
+    if (before?.is === 'out' && entry.is === 'out') continue
+    found.set(entry.cook, { is: entry.is, at, times: (before?.times ?? 0) + (entry.is === 'out' ? 1 : 0) })
   }
   return sorted(found)
 }

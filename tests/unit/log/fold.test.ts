@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { foldLog } from '../../../lib/log/fold'
 import { marksOf, readingsOf } from '../../../lib/log/for-forecast'
 import { jumpQuestion } from '../../../lib/log/jump'
-import { EMPTY_LOG, merge } from '../../../lib/log/log'
+import { EMPTY_LOG, type Line, merge } from '../../../lib/log/log'
 import { celsius } from '../../../lib/units'
 import { at, line, logOf, mark, newId, reading } from './lines'
 
-const told = (...lines: Parameters<typeof logOf>) => foldLog(logOf(...lines)).told
-const core = (...lines: Parameters<typeof logOf>) =>
+const told = (...lines: readonly Line[]) => foldLog(logOf(...lines)).told
+const core = (...lines: readonly Line[]) =>
   (foldLog(logOf(...lines)).probes['hero/core']?.readings ?? []).map(({ temp }) => temp)
 const correct = (minutes: number, corrects: string, rest: object, extra = {}) =>
   line(minutes, 'correction', { corrects, ...rest }, extra)

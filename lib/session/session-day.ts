@@ -1,0 +1,105 @@
+import type { Call, Layout, PlacedShot } from '../day/layout'
+import { handleMin } from '../day/moment-job'
+import { RULES } from '../day/rules'
+import type { MomentId } from '../model/moment-ids'
+import { fromIso } from '../plan/clock'
+import { momentName, momentsOf } from '../plan/moments'
+import type { Cook, Shoot, Shot } from '../plan/shoot'
+import { type Celsius, celsius, type Instant, minutes, type Seconds, seconds } from '../units'
+
+/** All that the live session needs of the day as it was announced: who is called where, and who minds which fire. */
+export interface SessionDay {
+  readonly people: readonly { readonly id: string; readonly roles: readonly string[] }[]
+  readonly cooks: readonly SessionCook[]
+  readonly calls: readonly SessionCall[]
+  readonly shots: Readonly<Record<string, SessionShot>>
+  readonly meals: readonly { readonly start: Instant; readonly people: readonly string[] }[]
+}
+export interface SessionCook {
+  readonly id: string
+  readonly moments: readonly MomentId[]
+  /** The crew's word for each. */
+  readonly names: Readonly<Partial<Record<MomentId, string>>>
+  /** What the probe reads at pull, where the roast ends by its core. */
+  readonly pullAt: Celsius | null
+  /** How long cooked food may stand out. */
+  readonly outLimit: Seconds
+}
+/** A call for a shot at a moment; the lead is release, setup and what is rolled before. */
+export interface SessionCall {
+  readonly id: string
+  readonly shot: string
+  readonly title: string
+  readonly cook: string
+  readonly moment: MomentId
+  readonly release: Seconds
+  readonly setup: Seconds
+  readonly before: Seconds
+  readonly after: Seconds
+  /** As announced. */
+  readonly standby: Instant | null
+  readonly trigger: Celsius | null
+  readonly follows: { readonly moment: MomentId; readonly after: Seconds } | null
+  readonly people: readonly string[]
+}
+/** Who is seen or heard in a shot, and who stands behind its cameras. */
+export interface SessionShot {
+  readonly title: string
+  readonly inShot: readonly string[]
+  readonly operators: readonly string[]
+}
+
+/** [fsis-safe-minimum] not out for more than 2 h, 1 h above 90 °F (32 °C). */
+const OUT_S = 7200
+const OUT_HOT_S = 3600
+const HOT_AIR_C = 32.2
+
+export function sessionDay(shoot: Shoot, layout: Layout): SessionDay {
+  const shots = new Map((shoot.shots ?? []).map((shot) => [shot.id, shot]))
+  return {
+    people: (shoot.people ?? []).map(({ id, roles }) => ({ id, roles })),
+    cooks: shoot.cooks.map((cook) => cookOf(cook, shoot.weather?.air)),
+    calls: layout.calls.flatMap((call) => callOf(call, shots.get(call.for)) ?? []),
+    shots: Object.fromEntries(layout.shots.map((placed) => [placed.id, shotOf(placed, shots.get(placed.id))])),
+    meals: layout.meals.map(({ start, people }) => ({ start: fromIso(start), people })),
+  }
+}
+
+function cookOf(cook: Cook, airC: number | undefined): SessionCook {
+  const moments = momentsOf(cook)
+  const roast = cook.stages.findLast((stage) => stage.do === 'roast')
+  const core = roast && 'core' in roast.until ? roast.until.core : null
+  return {
+    id: cook.id,
+    moments,
+    names: Object.fromEntries(moments.map((moment) => [moment, momentName(moment, cook.cooker.kind)])),
+    pullAt: core === null || core === undefined ? null : celsius(core),
+    outLimit: seconds(airC !== undefined && airC > HOT_AIR_C ? OUT_HOT_S : OUT_S),
+  }
+}
+
+function callOf(call: Call, shot: Shot | undefined): SessionCall | null {
+  if (!shot || call.moment === null || call.cook === null) return null
+  return {
+    id: call.id,
+    shot: shot.id,
+    title: shot.title,
+    cook: call.cook,
+    moment: call.moment,
+    release: minutes(RULES.releaseMin),
+    setup: seconds((shot.setup ?? minutes(RULES.setupMin)) + minutes(RULES.walkMin)),
+    before: seconds((shot.at?.before ?? minutes(RULES.beforeMin)) + minutes(handleMin)),
+    after: shot.at?.after ?? minutes(RULES.afterMin),
+    standby: call.standby === null ? null : fromIso(call.standby),
+    trigger: call.trigger ? celsius(call.trigger.probe) : null,
+    follows: call.follows,
+    people: call.people,
+  }
+}
+
+/** A locked-off camera holds nobody. */
+function shotOf({ id, people, camera }: PlacedShot, shot: Shot | undefined): SessionShot {
+  const operators = shot?.locked ? 0 : camera.length
+  const inShot = shot?.locked ? [] : people.slice(operators)
+  return { title: shot?.title ?? id, operators: people.slice(0, operators), inShot }
+}

@@ -1,0 +1,125 @@
+import type { DayState } from '../log/day-state'
+import type { CallProgress } from '../log/entry'
+import { foldLog } from '../log/fold'
+import { EMPTY_LOG, type Line, type Log } from '../log/log'
+import type { MomentId } from '../model/moment-ids'
+import { type Instant, instant, type Seconds } from '../units'
+import type { SessionDay } from './session-day'
+
+/** When a moment is expected now: the middle of the forecast and its standard deviation. */
+export interface Expected {
+  readonly cook: string
+  readonly moment: MomentId
+  readonly likely: Instant
+  readonly sd: Seconds
+}
+/** What the forecast found out about a cook that somebody should act on. */
+export interface Trouble {
+  /** Stable while it lasts, another each time it comes: "lid-open-1", "stall-1". */
+  readonly id: string
+  readonly cook: string
+  /** One action, as a sentence. */
+  readonly action: string
+  readonly deadline: Instant
+}
+export interface LiveForecast {
+  /** Why it differs from the one before, in words. */
+  readonly reason: string
+  readonly expected: readonly Expected[]
+  readonly troubles?: readonly Trouble[]
+  /** By cook, when the fuel is likely to run out. */
+  readonly fuelOut?: Readonly<Record<string, Instant>>
+}
+
+/** `at` is the server's time as the shell knows it; `id` names the event for good. */
+export type SessionEvent = { readonly id: string; readonly at: Instant } & (
+  | { readonly kind: 'tick' }
+  | { readonly kind: 'line'; readonly line: Line }
+  | { readonly kind: 'forecast'; readonly forecast: LiveForecast }
+  | { readonly kind: 'day'; readonly day: SessionDay }
+)
+
+export type Tone = 'standby' | 'roll' | 'trouble'
+export type Channel = 'screen' | 'vibration' | 'sound'
+/** What the shell does, once for each `key`. `event` is what brought it about. */
+export type Effect = { readonly key: string; readonly event: string } & (
+  | {
+      readonly do: 'sound-alert'
+      readonly tone: Tone
+      readonly owner: string
+      readonly to: readonly string[]
+      readonly channels: readonly Channel[]
+      readonly action: string
+      readonly deadline: Instant
+      /** What an answer names ("call-first-cut", "off-heat/hero"). */
+      readonly call: string
+    }
+  | { readonly do: 'notify'; readonly to: readonly string[]; readonly sentence: string }
+  | {
+      readonly do: 'move-call'
+      readonly call: string
+      readonly from: Instant | null
+      readonly to: Instant
+      readonly reason: string
+    }
+  | { readonly do: 'save-forecast'; readonly forecast: LiveForecast; readonly after: string | null }
+)
+
+export interface CallNow {
+  readonly state: CallProgress
+  /** When it was called, and why then. */
+  readonly called: Instant | null
+  readonly why: string | null
+  /** The standby that people were last told. */
+  readonly announced: Instant | null
+  readonly moves: number
+}
+export interface Alert {
+  readonly id: string
+  readonly action: string
+  readonly owner: string
+  readonly deadline: Instant
+  readonly raised: Instant
+  readonly state: 'open' | 'acknowledged' | 'done'
+  readonly acknowledgeBy: Instant
+  /** Everybody who was asked, the owner last. */
+  readonly asked: readonly string[]
+  /** Answers that were heeded already. */
+  readonly answered: number
+}
+/** A forecast with the one it came after: applied, explained, never lost. */
+export interface ForecastStep {
+  readonly id: string
+  readonly at: Instant
+  readonly reason: string
+  readonly after: string | null
+}
+
+/** The live day. Everything in it follows from its events. */
+export interface Session {
+  readonly day: SessionDay
+  readonly now: Instant
+  readonly log: Log
+  readonly told: DayState
+  readonly forecast: (LiveForecast & { readonly id: string }) | null
+  readonly history: readonly ForecastStep[]
+  readonly calls: Readonly<Record<string, CallNow>>
+  readonly alerts: Readonly<Record<string, Alert>>
+  /** Who was alerted when, for the load on each. */
+  readonly load: readonly { readonly person: string; readonly at: Instant }[]
+}
+
+export const openSession = (day: SessionDay): Session => ({
+  day,
+  now: instant(0),
+  log: EMPTY_LOG,
+  told: foldLog(EMPTY_LOG),
+  forecast: null,
+  history: [],
+  calls: {},
+  alerts: {},
+  load: [],
+})
+
+export const expectedOf = ({ forecast }: Session, cook: string, moment: MomentId): Expected | null =>
+  forecast?.expected.find((one) => one.cook === cook && one.moment === moment) ?? null
