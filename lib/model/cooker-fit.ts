@@ -58,6 +58,7 @@ export function fitCooker(
   const bias = last.mean[3] as number
   const leftK2 = last.cov[3 * STATES + 3] as number
   const told = 1 - Math.min(1, leftK2 / (biasVarianceK2 || 1))
+  const roots = { last: rootOf(last.cov), kick: rootOf(law.kick) }
   return {
     pastK: smooth.map((mean) => (mean[0] as number) + (mean[1] as number)),
     biasK: bias,
@@ -67,7 +68,7 @@ export function fitCooker(
       sd: Math.sqrt(1 - SHARED_WITH_SENSOR ** 2 * told),
     },
     seen: true,
-    drift: (own) => driftFrom(smooth, last, law, step, own),
+    drift: (own) => driftFrom(smooth, last, law, step, roots, own),
   }
 }
 
@@ -172,11 +173,12 @@ function driftFrom(
   last: State,
   law: Law,
   step: Step,
+  roots: { readonly last: Matrix; readonly kick: Matrix },
   own: Chance | undefined,
 ): Chance {
   let state: Float64Array | undefined
   const future = () => {
-    state = state === undefined ? drawn(last.mean, last.cov, own) : drawn(apply(law.turn, state), law.kick, own)
+    state = state === undefined ? drawn(last.mean, roots.last, own) : drawn(apply(law.turn, state), roots.kick, own)
     return state
   }
   let before = 0
@@ -208,9 +210,8 @@ function kicks({ keep, kickK }: Step, pathAt: (minute: number) => number | undef
   }
   return { normal, uniform: () => 0.5 }
 }
-function drawn(mean: Float64Array, cov: Matrix, own: Chance | undefined): Float64Array {
+function drawn(mean: Float64Array, root: Matrix, own: Chance | undefined): Float64Array {
   if (own === undefined) return mean
-  const root = rootOf(cov)
   const normals = Float64Array.from({ length: STATES }, () => own.normal())
   const off = apply(root, normals)
   return mean.map((x, i) => x + (off[i] as number))

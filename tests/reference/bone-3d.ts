@@ -22,7 +22,7 @@ export const BONES = {
 const H_WPM2K = 30
 
 /** Four mirrored quarters of the octant's cells: bone lies neither in the middle of the thickness nor of the width. */
-interface Quarters {
+export interface Quarters {
   readonly count: number
   readonly from: number[]
   readonly to: number[]
@@ -31,7 +31,7 @@ interface Quarters {
   /** Middle of each unknown, in half sides. */
   readonly place: readonly (readonly [number, number, number])[]
 }
-function quarters(solid: Solid, cellM: number): Quarters {
+export function quarters(solid: Solid, cellM: number): Quarters {
   const cells = cutCells(solid, cellM)
   const { count } = cells
   const q: Quarters = { count: 4 * count, from: [], to: [], areaPerM: [], cells, place: [] }
@@ -141,7 +141,7 @@ export function boneRatios(cut: Cut, bone: Stuff, levelsC: readonly number[]): n
 }
 
 /** Share of a cell of 10 mm about a point that is bone, by 4 points a side. */
-function shareIn(
+export function shareIn(
   body: NonNullable<ReturnType<typeof boneBody>>,
   x: number,
   y: number,

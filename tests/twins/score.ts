@@ -19,6 +19,8 @@ export interface Row {
   /** Temperature at slicing, predicted less true. */
   readonly sliceErrorC: number
   readonly sliceInside: boolean
+  /** The same of a probe that is left in. */
+  readonly sliceProbeErrorC: number
   readonly tookMs: number
 }
 /** A forecast that never gets there, or a baseline that says nothing, is as far off as this. */
@@ -55,6 +57,7 @@ function scoreAt(twin: Twin, horizonMin: number, nowS: number, seed: number): Ro
     ),
     sliceErrorC: quantileOf(slices, 0.5) - twin.sliceCoreC,
     sliceInside: quantileOf(slices, 0.1) <= twin.sliceCoreC && twin.sliceCoreC <= quantileOf(slices, 0.9),
+    sliceProbeErrorC: medianOf(forecast.atSlice.probeC) - twin.sliceProbeC,
     tookMs,
   }
 }
@@ -73,6 +76,7 @@ export interface Line {
   readonly widthMin: number
   readonly sliceMaeC: number
   readonly sliceCoverage: number
+  readonly sliceProbeMaeC: number
   readonly ms: number
 }
 const mean = (xs: readonly number[]) => xs.reduce((sum, x) => sum + x, 0) / (xs.length || 1)
@@ -91,6 +95,7 @@ export function linesOf(rows: readonly Row[], seen: boolean): Line[] {
         widthMin: mean(at.map((row) => row.widthMin)),
         sliceMaeC: mean(at.map((row) => Math.abs(row.sliceErrorC))),
         sliceCoverage: mean(at.map((row) => (row.sliceInside ? 1 : 0))),
+        sliceProbeMaeC: mean(at.map((row) => Math.abs(row.sliceProbeErrorC))),
         ms: mean(at.map((row) => row.tookMs)),
       },
     ]

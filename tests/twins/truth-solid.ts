@@ -17,12 +17,11 @@ import { type Run, type Setting, simulate } from '../../lib/model/simulate'
 import { drawLatents, driftOf, type Member, memberOf } from '../../lib/model/spread'
 import { boilingC } from '../../lib/model/vapour'
 import { metres } from '../../lib/units'
-import { between, firstAbove, planOf, readingsOf, type Twin, type TwinKind, targetOf } from './twin'
+import { between, fadingKg, firstAbove, planOf, readingsOf, type Twin, type TwinKind, targetOf } from './twin'
 
 const CELL_M = 0.009
-/** Fuel that a fading fire still has, share of a charge: it falls off through the second half of the roast. */
-const FADING_KG: readonly [number, number] = [0.45, 0.7]
-
+/** About what warming up has burnt by meat-on. */
+const WARMED_UP_KG = 0.4
 export function solidTwin(kind: TwinKind, n: number, seed: number, chance: Chance): Twin | undefined {
   const plan = planOf(kind, n, chance)
   const told = prepared(plan, 0, cookAllBy('simd')).course
@@ -41,7 +40,16 @@ export function solidTwin(kind: TwinKind, n: number, seed: number, chance: Chanc
     coreC: (timeS) => between(whole.probeC, timeS),
     cookerC: (timeS) => between(whole.run.trace.cookerC, timeS) + sensorK,
   })
-  return { plan, readings, marks: [], probeInS, pullS, sliceS, sliceCoreC: cooked.sliceCoreC }
+  return {
+    plan,
+    readings,
+    marks: [],
+    probeInS,
+    pullS,
+    sliceS,
+    sliceCoreC: cooked.sliceCoreC,
+    sliceProbeC: cooked.sliceProbeC,
+  }
 }
 
 const longRoast = (told: Course, forS: number): Course => ({
@@ -77,11 +85,10 @@ function truthOf(plan: CookPlan, kind: TwinKind, n: number, seed: number, chance
   const input = { startC: plan.roast.start, thicknessSpread: 0, habits }
   const member = (): Member => memberOf(shifted, input, driftOf(seed + 77, 5000 + n))
   const base = settingOf(plan, cut, geometry)
-  const fuelKg = FADING_KG[0] + (FADING_KG[1] - FADING_KG[0]) * chance.uniform()
   const setting: Setting = {
     ...base,
     radialAt: () => geometry.radialAt(1),
-    site: kind === 'fuel-fade' ? { ...base.site, fuelKg: fuelKg * habits.chargeKg + 0.35 } : base.site,
+    site: kind === 'fuel-fade' ? { ...base.site, fuelKg: fadingKg(plan, chance) + WARMED_UP_KG } : base.site,
   }
   const half = [geometry.thicknessM / 2, geometry.widthM / 2, geometry.lengthM / 2] as const
   const cells = cutCells({ half, exponents: cut.exponents }, CELL_M)
@@ -105,7 +112,8 @@ function truthOf(plan: CookPlan, kind: TwinKind, n: number, seed: number, chance
       (coreC, i) => coreC + (run.trace.probeC[i] as number) - (run.trace.coreC[i] as number),
     )
     const sliceCoreC = inside.coreC.at(-1) as number
-    return { run, probeC, sliceCoreC }
+    const { atSlice } = run
+    return { run, probeC, sliceCoreC, sliceProbeC: sliceCoreC + atSlice.probeC - atSlice.coreC }
   }
   return { member: member(), cook, likelyPullS: Number.isFinite(likelyPullS) ? likelyPullS : 6 * 3600 }
 }

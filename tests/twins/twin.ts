@@ -17,6 +17,8 @@ export interface Twin {
   readonly pullS: number
   readonly sliceS: number
   readonly sliceCoreC: number
+  /** What the probe would read then were it left in. */
+  readonly sliceProbeC: number
 }
 
 interface Roasted {
@@ -120,3 +122,6 @@ export const targetOf = ({ stages }: CookPlan) => {
   const roast = stages.find((stage) => stage.do === 'roast')
   return roast && 'core' in roast.until ? roast.until.core : Number.NaN
 }
+
+/** Fuel at meat-on, kg, with which a kettle fades in the second half of the roast: about 0.25 kg an hour holds it. */
+export const fadingKg = (plan: CookPlan, chance: Chance) => (targetOf(plan) > 60 ? 0.75 : 0.5) + 0.2 * chance.uniform()
