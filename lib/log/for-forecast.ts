@@ -1,19 +1,12 @@
-import type { MomentId } from '../model/moment-ids'
-import { type Celsius, type Instant, type Seconds, seconds } from '../units'
+import type { Mark, Reading } from '../model/readings'
+import { type Instant, seconds } from '../units'
 import type { DayState } from './day-state'
 import { sensorKind } from './fields'
 
-/** What a forecast takes of a log (design 6.3). Seconds after meat-on; `core` is what the probe reads. */
-export interface LoggedReading {
-  readonly t: Seconds
-  readonly sensor: 'core' | 'cooker'
-  readonly temp: Celsius
-  /** Which probe of that kind, and in which of its places: another place is another offset. */
+/** A reading as a forecast takes it, with the probe it is of: another probe, or another place, is another offset. */
+export interface LoggedReading extends Reading {
+  /** "core#0", "core-2#1". */
   readonly probe: string
-}
-export interface LoggedMark {
-  readonly moment: MomentId
-  readonly t: Seconds
 }
 
 /** When the meat went on, as it was marked. */
@@ -33,17 +26,23 @@ export function readingsOf(day: DayState, cook: string, meatOn = meatOnOf(day, c
       const kind = sensorKind(sensor)
       if (kind === 'air') return []
       return readings.map(({ at, temp, placed }): LoggedReading => {
-        return { t: since(meatOn, at), sensor: kind, temp, probe: `${sensor}#${placed}` }
+        return { t: since(meatOn, at), sensor: kind, tempC: temp, probe: `${sensor}#${placed}` }
       })
     })
     .sort((a, b) => a.t - b.t || (a.probe < b.probe ? -1 : 1))
 }
 
 /** The moments of a cook that were marked, in order of time; each outranks the plan. */
-export function marksOf(day: DayState, cook: string, meatOn = meatOnOf(day, cook)): LoggedMark[] {
+export function marksOf(day: DayState, cook: string, meatOn = meatOnOf(day, cook)): Mark[] {
   if (meatOn === null) return []
   return Object.values(day.marks)
     .filter((mark) => mark.cook === cook)
     .map(({ moment, at }) => ({ moment, t: since(meatOn, at) }))
     .sort((a, b) => a.t - b.t)
+}
+
+/** Of each kind of sensor the probe that was read last, in the place where it stands now: a fit knows one offset. */
+export function inLastPlace(readings: readonly LoggedReading[]): LoggedReading[] {
+  const last = new Map(readings.map(({ sensor, probe }) => [sensor, probe]))
+  return readings.filter(({ sensor, probe }) => last.get(sensor) === probe)
 }

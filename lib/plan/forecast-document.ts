@@ -1,7 +1,7 @@
 import { type Assimilated, assimilate } from '../model/assimilate'
 import { forecastCook } from '../model/forecast-cook'
 import type { KernelName } from '../model/kernels'
-import type { Reading } from '../model/readings'
+import type { Mark, Reading } from '../model/readings'
 import { type Summary, summarise } from '../model/summary'
 import { MODEL_VERSION } from '../model/version'
 import { toCookPlan } from './cook-plan'
@@ -23,6 +23,7 @@ export interface ReadPart {
 /** What has been read, by cook; `nowS` where the probe has gone dead since. */
 export interface Read {
   readonly readings: ReadonlyMap<string, readonly Reading[]>
+  readonly marks?: ReadonlyMap<string, readonly Mark[]>
   readonly nowS?: number | undefined
 }
 /** Every cook's forecast, given what has been read of it; its warnings at their places in the shoot file. */
@@ -46,9 +47,14 @@ export function forecastDocument(
     shoot.cooks.map((cook) => {
       const plan = toCookPlan(shoot, cook)
       const readings = read?.readings.get(cook.id) ?? []
-      if (read === undefined || (readings.length === 0 && read.nowS === undefined))
+      const marks = read?.marks?.get(cook.id) ?? []
+      if (read === undefined || (readings.length === 0 && marks.length === 0 && read.nowS === undefined))
         return [cook.id, forecastCook(plan, options)] as const
-      const given = assimilate(plan, { readings, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) }, options)
+      const given = assimilate(
+        plan,
+        { readings, marks, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) },
+        options,
+      )
       moved.set(cook.id, given)
       return [cook.id, given.forecast] as const
     }),

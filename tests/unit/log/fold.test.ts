@@ -118,8 +118,8 @@ describe('probes', () => {
     ]
     const day = foldLog(logOf(...lines))
     expect(readingsOf(day, 'hero')).toEqual([
-      { t: 60, sensor: 'cooker', temp: 150, probe: 'cooker#0' },
-      { t: 120, sensor: 'core', temp: 12, probe: 'core#0' },
+      { t: 60, sensor: 'cooker', tempC: 150, probe: 'cooker#0' },
+      { t: 120, sensor: 'core', tempC: 12, probe: 'core#0' },
     ])
     expect(marksOf(day, 'hero')).toEqual([
       { moment: 'meat-on', t: 0 },
