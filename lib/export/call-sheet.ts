@@ -1,4 +1,4 @@
-import type { Call, Layout, PlacedTask } from '../day/layout'
+import type { Call, Layout } from '../day/layout'
 import type { Forecast } from '../model/forecast'
 import { formatClock, formatDate, formatDay, fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
@@ -105,7 +105,7 @@ export function callSheetOf(input: CallSheetInput): CallSheetModel {
     dropped: layout.dropped.map((d) => `${titled(shoot, d.id)}: ${d.why} ${d.wouldSave}`.trim()),
     meals: mealWords(sheet),
     wrap: wrapWords(sheet),
-    watch: layout.tasks.map((task) => taskWords(sheet, task)),
+    watch: taskLines(sheet),
     kit: kitWords(shoot),
     care: input.cautions,
     foot: [
@@ -227,7 +227,18 @@ function mealWords(sheet: Sheet): string {
     .join('; ')
 }
 
-function taskWords(sheet: Sheet, task: PlacedTask): string {
-  const title = sheet.shoot.tasks?.find((t) => t.id === task.id)?.title ?? task.id
-  return `${title}: ${namesOf(sheet, task.people)}, ${clockOf(sheet, task.start)} to ${clockOf(sheet, task.end)}`
+/** A line for each shift; what comes again and again is one line for whoever does it, with its times. */
+function taskLines(sheet: Sheet): string[] {
+  const lines = new Map<string, { readonly words: string; readonly times: string[] }>()
+  sheet.layout.tasks.forEach((task, i) => {
+    const asked = sheet.shoot.tasks?.find((t) => t.id === task.id)
+    const again = asked?.every !== undefined
+    const key = again ? `${task.id} ${task.people.join()}` : `${i}`
+    const who = task.people.length > 0 ? namesOf(sheet, task.people) : 'nobody is free'
+    const line = lines.get(key) ?? { words: `${asked?.title ?? task.id}: ${who}`, times: [] }
+    const start = clockOf(sheet, task.start)
+    line.times.push(again ? start : `${start} to ${clockOf(sheet, task.end)}`)
+    lines.set(key, line)
+  })
+  return [...lines.values()].map(({ words, times }) => `${words}, ${times.join(', ')}`)
 }

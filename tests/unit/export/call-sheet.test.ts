@@ -66,6 +66,22 @@ describe('call sheet', () => {
     const last = callSheetOf(input({ layout: { ...layout, calls } })).calls.at(-1)
     expect(last).toMatchObject({ likely: '–', moment: 'sear', window: 'from 19:24, or never' })
   })
+  test('what comes again and again is one line for whoever does it, and a gap that nobody fills says so', () => {
+    const shoot = lambShoot()
+    const every = 1800 as NonNullable<NonNullable<typeof shoot.tasks>[number]['every']>
+    const vents = { id: 'vents', title: 'Vents', from: 'meat-on', to: 'pull', takes: every, every, needs: ['cook'] }
+    const at = (start: string, people: string[]) => ({ id: 'vents', start: clock(start), end: clock('19:00'), people })
+    const left = { id: 'fire-watch', start: clock('20:08'), end: clock('20:15'), people: [] }
+    const tasks = [at('16:30', ['presenter']), left, at('17:00', ['cam-1']), at('17:30', ['presenter'])]
+    const told = callSheetOf(
+      input({ shoot: { ...shoot, tasks: [...(shoot.tasks ?? []), vents] }, layout: { ...lambLayout(), tasks } }),
+    )
+    expect(told.watch).toEqual([
+      'Vents: presenter, 16:30, 17:30',
+      'In sight of the fire: nobody is free, 20:08 to 20:15',
+      'Vents: cam-1, 17:00',
+    ])
+  })
   test('everybody’s own call with the first setup, meals, watch, gaps, what is dropped and why', () => {
     expect(sheet.own.map((own) => [own.name, own.does, own.call, own.first])).toEqual([
       ['presenter', 'cook', '15:35', '15:52'],
