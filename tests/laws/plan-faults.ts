@@ -39,9 +39,8 @@ function windowFaults({ moments }: Forecast): string[] {
   })
 }
 
-function valueFaults({ cook, trace, atSlice, offHeat, peakCoreC, lossFrac, lethalityLog }: Forecast): string[] {
-  const { composition, boneShare } = knownCutOf(cook.roast)
-  const losable = (composition.water + composition.fat) * (1 - boneShare)
+function valueFaults(forecast: Forecast): string[] {
+  const { trace, atSlice, offHeat, peakCoreC, lossFrac, lethalityLog } = forecast
   const within = (name: string, values: Float32Array | Float64Array, least: number, most: number) => {
     const wrong = values.findIndex((v) => !(v >= least && v <= most))
     return wrong < 0 ? [] : [`${name}[${wrong}] is ${values[wrong]}, outside ${least} to ${most}`]
@@ -51,20 +50,31 @@ function valueFaults({ cook, trace, atSlice, offHeat, peakCoreC, lossFrac, letha
     ...(['cookerC', 'surfaceC', 'coreC', 'probeC', 'atSlice', 'slicedProbe', 'offHeat', 'peakCoreC'] as const).flatMap(
       (name) => within(name, temps[name], -20, 450),
     ),
-    ...within('lossFrac', lossFrac, 0, losable),
+    ...within('lossFrac', lossFrac, 0, losableOf(forecast)),
     ...within('lethalityLog', lethalityLog, 0, Infinity),
   ]
 }
 
-/** A cooker's layers and drift aside, meat is never hotter than what stood around it; and its middle never boils dry. */
+const losableOf = ({ cook }: Forecast) => {
+  const { composition, boneShare } = knownCutOf(cook.roast)
+  return (composition.water + composition.fat) * (1 - boneShare)
+}
+
+/**
+ * A cooker's layers and drift aside, meat is never hotter than what stood around it; and its middle passes the boiling
+ * point only once the roast is dried through.
+ */
 const LAYERS_K = 60
-function heatFaults({ trace, members }: Forecast): string[] {
+const DRIED_THROUGH = 0.9
+function heatFaults(forecast: Forecast): string[] {
+  const { trace, members, lossFrac } = forecast
   for (let m = 0; m < members; m++) {
+    const dry = (lossFrac[m] as number) >= DRIED_THROUGH * losableOf(forecast)
     let hottest = -Infinity
     for (let i = m * trace.count; i < (m + 1) * trace.count; i++) {
       hottest = Math.max(hottest, trace.cookerC[i] as number, trace.coreC[m * trace.count] as number)
       const core = trace.coreC[i] as number
-      if (core > hottest + LAYERS_K || core > 101)
+      if (core > hottest + LAYERS_K || (core > 101 && !dry))
         return [`member ${m}: the core stands at ${core} °C, the cooker was never above ${hottest} °C`]
     }
   }
