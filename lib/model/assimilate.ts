@@ -9,6 +9,7 @@ import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import { type CookerFit, fitCooker } from './cooker-fit'
 import type { Course } from './course'
+import { dot } from './dense'
 import { Discrepancy } from './discrepancy'
 import type { Forecast } from './forecast'
 import { DEFAULT_MEMBERS, forecastFrom, type Prepared, prepared } from './forecast-cook'
@@ -263,19 +264,19 @@ class Assimilation {
       latents.map((z) => this.member(z, cooker.drift(undefined))),
     )
     const ahead = discrepancy.at(aheadS)
-    const minutes = Array.from({ length: Math.ceil(this.nowS / SAMPLE_S) + LATER_MINUTES }, (_, i) =>
-      discrepancy.at(i * SAMPLE_S),
-    )
-    const toAhead = minutes.map((_, i) =>
-      ahead.varianceK2 > 1e-9 ? discrepancy.between(i * SAMPLE_S, ahead, aheadS) / ahead.varianceK2 : 0,
-    )
+    const knots = Array.from({ length: Math.ceil((this.nowS + LATER_S) / PATH_KNOT_S) + 1 }, (_, i) => {
+      const knot = discrepancy.at(i * PATH_KNOT_S)
+      const shared =
+        ahead.varianceK2 > 1e-9 ? discrepancy.between(i * PATH_KNOT_S, ahead, aheadS) / ahead.varianceK2 : 0
+      return { weights: knot.weights, shared }
+    })
     const aheadK: number[] = []
     const pathK = until.map((run, m) => {
       const leftK = Float64Array.from(bins, ({ timeS, tempC }) => tempC - between(run.trace.probeC, timeS))
-      const mean = product(ahead.weights, leftK)
+      const mean = dot(ahead.weights, leftK)
       const own = Math.sqrt(ahead.varianceK2) * chanceOf(this.options.seed, m, DISCREPANCY_STREAM).normal()
       aheadK.push(mean + own)
-      return Float64Array.from(minutes, ({ weights }, i) => product(weights, leftK) + (toAhead[i] as number) * own)
+      return Float64Array.from(knots, ({ weights, shared }) => dot(weights, leftK) + shared * own)
     })
     return { aheadK, pathK }
   }
@@ -324,9 +325,9 @@ class Assimilation {
     const shift = names.map((_, i) => (at[i]?.mean ?? 0) + (at[i]?.sd ?? 1) * (fit.u[i] as number))
     const left = names.map((_, i) => {
       const row = fit.root.subarray(i * n, i * n + n)
-      return (at[i]?.sd ?? 1) * Math.sqrt(product(row, row))
+      return (at[i]?.sd ?? 1) * Math.sqrt(dot(row, row))
     })
-    const leftK = Math.sqrt(product(fit.leftK, fit.leftK) / fit.leftK.length)
+    const leftK = Math.sqrt(dot(fit.leftK, fit.leftK) / fit.leftK.length)
     return {
       names,
       shift,
@@ -341,8 +342,9 @@ class Assimilation {
 
 /** A probe that has read within this time is alive. */
 const ALIVE_S = 240
-/** The discrepancy's mean is followed this far ahead; then it has faded. */
-const LATER_MINUTES = 120
+/** The discrepancy is followed this far ahead, on knots so far apart; then it has faded. */
+const LATER_S = 7200
+const PATH_KNOT_S = 300
 type Fitted = ReturnType<Assimilation['fitProbe']>
 interface Shifts {
   readonly aheadK: readonly number[]
@@ -364,7 +366,6 @@ function withValues(base: Latents, names: readonly FittedName[], values: Float64
   })
   return z
 }
-const product = (a: Float64Array, b: Float64Array) => a.reduce((sum, x, i) => sum + x * (b[i] as number), 0)
 
 /** A sampled signal between its minutes. */
 function between(samples: ArrayLike<number>, timeS: number): number {
@@ -375,6 +376,14 @@ function between(samples: ArrayLike<number>, timeS: number): number {
   return a + (place - i) * ((samples[i + 1] as number) - a)
 }
 
+/** The discrepancy's path between its knots, 0 beyond. */
+function along(path: Float64Array, timeS: number): number {
+  const place = timeS / PATH_KNOT_S
+  const i = Math.floor(place)
+  if (i + 1 >= path.length) return 0
+  const a = path[i] as number
+  return a + (place - i) * ((path[i + 1] as number) - a)
+}
 /** The trace's probe with the discrepancy as it goes, in place of that at the time ahead. */
 function bent(forecast: Forecast, { aheadK, pathK }: Shifts): Forecast {
   const { trace } = forecast
@@ -383,7 +392,7 @@ function bent(forecast: Forecast, { aheadK, pathK }: Shifts): Forecast {
   pathK.forEach((path, m) => {
     for (let i = before; i < trace.count; i++) {
       const place = m * trace.count + i
-      probeC[place] = (probeC[place] as number) - (aheadK[m] as number) + (path[i - before] ?? 0)
+      probeC[place] = (probeC[place] as number) - (aheadK[m] as number) + along(path, (i - before) * trace.stepS)
     }
   })
   return Object.defineProperties({} as Forecast, {
