@@ -1,8 +1,8 @@
 import type { Answer } from '../log/day-state'
-import { type Instant, instant, later, minutes, seconds } from '../units'
+import { type Instant, later, minutes, seconds } from '../units'
 import { type Need, needsOf } from './needs'
 import type { Alert, Effect, Session } from './session'
-import { channelsNow, hasRole, loadOf, ownerFor } from './who'
+import { channelsNow, hasRole, inShot, loadOf, ownerFor } from './who'
 
 /** Somebody has so long to say that they see to it. [estimate] */
 const ACKNOWLEDGE_S = 120
@@ -88,11 +88,14 @@ function heed(session: Session, alert: Alert, { answer, to }: Answer, need: Need
   return askNext(session, alert, to, need, event)
 }
 
-/** To somebody who was not asked yet; once everybody was, it stays with its last owner and on every screen. */
+/**
+ * To somebody who was not asked yet and is off camera; where nobody is, it stays with its last owner and on every
+ * screen, until a take has ended.
+ */
 function passOn(session: Session, alert: Alert, need: Need, event: string): Step {
   const next = ownerFor(session, need.roles, alert.asked)
-  if (next !== null) return askNext(session, alert, next, need, event)
-  return { next: { ...alert, acknowledgeBy: instant(Number.MAX_SAFE_INTEGER) }, effects: [] }
+  if (next !== null && !inShot(session).has(next)) return askNext(session, alert, next, need, event)
+  return { next: { ...alert, acknowledgeBy: later(session.now, seconds(ACKNOWLEDGE_S)) }, effects: [] }
 }
 
 function askNext(session: Session, alert: Alert, owner: string, need: Need, event: string): Step {

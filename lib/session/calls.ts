@@ -2,12 +2,10 @@ import { RULES } from '../day/rules'
 import type { Take } from '../log/day-state'
 import { markKey } from '../log/fold'
 import { type Celsius, celsius, formatTemp, type Instant, instant, later, minutes, seconds } from '../units'
-import { type CallNow, type Effect, expectedOf, type Session } from './session'
+import { type CallNow, type Effect, earlyOf, expectedOf, type Session } from './session'
 import type { SessionCall } from './session-day'
 import { channelsNow, inShot, ownerFor } from './who'
 
-/** One-sided 95 %. */
-const Z = 1.645
 /** A moment whose take nobody has logged so long after is missed. [estimate] */
 const MISSED_AFTER_S = 120
 const OVER: ReadonlySet<string> = new Set(['caught', 'missed', 'dropped'])
@@ -20,6 +18,12 @@ const markOf = ({ told }: Session, { cook, moment }: Pick<SessionCall, 'cook' | 
 /** When it happened, or is likely to. */
 export const momentAt = (session: Session, call: SessionCall): Instant | null =>
   markOf(session, call) ?? expectedOf(session, call.cook, call.moment)?.likely ?? null
+
+/** When it may come at the earliest; what was marked has come. */
+function earliest(session: Session, call: SessionCall, at: Instant): Instant {
+  const expected = markOf(session, call) === null ? expectedOf(session, call.cook, call.moment) : null
+  return expected ? earlyOf(expected) : at
+}
 
 type Step = { readonly next: CallNow; readonly effects: readonly Effect[] }
 
@@ -76,7 +80,7 @@ function whyNow(session: Session, call: SessionCall): string | null {
   if (trigger !== null && read !== null && read >= trigger) return `the probe reads ${formatTemp(read)}`
   const expected = expectedOf(session, call.cook, call.moment)
   const leadMs = (call.release + call.setup + call.before) * 1000
-  if (expected) return expected.likely - Z * expected.sd * 1000 <= now + leadMs ? 'it may come soon' : null
+  if (expected) return earlyOf(expected) <= now + leadMs ? 'it may come soon' : null
   return trigger === null && follows === null && call.standby !== null && call.standby <= now ? 'it is time' : null
 }
 
@@ -110,7 +114,8 @@ function moved(session: Session, call: SessionCall, before: CallNow, event: stri
 
 function whileStanding(session: Session, call: SessionCall, before: CallNow, event: string): Step {
   const at = momentAt(session, call)
-  if (at === null || session.now < at - call.before * 1000) return { next: before, effects: [] }
+  if (at === null || session.now < earliest(session, call, at) - call.before * 1000)
+    return { next: before, effects: [] }
   const action = `Roll on "${call.title}".`
   const deadline = instant(Math.max(at, session.now))
   return {

@@ -2,7 +2,7 @@ import { markKey } from '../log/fold'
 import type { MomentId } from '../model/moment-ids'
 import { type Instant, instant, later, minutes } from '../units'
 import { callNow, hottestCore, momentAt } from './calls'
-import { expectedOf, type Session } from './session'
+import { earlyOf, expectedOf, type Session } from './session'
 import type { SessionCook } from './session-day'
 
 /** Something that one person must do by a time. It is raised when due, and over when it is no longer in the list. */
@@ -25,6 +25,10 @@ const AT_MOMENTS: Readonly<Partial<Record<MomentId, { readonly leadMin: number; 
   'off-heat': { leadMin: 3, action: 'Take the roast off the heat' },
   'first-slice': { leadMin: 5, action: 'Slice' },
 }
+/** A forecast that knows little does not have the cook stand at the fire longer than this. [estimate] */
+const MOST_EARLY_MIN = 10
+/** To the fire. */
+const WALK_MIN = 1
 const COOK = ['cook', 'presenter'] as const
 const PRODUCER = ['producer', 'stylist', 'sound'] as const
 const CHECK_AFTER_MIN = 5
@@ -69,7 +73,9 @@ function momentNeeds(session: Session, cook: SessionCook): Need[] {
     if (!what || over(session, cook, moment)) return []
     const likely = likelyAt(session, cook, moment)
     if (likely === null) return []
-    const due = plus(likely, -what.leadMin)
+    const expected = expectedOf(session, cook.id, moment)
+    const early = expected ? Math.max(earlyOf(expected), likely - MOST_EARLY_MIN * 60_000) : likely
+    const due = instant(Math.min(plus(instant(early), -WALK_MIN), plus(likely, -what.leadMin)))
     const deadline = instant(Math.max(likely, due + minutes(2) * 1000))
     const action = `${what.action}${named(session, cook.id)}.`
     return [{ id: `${moment}/${cook.id}`, due, deadline, roles: COOK, action, urgent: true }]

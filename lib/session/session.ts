@@ -123,3 +123,8 @@ export const openSession = (day: SessionDay): Session => ({
 
 export const expectedOf = ({ forecast }: Session, cook: string, moment: MomentId): Expected | null =>
   forecast?.expected.find((one) => one.cook === cook && one.moment === moment) ?? null
+
+/** One-sided 95 %. */
+const Z = 1.645
+/** The early end of what is likely. */
+export const earlyOf = ({ likely, sd }: Expected): Instant => instant(likely - Z * sd * 1000)

@@ -19,7 +19,7 @@ describe('alerts', () => {
     ['first-slice', 'Slice.', 5],
   ])('of %s: one owner, one action, one deadline, in time', (moment, action, lead) => {
     const day = bare()
-    day.forecast(0, forecastOf({ [moment]: 60 }))
+    day.forecast(0, forecastOf({ [moment]: 60 }, 0.5))
     expect(toldOf(day.run(0, 60 - lead - 0.5))).toEqual([])
     expect(sounds(day.run(60 - lead, 60 - lead))).toMatchObject([
       {
@@ -31,6 +31,13 @@ describe('alerts', () => {
         channels: ['screen', 'vibration', 'sound'],
       },
     ])
+  })
+  it('come a walk before the early end of what is likely where the forecast knows less', () => {
+    const day = bare()
+    day.forecast(0, forecastOf({ 'off-heat': 60 }, 3))
+    // 60 − 1.645 · 3 − 1 = 54.1 min.
+    expect(toldOf(day.run(0, 54))).toEqual([])
+    expect(toldOf(day.run(54.5, 54.5))).toEqual(['trouble off-heat/hero -> presenter'])
   })
   it('of the end of the roast come as soon as the probe reads it, whatever the forecast thinks', () => {
     const day = bare()
