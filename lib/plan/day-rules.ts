@@ -117,7 +117,8 @@ function checkSpans(shoot: Shoot): Problem[] {
     ({ pointer }) => !pointer.startsWith('/day') && !pointer.startsWith('/people'),
   )
   const outside = inShots.filter(
-    ({ clock }) => call !== undefined && wrap !== undefined && toInstant(shoot, clock) > wrap,
+    // a day without length is told at its wrap alone
+    ({ clock }) => call !== undefined && wrap !== undefined && wrap > call && toInstant(shoot, clock) > wrap,
   )
   const problems = outside.map(({ pointer, clock }) => ({
     pointer,

@@ -208,7 +208,7 @@ describe('parseShoot: names', () => {
       'unknown key far from any',
       { '/day/qqqqqq': 1 },
       '/day/qqqqqq',
-      '"qqqqqq" is not known here. Known are call, wrap, slice, turnaround and meal.',
+      '"qqqqqq" is not known here. Known are call, wrap, slice, turnaround, meal, overtime and nextCall.',
     ],
     [
       'zone that does not exist',
