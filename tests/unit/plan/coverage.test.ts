@@ -143,9 +143,9 @@ describe('the demo', () => {
     expect(ids(demo.shots ?? [])).toEqual(expect.arrayContaining(ids(STARTING_SHOTS)))
     expect(demo.shots?.find(({ id }) => id === 'beauty')?.light).toBe('golden-hour')
   })
-  test('has a crew of four, two operators, two cameras and somebody at the fire', () => {
-    expect(demo.people?.map(({ id }) => id)).toEqual(['presenter', 'cam-1', 'cam-2', 'stylist'])
+  test('has a crew of four and the host of the garden, two operators, two cameras and somebody at the fire until it is out', () => {
+    expect(demo.people?.map(({ id }) => id)).toEqual(['presenter', 'cam-1', 'cam-2', 'stylist', 'host'])
     expect(demo.people?.filter(({ roles }) => roles.includes('camera'))).toHaveLength(2)
-    expect([demo.cameras?.length, demo.tasks?.[0]?.needs]).toEqual([2, ['cook']])
+    expect([demo.cameras?.length, demo.tasks?.map(({ needs }) => needs)]).toEqual([2, [['cook'], ['host']]])
   })
 })
