@@ -80,6 +80,8 @@ describe.sequential('the axis', () => {
     await smoke.press('Shift+ArrowRight')
     await smoke.press('ArrowRight')
     const wanted = /^\d\d:\d\d/.exec((await smoke.getAttribute('aria-valuetext')) ?? '')?.[0]
+    await told('Trying out.')
+    await expect.poll(() => smoke.getAttribute('aria-valuetext')).toMatch(/tried out$/)
     await smoke.press('Enter')
     await told(`5 Smoke at the vent is pinned at ${wanted}.`)
     await expect.poll(() => smoke.getAttribute('aria-valuetext'), { timeout: 20_000 }).toMatch(/pinned$/)
@@ -123,6 +125,7 @@ describe.sequential('a shot as a whole', () => {
   }, 60_000)
 
   it('is taken from what is on offer, or left for good', async () => {
+    await page.getByText('8 more on offer').click()
     await press('Take Plated')
     await expect.poll(titles).toContain('Plated')
     await press('Leave The fire is choked')
@@ -130,7 +133,10 @@ describe.sequential('a shot as a whole', () => {
     const document = await stored()
     expect(document.shots.map(({ id }: { id: string }) => id)).toContain('plate')
     expect(document.coverage.left).toEqual(['choke'])
-    expect(await page.getByText('The fire is choked').count()).toBe(1)
+    await press('Take Light the fire')
+    await saved()
+    expect((await stored()).tasks.map(({ id }: { id: string }) => id)).toContain('light-fire')
+    expect(await page.getByRole('button', { name: 'Take The fire is choked' }).count()).toBe(0)
   }, 60_000)
 })
 

@@ -67,6 +67,13 @@ describe.sequential('a crew too small', () => {
     const panel = page.getByRole('region', { name: 'Does not fit' })
     await panel.getByRole('heading', { name: /Probe goes in, close, a must/ }).waitFor({ timeout: 60_000 })
     expect(await panel.textContent()).toMatch(/A second operator with a camera/)
+    const before = await panel.getByRole('heading', { level: 3 }).count()
+    await panel
+      .getByRole('button', { name: /^Do so: A second operator/ })
+      .first()
+      .click()
+    await expect.poll(() => panel.getByRole('heading', { level: 3 }).count(), { timeout: 30_000 }).toBeLessThan(before)
+    await saved()
   }, 90_000)
 })
 

@@ -1,5 +1,5 @@
 'use client'
-import { useCallback, useMemo, useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
 import { addShot, shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
@@ -46,6 +46,9 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   const differs = useMemo(() => JSON.stringify(document) !== JSON.stringify(written), [document, written])
   const { trial, warm } = useTrial(shootId, held ?? (differs ? document : null), units, held !== null)
   const view = trial?.view ?? laid
+  /** The axis stands still under a handle that is held. */
+  const axis = useRef(view?.axis ?? null)
+  if (!held) axis.current = view?.axis ?? null
   const problems = trial && trial.document === document && trial.problems.length > 0 ? trial.problems : saved.problems
   const actAndOpen = useCallback(
     (words: string, next: ShootDocument) => {
@@ -102,6 +105,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
         <ShotTable
           document={document}
           view={view}
+          axis={axis.current}
           problems={problems}
           cameras={cameras}
           open={open}

@@ -49,6 +49,8 @@ export interface Misfit {
   readonly way: string | null
   /** The change as edits of the document, where it is one. */
   readonly edits: readonly DocumentEdit[] | null
+  /** Nobody is named for a burning fire: the watch on offer would mend it. */
+  readonly unwatched: boolean
 }
 
 type Forecasts = ReadonlyMap<string, DayForecast>
@@ -157,11 +159,19 @@ function misfitsOf({ shoot, layout }: Sheet): Misfit[] {
       why: drop.why,
       way: drop.price ? `${drop.wouldSave} ${drop.price}` : drop.wouldSave,
       edits: drop.edits ?? null,
+      unwatched: false,
     })),
     // A must that was dropped is told once, with the others that were.
     ...layout.conflicts
       .filter(({ rule }) => rule !== 'must-dropped')
-      .map(({ sentence }) => ({ key: sentence, title: null, why: sentence, way: null, edits: null })),
+      .map(({ sentence, rule }) => ({
+        key: sentence,
+        title: null,
+        why: sentence,
+        way: null,
+        edits: null,
+        unwatched: rule === 'fire-unwatched',
+      })),
   ]
 }
 

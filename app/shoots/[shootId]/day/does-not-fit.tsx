@@ -1,5 +1,6 @@
 'use client'
 import { withEdits } from '@/lib/plan/edit'
+import { offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { DayView } from './day-view'
 
@@ -25,6 +26,7 @@ export function DoesNotFit({ view, document, act }: MisfitProps) {
           {misfit.title && <h3>{misfit.title}</h3>}
           <p>{misfit.why}</p>
           {misfit.way && <p className="way">{misfit.way}</p>}
+          {misfit.unwatched && <TakeWatch document={document} act={act} />}
           {misfit.edits && (
             <button
               type="button"
@@ -38,6 +40,19 @@ export function DoesNotFit({ view, document, act }: MisfitProps) {
         </div>
       ))}
     </section>
+  )
+}
+
+/** The first watch on offer: the fire first, its ash after. */
+function TakeWatch({ document, act }: Omit<MisfitProps, 'view'>) {
+  const watch = offeredTasks(document).find(({ task }) => task.id.endsWith('watch'))
+  if (!watch) return null
+  const { title, needs } = watch.task
+  const whom = Array.isArray(needs) ? needs.join(', ') : ''
+  return (
+    <button type="button" className="btn mt-2" onClick={() => act(`${title}: ${whom}.`, takeTask(document, watch))}>
+      {`${title}: ${whom}`}
+    </button>
   )
 }
 

@@ -1,5 +1,6 @@
 'use client'
 import type { MomentId } from '@/lib/model/moment-ids'
+import { shotsOf } from '@/lib/plan/edit'
 import { momentName } from '@/lib/plan/moments'
 import { leaveOffer, offersOf, takeOffer } from '@/lib/plan/offers'
 import type { ShootDocument } from '@/lib/plan/shoot'
@@ -15,11 +16,11 @@ type Offer = ReturnType<typeof offersOf>[number]
 /** Shots that a long cook needs and crews often miss. */
 export function OfferedShots({ document, act }: OffersProps) {
   const tasks = new Set(listAt<{ id: string }>(document, '/tasks').map(({ id }) => id))
-  const offers = offersOf(document).filter(({ id }) => !tasks.has(id))
-  const summary = `Often missed on a long cook: ${offers.length} ${offers.length === 1 ? 'shot' : 'shots'} on offer`
+  const titles = new Set(shotsOf(document).map(({ title }) => title))
+  const offers = offersOf(document).filter(({ id, title }) => !tasks.has(id) && !titles.has(title))
   return (
     <Offers
-      summary={summary}
+      title="Shots that are often missed on a long cook"
       act={act}
       offers={offers.map((offer) => ({
         id: offer.id,

@@ -4,7 +4,7 @@ import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import type { DocumentField } from '../../document-fields'
-import type { DayView } from './day-view'
+import type { DayAxis, DayView } from './day-view'
 import { COLUMNS } from './shot-cells'
 import { EVERYTHING, FilterLine, placesOf, shows } from './shot-filter'
 import { ShotMore } from './shot-more'
@@ -14,6 +14,7 @@ import { TrackHead } from './shot-track'
 interface TableProps {
   readonly document: ShootDocument
   readonly view: DayView | null
+  readonly axis: DayAxis | null
   readonly problems: readonly Problem[]
   readonly cameras: readonly string[]
   readonly open: string | null
@@ -26,7 +27,7 @@ interface TableProps {
 
 /** One row a shot, in the order of the day: written in its cells, moved along its track. */
 export function ShotTable(props: TableProps) {
-  const { document, view, problems, open, onOpen } = props
+  const { document, view, axis, problems, open, onOpen } = props
   const [filter, setFilter] = useState(EVERYTHING)
   const shots = shotsOf(document)
   const rowOf = (id: string) => view?.rows.find((row) => row.id === id)
@@ -63,7 +64,7 @@ export function ShotTable(props: TableProps) {
               shot
             </th>
             <th scope="col" className="on-axis">
-              {view ? <TrackHead axis={view.axis} /> : null}
+              {axis && <TrackHead axis={axis} />}
               <span className="sr-only">when it falls</span>
             </th>
             {COLUMNS.map((column) => (
@@ -86,7 +87,7 @@ export function ShotTable(props: TableProps) {
                   document={document}
                   index={index}
                   row={rowOf(id)}
-                  axis={view?.axis ?? null}
+                  axis={axis}
                   slice={view?.slice ?? null}
                   problems={own}
                   open={more}

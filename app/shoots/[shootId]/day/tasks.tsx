@@ -49,7 +49,7 @@ export function Tasks({ document, view, act }: TasksProps) {
         ))}
       </ul>
       <Offers
-        summary={`Fire, cameras and sound: ${offers.length} ${offers.length === 1 ? 'task' : 'tasks'} on offer`}
+        title="Tasks that fire, cameras and sound ask for"
         act={act}
         offers={offers.map((offer) => ({
           id: offer.task.id,

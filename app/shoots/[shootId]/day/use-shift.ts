@@ -4,6 +4,8 @@ import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useRef, 
 const MINUTE = 60_000
 const STEPS: Record<string, number> = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }
 const LONG_STEP = 5
+/** A press that trembles is no drag. */
+const SLACK_PX = 4
 
 interface Shift {
   /** Where the shot stands, ms; what is tried is counted from it. */
@@ -18,21 +20,31 @@ interface Shift {
 /** One handle on the time axis: drawn by mouse or finger, moved by the arrow keys, set by Enter, let go by Escape. */
 export function useShift({ from, least, most, onTry, onSet }: Shift) {
   const [at, setAt] = useState<number | null>(null)
-  const drag = useRef<{ x: number; msPerPx: number; moved: boolean } | null>(null)
-  // Once the day has been laid out with it, the handle stands where the shot does.
+  /** Where it stood when it was taken up: what is tried is laid out at once, and moves `from` along. */
+  const origin = useRef(from)
+  const drag = useRef<{ x: number; at: number; msPerPx: number; moved: boolean } | null>(null)
+  const isSet = useRef(false)
+  // Once set, the handle follows the shot as soon as the day has been laid out with it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new place ends the trial of the old one
-  useEffect(() => setAt(null), [from])
+  useEffect(() => {
+    if (isSet.current) setAt(null)
+    isSet.current = false
+  }, [from])
   const hold = useCallback(
     (to: number | null) => {
+      isSet.current = false
+      if (at === null) origin.current = from
       const kept = to === null ? null : Math.min(most, Math.max(least, Math.round(to / MINUTE) * MINUTE))
       setAt(kept)
       onTry(kept)
     },
-    [least, most, onTry],
+    [at, from, least, most, onTry],
   )
   const finish = (to: number | null) => {
-    if (to !== null && to !== from) onSet(to)
-    else hold(null)
+    if (to === null || to === origin.current) return hold(null)
+    isSet.current = true
+    if (to === from) setAt(null)
+    onSet(to)
   }
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key]
@@ -46,15 +58,15 @@ export function useShift({ from, least, most, onTry, onSet }: Shift) {
     const track = event.currentTarget.parentElement?.getBoundingClientRect()
     if (!track || event.button !== 0) return
     event.currentTarget.setPointerCapture(event.pointerId)
-    drag.current = { x: event.clientX, msPerPx: (most - least) / track.width, moved: false }
+    drag.current = { x: event.clientX, at: at ?? from, msPerPx: (most - least) / track.width, moved: false }
   }
   const onPointerMove = (event: PointerEvent<HTMLElement>) => {
     const held = drag.current
     if (!held) return
     const px = event.clientX - held.x
-    if (!held.moved && Math.abs(px) < 4) return
+    if (!held.moved && Math.abs(px) < SLACK_PX) return
     held.moved = true
-    hold(from + px * held.msPerPx)
+    hold(held.at + px * held.msPerPx)
   }
   const onPointerUp = () => {
     const moved = drag.current?.moved
@@ -65,6 +77,6 @@ export function useShift({ from, least, most, onTry, onSet }: Shift) {
     drag.current = null
     hold(null)
   }
-  const onBlur = () => at !== null && !drag.current && hold(null)
+  const onBlur = () => at !== null && !isSet.current && !drag.current && hold(null)
   return { at, handle: { onKeyDown, onPointerDown, onPointerMove, onPointerUp, onPointerCancel, onBlur } }
 }
