@@ -3,7 +3,12 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 
-export type RunningApp = { readonly address: string; readonly folder: string; stop(): Promise<void> }
+export type RunningApp = {
+  readonly address: string
+  readonly folder: string
+  readonly pid: number
+  stop(): Promise<void>
+}
 
 const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
 /** A build may have to come first when one suite is run alone. */
@@ -34,5 +39,5 @@ export async function startApp(folder?: string, port = '0'): Promise<RunningApp>
     await ended
     if (folder === undefined) rmSync(data, { recursive: true, force: true })
   }
-  return { address, folder: data, stop }
+  return { address, folder: data, pid: child.pid ?? 0, stop }
 }
