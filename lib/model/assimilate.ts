@@ -19,6 +19,7 @@ import { drawnAbout, fitMap, type MapFit } from './map-fit'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf } from './quantiles'
 import { type Chance, chanceOf } from './random'
+import { insideMeat } from './reading-watch'
 import { binsOf, type Mark, type Reading, samplesOf } from './readings'
 import { windAtCookerMpS } from './setting'
 import { type Run, SAMPLE_S, type Setting } from './simulate'
@@ -54,6 +55,9 @@ export interface Fit {
   readonly left: readonly number[]
   readonly best: Latents
   readonly u: Float64Array
+  /** At the meat against the dial, and how the cooker has drifted in the mean, K. */
+  readonly levelK: number
+  readonly driftK: number
   /** Root mean square of readings less the best member, K. */
   readonly leftK: number
   readonly rounds: number
@@ -62,6 +66,8 @@ export interface Assimilated {
   readonly forecast: Forecast
   readonly nowS: number
   readonly pastS: Readonly<Partial<Record<MomentId, number>>>
+  /** The course as it went so far. */
+  readonly went: AsItWent
   /** None where no reading of the probe counts. */
   readonly fit: Fit | undefined
   readonly cooker: Pick<CookerFit, 'seen' | 'biasK' | 'pastK'>
@@ -115,7 +121,7 @@ class Assimilation {
     this.members = options.members ?? DEFAULT_MEMBERS
     const last = [...readings, ...marks].reduce((latest, { t }) => Math.max(latest, t), 0)
     this.nowS = Math.max(last, nowS ?? 0)
-    const core = samplesOf(readings, 'core')
+    const core = insideMeat(samplesOf(readings, 'core'))
     this.cookerSamples = samplesOf(readings, 'cooker')
     this.went = asItWent(of.course, { marks, core, cooker: this.cookerSamples, nowS: this.nowS })
     const inS = this.went.course.probeInS ?? 0
@@ -138,6 +144,7 @@ class Assimilation {
       forecast,
       nowS: this.nowS,
       pastS: this.went.pastS,
+      went: this.went,
       fit: fitted && this.told(fitted.fit, names, cooker, fitted.at),
       cooker,
     }
@@ -318,7 +325,7 @@ class Assimilation {
   private told(
     fit: MapFit,
     names: readonly FittedName[],
-    _cooker: CookerFit,
+    { pastK }: CookerFit,
     at: readonly { mean: number; sd: number }[],
   ): Fit {
     const n = names.length
@@ -334,6 +341,8 @@ class Assimilation {
       left,
       best: withValues(MIDDLE, names, Float64Array.from(shift)),
       u: fit.u,
+      levelK: this.input.habits.levelSdK * (shift[names.indexOf('level')] ?? 0),
+      driftK: pastK.reduce((sum, x) => sum + x, 0) / (pastK.length || 1),
       leftK,
       rounds: fit.rounds,
     }

@@ -3,9 +3,9 @@ import { cholesky, dot, forward, solve } from './dense'
 
 /** [own-trial] */
 const DISCREPANCY_SD_K = 0.5
-const DISCREPANCY_S = 1800
+const DISCREPANCY_S = 3000
 /** A reading's own error: a thermometer that shows tenths, and flicker. [estimate] */
-const READING_SD_K = 0.15
+const READING_SD_K = 0.1
 
 export function matern(apartS: number, sdK = DISCREPANCY_SD_K, lengthS = DISCREPANCY_S): number {
   const x = (Math.sqrt(3) * Math.abs(apartS)) / lengthS

@@ -1,6 +1,7 @@
-import { type Assimilated, assimilate } from '../model/assimilate'
+import { assimilate } from '../model/assimilate'
 import { forecastCook } from '../model/forecast-cook'
 import type { KernelName } from '../model/kernels'
+import { type ReadSummary, readSummary } from '../model/read-summary'
 import type { Mark, Reading } from '../model/readings'
 import { type Summary, summarise } from '../model/summary'
 import { MODEL_VERSION } from '../model/version'
@@ -13,13 +14,9 @@ export interface ForecastDocument {
   readonly modelVersion: string
   readonly kernel: KernelName
   readonly seed: number
-  readonly cooks: readonly (Summary & { readonly read?: ReadPart })[]
+  readonly cooks: readonly (Summary & { readonly read?: ReadSummary })[]
 }
 
-/** What readings came to: seconds after meat-on. */
-export interface ReadPart {
-  readonly now: number
-}
 /** What has been read, by cook; `nowS` where the probe has gone dead since. */
 export interface Read {
   readonly readings: ReadonlyMap<string, readonly Reading[]>
@@ -42,7 +39,7 @@ export function forecastDocument(
   } = {},
 ): ForecastDocument {
   const options = { seed, members, kernel }
-  const moved = new Map<string, Assimilated>()
+  const moved = new Map<string, { read: ReadSummary }>()
   const forecasts = new Map(
     shoot.cooks.map((cook) => {
       const plan = toCookPlan(shoot, cook)
@@ -50,23 +47,17 @@ export function forecastDocument(
       const marks = read?.marks?.get(cook.id) ?? []
       if (read === undefined || (readings.length === 0 && marks.length === 0 && read.nowS === undefined))
         return [cook.id, forecastCook(plan, options)] as const
-      const given = assimilate(
-        plan,
-        { readings, marks, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) },
-        options,
-      )
-      moved.set(cook.id, given)
+      const observed = { readings, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) }
+      const given = assimilate(plan, observed, options)
+      moved.set(cook.id, { read: readSummary(forecastCook(plan, options), given, observed) })
       return [cook.id, given.forecast] as const
     }),
   )
   const warnings = documentWarnings(shoot, forecasts)
   const cooks = [...forecasts.values()].map((forecast, i) => ({
     ...summarise(forecast, '', shoot.authority),
-    ...readPart(moved.get(forecast.cook.id)),
+    ...moved.get(forecast.cook.id),
     warnings: warnings.filter(({ path }) => path.startsWith(`/cooks/${i}/`)),
   }))
   return { modelVersion: MODEL_VERSION, kernel, seed, cooks }
 }
-
-const readPart = (given: Assimilated | undefined): { read?: ReadPart } =>
-  given === undefined ? {} : { read: { now: given.nowS } }

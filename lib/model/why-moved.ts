@@ -1,0 +1,132 @@
+/**
+ * Why the forecast moved, in words: how far each fitted quantity has shifted times what pull moves for each of its standard
+ * deviations among the members before, quantities that a cook sees as one taken together.
+ */
+import { formatDuration, formatRise, kelvins, seconds, type UnitSystem } from '../units'
+import type { Assimilated, Fit, FittedName } from './assimilate'
+import { COOKERS } from './cooker'
+import { cholesky, solve } from './dense'
+import type { Forecast } from './forecast'
+import { medianOf } from './quantiles'
+import { drawLatents, type Latents, PRIORS } from './spread'
+
+export interface Moved {
+  /** Of the likely pull, s: later is positive. */
+  readonly byS: number
+  /** The greatest first; together about what it moved. */
+  readonly reasons: readonly { readonly sentence: string; readonly byS: number }[]
+}
+
+/** What a cook sees as one thing. */
+const GROUPS = {
+  cooker: ['level'],
+  thickness: ['thickness'],
+  start: ['start'],
+  skin: ['crust', 'crustHeat', 'vapour', 'emissivity', 'h', 'feed'],
+  meat: ['time', 'k', 'shared', 'rhoC', 'juice'],
+  probe: ['probeAt', 'probeBias'],
+} as const satisfies Record<string, readonly FittedName[]>
+type Group = keyof typeof GROUPS
+const ALL = Object.values(GROUPS).flat() as readonly FittedName[]
+
+/** A reason is told from this on: of the plan's pull, or in s. */
+const WORTH_S = 60
+const WORTH_SHARE = 0.15
+const RIDGE = 4
+
+/** `before` is the forecast without the readings, of the same seed. */
+export function whyMoved(before: Forecast, now: Assimilated, units: UnitSystem = 'metric'): Moved {
+  const [pulls, pullsNow] = [before.moments.pull, now.forecast.moments.pull]
+  const byS = pulls && pullsNow ? medianOf(pullsNow) - medianOf(pulls) : 0
+  if (!pulls || !now.fit || !Number.isFinite(byS)) return { byS: Number.isFinite(byS) ? byS : 0, reasons: [] }
+  const perSd = effects(before, pulls)
+  const { fit } = now
+  const { levelSdK } = COOKERS[before.cook.cooker.kind]
+  const reasons = (Object.keys(GROUPS) as Group[])
+    .map((group) => ({
+      group,
+      byS: group === 'cooker' ? cookerEffect(fit, perSd, levelSdK) : effectOf(GROUPS[group], fit, perSd),
+    }))
+    .filter((reason) => Math.abs(reason.byS) >= Math.max(WORTH_S, WORTH_SHARE * Math.abs(byS)))
+    .sort((a, b) => Math.abs(b.byS) - Math.abs(a.byS))
+    .map((reason) => ({ byS: reason.byS, sentence: sentenceOf(reason.group, reason.byS, now, fit, units) }))
+  return { byS, reasons }
+}
+
+const effectOf = (names: readonly FittedName[], fit: Fit, perSd: ReadonlyMap<FittedName, number>) =>
+  names.reduce((sum, name) => sum + (perSd.get(name) ?? 0) * shiftOf(fit, name), 0)
+/** Level and drift together. */
+function cookerEffect(fit: Fit, perSd: ReadonlyMap<FittedName, number>, levelSdK: number) {
+  return levelSdK > 0 ? ((perSd.get('level') ?? 0) * (fit.levelK + fit.driftK)) / levelSdK : 0
+}
+const shiftOf = ({ names, shift }: Fit, name: FittedName) => shift[names.indexOf(name)] ?? 0
+/** What is drawn between 0 and 1, in standard deviations of that. */
+const drawOf = (z: Latents, name: FittedName) => (name === 'probeAt' ? (z.probeAt - 0.5) * Math.sqrt(12) : z[name])
+
+/** Of ln(pull) on all draws, by least squares over the members; times the median, s. */
+function effects({ seed, members }: Forecast, pulls: Float64Array): ReadonlyMap<FittedName, number> {
+  const n = ALL.length
+  const middleS = medianOf(pulls)
+  const normal = new Float64Array(n * n)
+  const right = new Float64Array(n)
+  for (let i = 0; i < n; i++) normal[i * n + i] = RIDGE
+  for (let m = 0; m < members; m++) {
+    const y = Math.log((pulls[m] as number) / middleS)
+    if (!Number.isFinite(y)) continue
+    const z = drawLatents(seed, m)
+    const x = ALL.map((name) => drawOf(z, name))
+    for (let i = 0; i < n; i++) {
+      right[i] = (right[i] as number) + (x[i] as number) * y
+      for (let j = 0; j < n; j++)
+        normal[i * n + j] = (normal[i * n + j] as number) + (x[i] as number) * (x[j] as number)
+    }
+  }
+  const slopes = solve(cholesky(normal, n), n, right)
+  return new Map(ALL.map((name, i) => [name, middleS * (slopes[i] as number)]))
+}
+
+function sentenceOf(group: Group, byS: number, { cooker, forecast }: Assimilated, fit: Fit, units: UnitSystem): string {
+  const later = `${formatDuration(seconds(Math.round(Math.abs(byS) / 60) * 60))} ${byS > 0 ? 'later' : 'earlier'}`
+  return `${cause(group, byS, cooker, forecast, fit, units)}: ${later}.`
+}
+function cause(
+  group: Group,
+  byS: number,
+  cooker: Assimilated['cooker'],
+  forecast: Forecast,
+  fit: Fit,
+  units: UnitSystem,
+): string {
+  const slow = byS > 0
+  switch (group) {
+    case 'cooker':
+      return cookerWords(cooker, fit.levelK + fit.driftK, slow, units)
+    case 'thickness':
+      return `The roast is ${slow ? 'thicker' : 'thinner'} than ${forecast.cook.roast.thickness === undefined ? 'usual for its mass' : 'said'}`
+    case 'start': {
+      const offK = PRIORS.startC.sd * shiftOf(fit, 'start')
+      return `The meat started ${formatRise(kelvins(Math.abs(offK)), units)} ${offK > 0 ? 'warmer' : 'colder'} than said`
+    }
+    case 'skin':
+      return `The skin ${slow ? 'takes less heat: it stays wet, or its crust holds heat back' : 'takes more heat than usual'}`
+    case 'meat':
+      return `The meat warms ${slow ? 'more slowly' : 'faster'} than usual`
+    case 'probe':
+      return `The probe's tip lies ${slow ? 'nearer the coldest point' : 'further from the coldest point'} than usual`
+  }
+}
+/** What the sensor shows comes first: it is what the crew can see. */
+function cookerWords(
+  { seen, biasK, pastK }: Assimilated['cooker'],
+  atMeatK: number,
+  slow: boolean,
+  units: UnitSystem,
+): string {
+  const shownK = seen ? biasK + (pastK.at(-1) ?? 0) : 0
+  const agrees = Math.abs(shownK) >= 4 && shownK < 0 === slow
+  const offK = agrees ? shownK : atMeatK
+  const by = formatRise(kelvins(Math.abs(offK)), units)
+  return agrees
+    ? `The cooker runs ${by} ${offK < 0 ? 'under' : 'over'} its dial`
+    : `At the meat the cooker is ${by} ${offK < 0 ? 'cooler' : 'hotter'} than its dial says`
+}
