@@ -11,7 +11,14 @@ const MISSED_AFTER_S = 120
 const OVER: ReadonlySet<string> = new Set(['caught', 'missed', 'dropped'])
 
 export const callNow = (session: Session, call: SessionCall): CallNow =>
-  session.calls[call.id] ?? { state: 'ahead', called: null, why: null, announced: call.standby, moves: 0 }
+  session.calls[call.id] ?? {
+    state: 'ahead',
+    called: null,
+    why: null,
+    announced: call.standby,
+    likely: call.likely,
+    moves: 0,
+  }
 
 const markOf = ({ told }: Session, { cook, moment }: Pick<SessionCall, 'cook' | 'moment'>) =>
   told.marks[markKey(cook, moment)]?.at ?? null
@@ -72,6 +79,7 @@ function whileAhead(session: Session, call: SessionCall, before: CallNow, event:
 function whyNow(session: Session, call: SessionCall): string | null {
   const { now, told } = session
   if (markOf(session, call) !== null) return 'it is happening'
+  if (told.shots[call.shot]?.state === 'standby') return 'called by hand'
   const { follows, trigger } = call
   const from = follows && told.marks[markKey(call.cook, follows.moment)]?.at
   if (from && follows && now >= from + follows.after * 1000)
@@ -92,24 +100,19 @@ export function hottestCore({ told }: Session, cook: string): Celsius | null {
   return last.length === 0 ? null : celsius(Math.max(...last))
 }
 
+/** A call moves as its moment does; what people are told anew is the standby they had, so much later or sooner. */
 function moved(session: Session, call: SessionCall, before: CallNow, event: string): Step {
-  const expected = expectedOf(session, call.cook, call.moment)
-  if (!expected) return { next: before, effects: [] }
-  const to = later(expected.likely, seconds(-(call.release + call.setup + call.before)))
+  const likely = expectedOf(session, call.cook, call.moment)?.likely
+  if (likely === undefined) return { next: before, effects: [] }
   const from = before.announced
+  const byLead = later(likely, seconds(-(call.release + call.setup + call.before)))
+  const to = from !== null && before.likely !== null ? instant(from + likely - before.likely) : byLead
   const same = from !== null && Math.abs(to - from) < minutes(RULES.movedMin) * 1000
   if (same || to <= session.now) return { next: before, effects: [] }
   const moves = before.moves + 1
-  const effect: Effect = {
-    do: 'move-call',
-    key: `move/${call.id}/${moves}`,
-    event,
-    call: call.id,
-    from,
-    to,
-    reason: session.forecast?.reason ?? '',
-  }
-  return { next: { ...before, announced: to, moves }, effects: [effect] }
+  const reason = session.forecast?.reason ?? ''
+  const effect: Effect = { do: 'move-call', key: `move/${call.id}/${moves}`, event, call: call.id, from, to, reason }
+  return { next: { ...before, announced: to, likely, moves }, effects: [effect] }
 }
 
 function whileStanding(session: Session, call: SessionCall, before: CallNow, event: string): Step {

@@ -21,7 +21,7 @@ function heard(state: Session, event: SessionEvent): readonly [Session, readonly
     case 'tick':
       return [state, []]
     case 'day':
-      return [{ ...state, day: event.day }, []]
+      return [{ ...state, day: event.day, calls: announcedAnew(state, event.day) }, []]
     case 'line': {
       const log = merge(state.log, [event.line])
       return [{ ...state, log, told: foldLog(log) }, []]
@@ -29,6 +29,12 @@ function heard(state: Session, event: SessionEvent): readonly [Session, readonly
     case 'forecast':
       return forecasted(state, event)
   }
+}
+
+/** Who adopts a new day has told everybody its times; what was called already stays called. */
+function announcedAnew({ calls }: Session, day: SessionDay): Session['calls'] {
+  const anew = new Map(day.calls.map(({ id, standby, likely }) => [id, { announced: standby, likely }]))
+  return Object.fromEntries(Object.entries(calls).map(([id, call]) => [id, { ...call, ...anew.get(id) }]))
 }
 
 function forecasted(state: Session, { id, at, forecast }: SessionEvent & { kind: 'forecast' }) {

@@ -36,8 +36,9 @@ export interface SessionCall {
   readonly setup: Seconds
   readonly before: Seconds
   readonly after: Seconds
-  /** As announced. */
+  /** As announced, and the likely time of the moment that stood behind it. */
   readonly standby: Instant | null
+  readonly likely: Instant | null
   readonly trigger: Celsius | null
   readonly follows: { readonly moment: MomentId; readonly after: Seconds } | null
   readonly people: readonly string[]
@@ -91,6 +92,7 @@ function callOf(call: Call, shot: Shot | undefined): SessionCall | null {
     before: seconds((shot.at?.before ?? minutes(RULES.beforeMin)) + minutes(handleMin)),
     after: shot.at?.after ?? minutes(RULES.afterMin),
     standby: call.standby === null ? null : fromIso(call.standby),
+    likely: call.window.likely === null ? null : fromIso(call.window.likely),
     trigger: call.trigger ? celsius(call.trigger.probe) : null,
     follows: call.follows,
     people: call.people,

@@ -70,8 +70,9 @@ export interface CallNow {
   /** When it was called, and why then. */
   readonly called: Instant | null
   readonly why: string | null
-  /** The standby that people were last told. */
+  /** The standby that people were last told, and the likely time of the moment behind it. */
   readonly announced: Instant | null
+  readonly likely: Instant | null
   readonly moves: number
 }
 export interface Alert {

@@ -82,6 +82,24 @@ describe('a call', () => {
     expect(toldOf(day.run(2, 25)).filter((one) => one.includes('first-cut'))).toEqual([])
     expect(stateOf(day)).toBe('dropped')
   })
+  it('can be called by hand before its time', () => {
+    const day = live()
+    day.forecast(0, forecastOf({ 'first-slice': 150 }))
+    expect(toldOf(day.line(5, line(5, 'shot-state', { shot: 'first-cut', state: 'standby' })))).toEqual([
+      'standby call-first-cut -> cam-1',
+    ])
+  })
+  it('of a day that was laid out anew counts as told at its new time', () => {
+    const day = live()
+    day.forecast(0, forecastOf({ 'first-slice': 150 }))
+    const adopted = firstCut({ standby: at(120), likely: at(150) })
+    expect(day.send({ id: 'day-2', at: at(1), kind: 'day', day: adopted })).toEqual([])
+    expect(day.forecast(2, forecastOf({ 'first-slice': 154 })).map((one) => one.do)).toEqual(['save-forecast'])
+    expect(day.forecast(3, forecastOf({ 'first-slice': 165 }))).toMatchObject([
+      { do: 'save-forecast' },
+      { do: 'move-call', key: 'move/call-first-cut/2', from: at(120), to: at(135) },
+    ])
+  })
   it('of people who are all in shot is owned by somebody off camera', () => {
     const day = live(firstCut({ people: ['stylist'], trigger: celsius(40), standby: null }))
     day.line(1, take(1, { roll: 'start' }, 'herbs'))

@@ -18,6 +18,7 @@ export const call = (shot: string, moment: MomentId, changes: Partial<SessionCal
   before: minutes(1),
   after: minutes(2),
   standby: at(60),
+  likely: at(84),
   trigger: null,
   follows: null,
   people: ['cam-1', 'presenter'],

@@ -20,6 +20,7 @@ describe('the day of a live session', () => {
     for (const [i, one] of day.calls.entries()) {
       expect(one.people).toEqual(atMoments[i]?.people)
       expect(one.standby).toBe(fromIso(atMoments[i]?.standby as string))
+      expect(one.likely).toBe(fromIso(atMoments[i]?.window.likely as string))
       expect(one.trigger).toBe(atMoments[i]?.trigger?.probe ?? null)
       expect(one.release + one.setup + one.before).toBeGreaterThan(15 * 60)
     }
