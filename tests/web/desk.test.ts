@@ -65,7 +65,9 @@ describe.sequential('a crew too small', () => {
     ]
     await page.goto(`${await shootOf({ people })}/day`)
     const panel = page.getByRole('region', { name: 'Does not fit' })
-    await panel.getByRole('heading', { name: /Probe goes in, close, a must/ }).waitFor({ timeout: 60_000 })
+    await panel
+      .getByRole('heading', { name: /(Probe goes in, close|Turned over), a must/ })
+      .waitFor({ timeout: 60_000 })
     expect(await panel.textContent()).toMatch(/A second operator with a camera/)
     const before = await panel.getByRole('heading', { level: 3 }).count()
     await panel
