@@ -11,28 +11,21 @@ import { type CookerFit, fitCooker } from './cooker-fit'
 import type { Course } from './course'
 import { dot } from './dense'
 import { Discrepancy } from './discrepancy'
+import { exponentialPast } from './extrapolate'
+import { ALWAYS_FITTED, type FittedName, MIDDLE, valuesOf, withValues } from './fitted'
 import type { Forecast } from './forecast'
 import { DEFAULT_MEMBERS, forecastFrom, type Prepared, prepared } from './forecast-cook'
 import type { KernelName } from './kernels'
 import { cookAllBy } from './kernels'
 import { drawnAbout, fitMap, type MapFit } from './map-fit'
-import { MOMENT_IDS, type MomentId } from './moment-ids'
-import { medianOf } from './quantiles'
+import type { MomentId } from './moment-ids'
+import { momentsGiven } from './moments-given'
 import { type Chance, chanceOf } from './random'
 import { insideMeat } from './reading-watch'
-import { binsOf, type Mark, type Reading, samplesOf } from './readings'
+import { binsOf, type Mark, type Reading, type Sample, samplesOf } from './readings'
 import { windAtCookerMpS } from './setting'
 import { type Run, SAMPLE_S, type Setting } from './simulate'
-import {
-  drawLatents,
-  driftOf,
-  type Latents,
-  type Member,
-  type MemberInput,
-  memberOf,
-  NORMALS,
-  type NormalName,
-} from './spread'
+import { drawLatents, driftOf, type Latents, type Member, type MemberInput, memberOf } from './spread'
 
 export interface Observed {
   readonly readings: readonly Reading[]
@@ -73,26 +66,6 @@ export interface Assimilated {
   readonly cooker: Pick<CookerFit, 'seen' | 'biasK' | 'pastK'>
 }
 
-export type FittedName = NormalName | 'probeAt'
-/** Fitted as soon as they tell on the probe; the others once what they govern has begun. */
-const ALWAYS: readonly FittedName[] = [
-  'time',
-  'thickness',
-  'start',
-  'shared',
-  'h',
-  'k',
-  'crust',
-  'crustHeat',
-  'emissivity',
-  'vapour',
-  'juice',
-  'feed',
-  'rhoC',
-  'level',
-  'probeAt',
-  'probeBias',
-]
 const DISCREPANCY_STREAM = 11
 /** Beyond now a fit's run goes on a little, so that the last reading lies within its samples. */
 const BEYOND_S = 90
@@ -152,7 +125,7 @@ class Assimilation {
 
   private names(): FittedName[] {
     const { course, stage, pastS } = this.went
-    const names = [...ALWAYS]
+    const names = [...ALWAYS_FITTED]
     const now = course.stages[stage]
     if (pastS.pull !== undefined && course.stages.some(({ do: what }) => what === 'sear')) names.push('climb')
     if (pastS.pull !== undefined && pastS['vents-open'] === undefined) names.push('ventDelay')
@@ -224,7 +197,7 @@ class Assimilation {
     const drift = (m: number) => (this.nowS > 0 ? cooker.drift(driftOf(seed, m)) : driftOf(seed, m))
     const plain = (m: number) => this.member(latents[m] as Latents, drift(m))
     const setting: Setting = { ...this.of.setting, course: this.went.course }
-    const shifts = fitted ? this.shifts(bins, fitted, latents, cooker, setting) : undefined
+    const shifts = fitted ? this.shifts(bins, fitted, names, latents, cooker, setting) : undefined
     const draw = (m: number) => {
       const member = plain(m)
       return { ...member, probeBiasK: member.probeBiasK + (shifts?.aheadK[m] ?? 0) }
@@ -240,10 +213,7 @@ class Assimilation {
     return { ...z, level: level.mean + level.sd * z.level }
   }
   private drawn(z: Latents, names: readonly FittedName[], { fit, centre, spread }: Fitted): Latents {
-    const u = drawnAbout(
-      fit,
-      Float64Array.from(names, (name) => (name === 'probeAt' ? probit(z.probeAt) : z[name])),
-    )
+    const u = drawnAbout(fit, valuesOf(z, names))
     return withValues(
       z,
       names,
@@ -258,12 +228,13 @@ class Assimilation {
   private shifts(
     bins: ReturnType<typeof binsOf>,
     fitted: Fitted,
+    names: readonly FittedName[],
     latents: readonly Latents[],
     cooker: CookerFit,
     setting: Setting,
   ): Shifts {
     const { discrepancy } = fitted
-    const best = this.member(withValues(MIDDLE, names(fitted, this.names()), setOf(fitted)), cooker.drift(undefined))
+    const best = this.member(withValues(MIDDLE, names, setOf(fitted)), cooker.drift(undefined))
     const [likely] = this.cookAll({ ...setting, endsAtSlice: true }, [best])
     const aheadS = this.aheadS(likely as Run)
     const until = this.cookAll(
@@ -293,33 +264,15 @@ class Assimilation {
     return Number.isFinite(timeS) ? Math.max(this.nowS, timeS) : this.nowS + 6 * 3600
   }
 
-  /** What has happened has happened in every member; what a live probe says has not, has not. */
+  /** Moments as marks, readings and going on as lately leave them. */
   private happened(forecast: Forecast): Forecast {
-    const { pastS } = this.went
-    const moments: Partial<Record<MomentId, Float64Array>> = { ...forecast.moments }
-    const alive = this.core.some(({ timeS }) => timeS > this.nowS - ALIVE_S)
-    for (let m = 0; m < forecast.members; m++) {
-      let leastS = Number.NEGATIVE_INFINITY
-      for (const id of MOMENT_IDS) {
-        const row = moments[id]
-        if (row === undefined || id === 'carryover-peak' || id === 'turn') continue
-        let timeS = pastS[id] ?? (row[m] as number)
-        if (alive && pastS[id] === undefined && id === 'pull') timeS = Math.max(timeS, this.nowS)
-        timeS = Math.max(timeS, leastS)
-        leastS = timeS
-        if (timeS !== row[m]) {
-          const copy = row === forecast.moments[id] ? row.slice() : row
-          copy[m] = timeS
-          moments[id] = copy
-        }
-      }
-    }
-    for (const id of ['turn', 'carryover-peak'] as const) {
-      const timeS = pastS[id]
-      const row = moments[id]
-      if (timeS !== undefined && row) moments[id] = row.map(() => timeS)
-    }
-    return withMoments(forecast, moments)
+    const { pastS, course } = this.went
+    const { nowS } = this
+    const until = course.stages[course.pullStage]?.until
+    const level = until && 'core' in until ? until.core : undefined
+    const alive = level !== undefined && this.core.some(({ timeS }) => timeS > nowS - ALIVE_S)
+    const extrapolatedS = alive && pastS.pull === undefined ? asLately(this.core, level, nowS) : undefined
+    return withMoments(forecast, momentsGiven(forecast, { pastS, nowS, alive, extrapolatedS }))
   }
 
   private told(
@@ -349,6 +302,9 @@ class Assimilation {
   }
 }
 
+/** Pull as an exponential over the last 20 minutes has it; where that says nothing, over 45. */
+const asLately = (core: readonly Sample[], levelC: number, nowS: number) =>
+  exponentialPast(core, levelC, nowS, 1200) ?? exponentialPast(core, levelC, nowS, 2700)
 /** A probe that has read within this time is alive. */
 const ALIVE_S = 240
 /** The discrepancy is followed this far ahead, on knots so far apart; then it has faded. */
@@ -359,22 +315,8 @@ interface Shifts {
   readonly aheadK: readonly number[]
   readonly pathK: readonly Float64Array[]
 }
-const names = (_: Fitted, all: readonly FittedName[]) => all
 const setOf = ({ fit, centre, spread }: Fitted) =>
   fit.u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
-
-const MIDDLE: Latents = {
-  ...(Object.fromEntries(NORMALS.map((name) => [name, 0])) as Record<NormalName, number>),
-  cyclePhase: 0,
-  probeAt: 0.5,
-}
-function withValues(base: Latents, names: readonly FittedName[], values: Float64Array): Latents {
-  const z = { ...base }
-  names.forEach((name, i) => {
-    z[name] = name === 'probeAt' ? normalShare(values[i] as number) : (values[i] as number)
-  })
-  return z
-}
 
 /** A sampled signal between its minutes. */
 function between(samples: ArrayLike<number>, timeS: number): number {
@@ -414,23 +356,3 @@ const withMoments = (forecast: Forecast, moments: Forecast['moments']): Forecast
     ...Object.getOwnPropertyDescriptors(forecast),
     moments: { value: moments, enumerable: true },
   })
-
-/** The normal distribution's share below x, and its inverse, to 1e-4: enough to place a probe. [abramowitz-stegun-1964] */
-function normalShare(x: number): number {
-  const t = 1 / (1 + 0.2316419 * Math.abs(x))
-  const tail =
-    (Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI)) *
-    t *
-    (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))))
-  return x > 0 ? 1 - tail : tail
-}
-function probit(share: number): number {
-  let [low, high] = [-5, 5]
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2
-    if (normalShare(middle) < share) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
-}
-export const medianPullS = ({ moments }: Forecast) => (moments.pull ? medianOf(moments.pull) : Infinity)

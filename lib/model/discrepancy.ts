@@ -3,7 +3,7 @@ import { cholesky, dot, forward, solve } from './dense'
 
 /** [own-trial] */
 const DISCREPANCY_SD_K = 0.5
-const DISCREPANCY_S = 3000
+const DISCREPANCY_S = 1800
 /** A reading's own error: a thermometer that shows tenths, and flicker. [estimate] */
 const READING_SD_K = 0.1
 

@@ -3,9 +3,10 @@
  * deviations among the members before, quantities that a cook sees as one taken together.
  */
 import { formatDuration, formatRise, kelvins, seconds, type UnitSystem } from '../units'
-import type { Assimilated, Fit, FittedName } from './assimilate'
+import type { Assimilated, Fit } from './assimilate'
 import { COOKERS } from './cooker'
 import { cholesky, solve } from './dense'
+import type { FittedName } from './fitted'
 import type { Forecast } from './forecast'
 import { medianOf } from './quantiles'
 import { drawLatents, type Latents, PRIORS } from './spread'

@@ -1,0 +1,106 @@
+/** All twins of both families in one table, beside the bounds that the forecast is held to. */
+import { type Line, linesOf, preFireError, type Row, scoreTwin } from './score'
+import { dryingTwin } from './truth-drying'
+import { solidTwin } from './truth-solid'
+import { FAMILIES, type Family, TWIN_KINDS, type Twin, type TwinKind, twinChance } from './twin'
+
+/** Mean absolute error of the likely pull, min, by horizon; of what the probe reads at slicing, K. */
+export const BOUNDS = {
+  A: { maeMin: { 60: 5, 45: 3.5, 30: 2, 15: 1, 5: 0.6 }, sliceC: 1 },
+  B: { maeMin: { 60: 7, 45: 5, 30: 3.5, 15: 1.5, 5: 0.8 }, sliceC: 2 },
+} as const
+export const COVERED = [0.72, 0.88] as const
+/** Against the best of the baselines: better by this from 45 min on, elsewhere no worse than this or by 0.1 min. */
+const BETTER_FROM_MIN = 45
+const BETTER = 0.85
+const NO_WORSE = 1.1
+const NO_WORSE_MIN = 0.1
+
+export interface FamilyTable {
+  readonly family: Family
+  readonly twins: number
+  readonly seen: readonly Line[]
+  /** Horizons at which the probe was not in yet. */
+  readonly unseen: readonly Line[]
+  readonly preFirePercent: number
+  readonly misses: readonly string[]
+}
+
+/** A made-up cook that never gets there, or is over at once, is made up anew. */
+const TRIES = 5
+export function twinOf(family: Family, kind: TwinKind, n: number, seed: number): Twin {
+  const make = family === 'A' ? solidTwin : dryingTwin
+  for (let again = 0; again < TRIES; again++) {
+    const twin = make(kind, n + 1000 * again, seed, twinChance(seed, family, kind, n + 10_000 * again))
+    if (twin) return twin
+  }
+  throw new Error(`no twin ${family} ${kind} ${n} of seed ${seed} comes to its pull`)
+}
+
+export const tablesOf = (seed: number, each: number, kinds: readonly TwinKind[] = TWIN_KINDS) =>
+  FAMILIES.map((family) => tableOf(family, seed, each, kinds))
+
+function tableOf(family: Family, seed: number, each: number, kinds: readonly TwinKind[]): FamilyTable {
+  const rows: Row[] = []
+  const preFire: number[] = []
+  for (const kind of kinds)
+    for (let n = 0; n < each; n++) {
+      const twin = twinOf(family, kind, n, seed)
+      rows.push(...scoreTwin(twin, seed))
+      preFire.push((100 * 60 * Math.abs(preFireError(twin, seed))) / twin.pullS)
+    }
+  const seen = linesOf(rows, true)
+  return {
+    family,
+    twins: each * kinds.length,
+    seen,
+    unseen: linesOf(rows, false),
+    preFirePercent: preFire.reduce((sum, x) => sum + x, 0) / preFire.length,
+    misses: seen.flatMap((line) => missesOf(family, line)),
+  }
+}
+
+/** Every bound that a line does not keep, with its figure. */
+export function missesOf(family: Family, line: Line): string[] {
+  const at = `${family} at ${line.horizonMin} min`
+  const { maeMin, sliceC } = BOUNDS[family]
+  const most = maeMin[line.horizonMin as keyof typeof maeMin]
+  const base = line.bestBaseline
+  const far = line.horizonMin >= BETTER_FROM_MIN
+  const allowed = far ? BETTER * base : Math.max(NO_WORSE * base, base + NO_WORSE_MIN)
+  const misses: string[] = []
+  if (line.maeMin > most) misses.push(`${at}: error ${line.maeMin.toFixed(2)} min, at most ${most}`)
+  if (line.maeMin > allowed)
+    misses.push(`${at}: error ${line.maeMin.toFixed(2)} min, the best baseline ${base.toFixed(2)}`)
+  if (line.coverage < COVERED[0] || line.coverage > COVERED[1])
+    misses.push(`${at}: 80 % intervals cover ${(100 * line.coverage).toFixed(0)} %`)
+  if (line.sliceProbeMaeC > sliceC)
+    misses.push(`${at}: probe at slicing off by ${line.sliceProbeMaeC.toFixed(2)} °C, at most ${sliceC}`)
+  return misses
+}
+
+/** As lines of text. */
+export function printed(table: FamilyTable): string {
+  const two = (x: number) => x.toFixed(2)
+  const head =
+    'ahead min | twins | error min | best baseline | 80 % covers | width min | probe at slicing °C | core at slicing °C (covers) | ms'
+  const row = (line: Line, mark = '') =>
+    [
+      `${line.horizonMin}${mark}`,
+      line.count,
+      two(line.maeMin),
+      two(line.bestBaseline),
+      `${Math.round(100 * line.coverage)} %`,
+      two(line.widthMin),
+      two(line.sliceProbeMaeC),
+      `${two(line.sliceMaeC)} (${Math.round(100 * line.sliceCoverage)} %)`,
+      Math.round(line.ms),
+    ].join(' | ')
+  return [
+    `Family ${table.family}, ${table.twins} twins; before the fire off by ${table.preFirePercent.toFixed(1)} % in the mean`,
+    head,
+    ...table.seen.map((line) => row(line)),
+    ...table.unseen.map((line) => row(line, ' (no probe yet)')),
+    ...table.misses.map((miss) => `misses: ${miss}`),
+  ].join('\n')
+}
