@@ -5,9 +5,9 @@ import type { MomentJob } from './moment-job'
 const MOST_NODES = 6_000
 export const DROPPED = -1
 /** Points, more than the shots around it may be worth. */
-const NOT_TO_BE_HAD = 400
+export const NOT_TO_BE_HAD = 400
 /** In so many cooks they already stand in each other's way on the sheet. */
-const MOSTLY = 0.4
+export const MOSTLY = 0.4
 
 /**
  * A staffing for every moment shot (index of its mode, or DROPPED) at the least expected loss: a clash costs its share of

@@ -3,6 +3,7 @@ import type { Mask } from './crew'
 import type { Base } from './day-base'
 import type { Place } from './draft'
 import type { DayProblem } from './problem'
+import type { ShotWindow } from './shot-window'
 
 /** The day while it is being filled: who is bound when, whose lid is open, who has left the fire. */
 export interface Board {
@@ -17,15 +18,22 @@ export interface Board {
   lastEnd: number
   readonly momentMasks: (Mask | null)[]
   readonly floats: (Place | null)[]
-  lidOpenings: number
+  /** By float: where its windows lie, with nothing else on the board. */
+  windows: readonly (readonly OpenWindow[])[]
+  /** By float: those that must come after it. */
+  readonly followers: readonly (readonly number[])[]
+  /** Floats that want the lid open or shut. */
+  readonly lidded: readonly number[]
   /** The last few moment layers tried. */
   readonly bases: Base[]
 }
+/** Minutes of the day between which it may roll. */
+export type OpenWindow = { readonly lo: number; readonly hi: number; readonly window: ShotWindow }
 export const LID_OPEN = 1
 export const LID_SHUT = 2
 
 export function newBoard(problem: DayProblem): Board {
-  const { clock, crew } = problem
+  const { clock, crew, floats } = problem
   return {
     problem,
     booking: new Booking(clock.length, crew.words),
@@ -35,8 +43,10 @@ export function newBoard(problem: DayProblem): Board {
     crewCall: 0,
     lastEnd: 0,
     momentMasks: problem.moments.map(() => null),
-    floats: problem.floats.map(() => null),
-    lidOpenings: 0,
+    floats: floats.map(() => null),
+    windows: [],
+    followers: floats.map((_, i) => floats.flatMap((job, j) => (j !== i && job.after.includes(i) ? [j] : []))),
+    lidded: floats.flatMap((job, i) => (job.lid === 'any' ? [] : [i])),
     bases: [],
   }
 }

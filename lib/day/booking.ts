@@ -12,11 +12,22 @@ export class Booking {
   clear(): void {
     this.grid.fill(0)
   }
-  copy(): Int32Array {
-    return this.grid.slice()
+  copy(): Booking {
+    const copy = new Booking(this.length, this.words)
+    copy.grid.set(this.grid)
+    return copy
   }
-  restore(copy: Int32Array): void {
-    this.grid.set(copy)
+  restore(copy: Booking): void {
+    this.grid.set(copy.grid)
+  }
+  /** Whoever was booked alone in that time is free again. */
+  release(mask: Mask, from: number, to: number): void {
+    const last = Math.min(to, this.length)
+    for (let w = 0; w < this.words; w++) {
+      const kept = ~(mask[w] as number)
+      for (let at = Math.max(0, from) * this.words + w; at < last * this.words; at += this.words)
+        this.grid[at] = (this.grid[at] as number) & kept
+    }
   }
   book(mask: Mask, from: number, to: number): void {
     const last = Math.min(to, this.length)
@@ -42,9 +53,13 @@ export class Booking {
   }
   /** Whether in some minute of [from, to) the bound ones and `more` together leave nobody of the mask. */
   exhausts(mask: Mask, more: Mask, from: number, to: number): boolean {
-    for (let t = Math.max(0, from); t < Math.min(to, this.length); t++)
-      if (mask.every((word, w) => (word & ~((this.grid[t * this.words + w] as number) | (more[w] as number))) === 0))
-        return true
+    const last = Math.min(to, this.length)
+    for (let t = Math.max(0, from); t < last; t++) {
+      let left = 0
+      for (let w = 0; w < this.words; w++)
+        left |= (mask[w] as number) & ~((this.grid[t * this.words + w] as number) | (more[w] as number))
+      if (left === 0) return true
+    }
     return false
   }
   /** The same start if setup and roll fit there, else the next that may. */

@@ -1,12 +1,14 @@
 import { DROPPED, lossOf } from './assign-moments'
-import type { Board } from './board'
-import { type Mask, maskOf } from './crew'
+import type { Board, OpenWindow } from './board'
+import type { Booking } from './booking'
+import { type Mask, type Mode, maskOf } from './crew'
 import type { DutyPlace, Genes, Place } from './draft'
-import { bindFloat } from './place-float'
+import { bindFloat, windowsOf } from './place-float'
 import { type Meals, mealDeadline, placeMeals } from './place-meals'
-import { placeMoments } from './place-moments'
+import { leavesTheFire, placeMoments } from './place-moments'
 import { placeDuties } from './place-tasks'
 import { type DayProblem, likelyMinute } from './problem'
+import { sameStand } from './refine-calls'
 import { RULES } from './rules'
 import { safeLow } from './samples'
 
@@ -24,24 +26,33 @@ export interface Base {
   readonly mealBy: number
   /** The last of the moments, tasks and slices. */
   readonly lastNeed: number
-  readonly booked: Int32Array
-  readonly away: Int32Array
+  readonly booked: Booking
+  readonly away: Booking
   readonly lids: Uint8Array
-  readonly lidOpenings: number
+  readonly lastEnd: number
+  readonly windows: readonly (readonly OpenWindow[])[]
 }
 const KEPT = 4
+/** Points: who stands at the place already can be called later, and by the probe. [estimate] */
+const NEW_STAND = 2
+/** Points: the cooks are put apart rather than a fire left, but a must is not given up for it. [estimate] */
+const FIRE_LEFT = 300
 
 /** Sets the board to the genes' moments, tasks and meals, from memory where they were tried just before. */
 export function layBase(board: Board, genes: Genes): Base {
   const key = keyOf(genes)
   const known = board.bases.find((base) => base.key.every((x, i) => x === key[i]))
-  if (!known) return remember(board, freshBase(board, genes, key))
+  return known ? openBase(board, known) : remember(board, freshBase(board, genes, key))
+}
+/** The board with nothing else on it. */
+export function openBase(board: Board, known: Base): Base {
   board.booking.restore(known.booked)
   board.away.restore(known.away)
   board.lids.set(known.lids)
   board.meatOn = known.meatOn
   board.crewCall = known.crewCall
-  board.lidOpenings = known.lidOpenings
+  board.lastEnd = known.lastEnd
+  board.windows = known.windows
   for (let i = 0; i < known.momentMasks.length; i++) board.momentMasks[i] = known.momentMasks[i] as Mask | null
   standFloats(board)
   return known
@@ -57,6 +68,7 @@ function remember(board: Board, base: Base): Base {
 function freshBase(board: Board, genes: Genes, key: number[]): Base {
   const { problem } = board
   clearBoard(board, genes)
+  board.windows = windowsOf(board)
   standFloats(board)
   // Who is in a shot as the day is laid out anew is lent to no moment before it ends.
   bindStanding(board)
@@ -71,7 +83,7 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
     crewCall: board.crewCall,
     moments,
     momentMasks: [...board.momentMasks],
-    momentCost: momentCost(problem, board.meatOn, moments),
+    momentCost: momentCost(problem, board.meatOn, moments) + firesLeftFor(board, moments) * FIRE_LEFT,
     duties,
     meals,
     mealBy: mealDeadline(board, meals),
@@ -79,14 +91,14 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
     booked: board.booking.copy(),
     away: board.away.copy(),
     lids: board.lids.slice(),
-    lidOpenings: board.lidOpenings,
+    lastEnd: board.lastEnd,
+    windows: board.windows,
   }
 }
 
 function bindStanding(board: Board): void {
   board.floats.forEach((place, i) => {
-    const job = board.problem.floats[i] as DayProblem['floats'][number]
-    if (place) bindFloat(board, job, place)
+    if (place) bindFloat(board, i, place)
   })
 }
 /** Shots that are past or about to begin keep their place. */
@@ -110,7 +122,6 @@ function clearBoard(board: Board, genes: Genes): void {
   board.away.clear()
   board.lids.fill(0)
   bookAbsence(board)
-  board.lidOpenings = 0
   board.meatOn = problem.cooks.map((_, c) => {
     const choices = problem.meatOn.choices[c] as readonly number[]
     return choices[Math.min(genes.meatOn[c] as number, choices.length - 1)] as number
@@ -119,6 +130,9 @@ function clearBoard(board: Board, genes: Genes): void {
   board.lastEnd =
     problem.wrapLimit === null ? problem.clock.length - 60 : problem.wrapLimit + problem.overtimeMin - RULES.strikeMin
 }
+
+const firesLeftFor = (board: Board, moments: readonly (Place | null)[]) =>
+  moments.filter((place, i) => place && leavesTheFire(board, i, place)).length
 
 /** Nobody is booked, or in sight of the fire, outside their own hours. */
 function bookAbsence({ problem, booking, away }: Board): void {
@@ -169,7 +183,28 @@ function momentCost(problem: DayProblem, meatOn: readonly number[], moments: rea
   order.forEach((i, depth) => {
     const job = jobs[i] as (typeof jobs)[number]
     const mode = modes[i] as number
-    cost += mode === DROPPED ? job.weight : lossOf(jobs, clashes, meatOn, modes, order.slice(0, depth), i, mode)
+    const earlier = order.slice(0, depth)
+    if (mode === DROPPED) cost += job.weight
+    else
+      cost +=
+        lossOf(jobs, clashes, meatOn, modes, earlier, i, mode) + (standsReady(jobs, modes, earlier, i) ? 0 : NEW_STAND)
   })
   return cost
+}
+
+/** Whether its cameras and operators stood at an earlier moment of the same cook and place. */
+function standsReady(
+  jobs: DayProblem['moments'],
+  modes: readonly number[],
+  earlier: readonly number[],
+  i: number,
+): boolean {
+  const job = jobs[i] as DayProblem['moments'][number]
+  const mode = job.modes[modes[i] as number] as Mode
+  for (const j of earlier) {
+    const other = jobs[j] as DayProblem['moments'][number]
+    const theirs = other.modes[modes[j] as number]
+    if (theirs && other.cook === job.cook && other.place === job.place && sameStand(theirs, mode)) return true
+  }
+  return false
 }

@@ -9,8 +9,8 @@ export interface Genes {
   /** Staffing of each moment shot: index of its mode, or DROPPED. */
   readonly momentMode: number[]
   /**
-   * In which order the other shots choose their place; the mode each tries first, and how long after its window opens, or
-   * AS_ANNOUNCED.
+   * In which order the other shots choose their place; the mode each tries first, and how long after its first window
+   * opens, or AS_ANNOUNCED, or LEFT_OUT.
    */
   readonly order: number[]
   readonly mode: number[]
@@ -20,6 +20,8 @@ export interface Genes {
 }
 /** An offset: where it was announced, or else the soonest. */
 export const AS_ANNOUNCED = -1
+/** An offset: not before all others have had their choice. */
+export const LEFT_OUT = -2
 export const copyGenes = (genes: Genes): Genes => ({
   meatOn: [...genes.meatOn],
   callLead: genes.callLead,

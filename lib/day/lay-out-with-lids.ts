@@ -1,6 +1,6 @@
 import type { Shoot } from '../plan/shoot'
 import type { DayForecast } from './day-forecast'
-import { type LayOutOptions, layOutDay } from './lay-out'
+import { type LaidOut, type LayOutOptions, layOutLike } from './lay-out'
 import type { Layout } from './layout'
 import { alikeLids, type LidOpenings, lidsOfLayout, lidsOfMoments } from './lid-openings'
 
@@ -33,8 +33,10 @@ export function layOutWithLids<F extends DayForecast>(
   const closed = forecast(shoot, {})
   const known = (lids: LidOpenings) => (noneOf(lids) ? closed : forecast(shoot, lids))
   let { openings, forecasts } = firstGuess(shoot, closed, known)
+  let last: LaidOut | undefined
   for (let rounds = 1; ; rounds++) {
-    const layout = layOutDay(shoot, forecasts, options)
+    last = layOutLike(shoot, forecasts, options, last?.genes)
+    const { layout } = last
     const opened = lidsOfLayout(shoot, layout, forecasts)
     const settled = alikeLids(openings, opened)
     if (settled || rounds === MOST_ROUNDS) return { layout: withLids(layout, openings), forecasts, rounds, settled }

@@ -6,6 +6,7 @@ import type { Genes, Place } from './draft'
 import { inSightOfFire } from './float-job'
 import { ALL_DAY, within } from './hours'
 import { handleMin, type MomentJob } from './moment-job'
+import { leavesFire } from './place-float'
 import { RULES } from './rules'
 
 /** Moment shots stand at their likely times; binds their people, cameras and lids. */
@@ -17,11 +18,51 @@ export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
     board.momentMasks[i] = mode ? mode.rollMask : null
   })
   const tied = places.map((place, i) => place && afterChain(board, places, i, place))
-  tied.forEach((place, i) => {
-    if (place) bind(board, jobs[i] as MomentJob, place)
-  })
+  // The heavier ones have their place first.
+  const order = jobs
+    .map((_, i) => i)
+    .sort((a, b) => frozen(board, b) - frozen(board, a) || weightAt(board, b) - weightAt(board, a) || a - b)
+  const stood: number[] = []
+  for (const i of order) {
+    const place = tied[i]
+    if (!place) continue
+    if (!frozen(board, i) && (cutShort(board, tied, stood, i, place) || fireOutranks(board, i, place))) {
+      tied[i] = null
+      board.momentMasks[i] = null
+      continue
+    }
+    stood.push(i)
+    bind(board, jobs[i] as MomentJob, place)
+  }
   openLids(board)
   return tied
+}
+const frozen = ({ problem }: Board, i: number) => (problem.standing?.moments[i]?.frozen ? 1 : 0)
+const weightAt = ({ problem }: Board, i: number) => (problem.moments[i] as MomentJob).weight
+
+/** On the sheet somebody would be in two of them at once. */
+function cutShort(
+  { problem }: Board,
+  places: readonly (Place | null)[],
+  stood: readonly number[],
+  i: number,
+  place: Place,
+) {
+  for (const j of stood) {
+    const other = places[j]
+    if (!other || other.setupStart >= place.end || other.end <= place.setupStart) continue
+    if (tieOf(problem.moments[j] as MomentJob, other.mode, problem.moments[i] as MomentJob, place.mode) !== 'apart')
+      return true
+  }
+  return false
+}
+/** Only for a must does the last one leave a burning fire, and it is told. */
+const fireOutranks = (board: Board, i: number, place: Place) =>
+  (board.problem.moments[i] as MomentJob).shot.priority !== 'must' && leavesTheFire(board, i, place)
+/** Whether a burning fire is left to nobody for what comes at the table. */
+export function leavesTheFire(board: Board, i: number, { mode, setupStart, start, end }: Place): boolean {
+  if (inSightOfFire((board.problem.moments[i] as MomentJob).shot.place)) return false
+  return leavesFire(board, mode, Math.floor(setupStart), Math.floor(start), Math.ceil(end))
 }
 
 /** Who stands at it: as the genes have it, or as it was if it is past or about to come. */
@@ -75,13 +116,16 @@ function freeFrom({ problem, booking }: Board, mode: Mode, from: number, planned
 function afterChain(board: Board, places: readonly (Place | null)[], i: number, place: Place): Place {
   const jobs = board.problem.moments
   const job = jobs[i] as MomentJob
-  const follows = jobs.some((other, j) => {
+  let chained = Number.NEGATIVE_INFINITY
+  for (const [j, other] of jobs.entries()) {
     const before = places[j]
-    if (!before || j === i || before.start > place.start || (before.start === place.start && j > i)) return false
-    if (before.end + job.standbySetup <= place.start) return false
-    return tieOf(other, before.mode as Mode, job, place.mode) === 'chain'
-  })
-  if (follows) return { ...place, setupStart: place.start - RULES.reframeMin }
+    if (!before || j === i || before.start > place.start || (before.start === place.start && j > i)) continue
+    if (before.end + job.standbySetup <= place.start) continue
+    if (tieOf(other, before.mode as Mode, job, place.mode) === 'chain') chained = Math.max(chained, before.end)
+  }
+  // Their likely times may lie nearer together than the two do in any cook.
+  if (Number.isFinite(chained))
+    return { ...place, setupStart: Math.min(place.start, Math.max(chained, place.start - RULES.reframeMin)) }
   return { ...place, setupStart: notBefore(board, places, i, place) }
 }
 

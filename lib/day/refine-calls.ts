@@ -56,5 +56,5 @@ function heldUntil(jobs: readonly MomentJob[], modes: readonly (Mode | null)[], 
 const touches = (a: Mode, b: Mode) =>
   a.cameras.some((c) => b.cameras.includes(c)) ||
   [...a.operators, ...a.hands].some((p) => b.operators.includes(p) || b.hands.includes(p))
-const sameStand = (a: Mode, b: Mode) =>
+export const sameStand = (a: Mode, b: Mode) =>
   b.cameras.every((c) => a.cameras.includes(c)) && b.operators.every((p) => a.operators.includes(p))

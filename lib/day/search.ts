@@ -1,10 +1,15 @@
 import { chanceOf } from '../model/random'
 import { assignMoments, DROPPED } from './assign-moments'
-import { type Board, newBoard } from './board'
-import { copyGenes, type Draft, type Genes } from './draft'
+import { newBoard } from './board'
+import { DayState } from './day-state'
+import { copyGenes, type Draft, type Genes, type Place } from './draft'
+import { FLOAT_MOVES, type FloatMove } from './float-moves'
+import { makeRoom } from './make-room'
 import type { DayProblem } from './problem'
+import { PRICES } from './rules'
 import { layDraft } from './scheduler'
 import { type Move, movesFor } from './search-moves'
+import { restaffAround, staffingLoss } from './staff-moments'
 
 export interface Found {
   readonly genes: Genes
@@ -16,60 +21,120 @@ export type SearchOptions = {
   readonly sweeps: number
   /** Where to begin; else a plan by priority. */
   readonly from?: Genes
+  /** `from` is nearly right: it is changed no more than it must. */
+  readonly near?: boolean
+  /** The share of the caller's time that is spent, in place of sweeps: ends at 1. */
+  readonly spent?: () => number
 }
 /** So many changes in all: measured at about 1 s for 40 shots, 2 s for 80. */
-const DEFAULT_TRIALS = 6000
+const DEFAULT_TRIALS = 3000
 export const defaultSweeps = ({ floats, moments }: DayProblem) =>
   Math.ceil(DEFAULT_TRIALS / Math.max(4, floats.length + moments.length))
-const HOT = 60
-const COLD = 0.2
+/** A trial changes what all hangs on in so many cases, and else so often a few shots. */
+const BASE_SHARE = 0.25
+const SMALL_CHANGES = 8
+/** Points, at the beginning and at the end. */
+const HOT = 40
+const COLD = 0.3
+const NEARBY = 2
+const ROUNDS = 3
+/** Of these, so many make room for one shot. */
+const ROOM_SHARE = 0.4
+/** Small changes after each change of what all hangs on. */
+const SETTLING = 6
 
-/** Simulated annealing over the genes; the best day met, not the last. Same seed and sweeps, same day. */
-export function searchDay(problem: DayProblem, { seed, sweeps, from }: SearchOptions): Found {
+/** Simulated annealing; the best day met, not the last. Same seed and sweeps, same day. */
+export function searchDay(problem: DayProblem, { seed, sweeps, from, near, spent }: SearchOptions): Found {
   const random = chanceOf(seed, 0, 0x6461).uniform
   const board = newBoard(problem)
-  let genes = from ? copyGenes(from) : firstGenes(problem)
-  let draft = layDraft(board, genes)
-  let best: Found = { genes, draft }
-  const moves = movesFor(problem)
+  const state = new DayState(board, from ? copyGenes(from) : firstGenes(problem))
+  const best = new Best(state)
   const trials = sweeps * Math.max(4, problem.floats.length + problem.moments.length)
-  for (let i = 0; i < trials; i++) {
-    const temperature = HOT * (COLD / HOT) ** (i / trials)
-    const tried = copyGenes(genes)
-    const move = moves[Math.floor(random() * moves.length)] as Move
-    move(tried, random, draft)
-    const next = layDraft(board, tried)
-    if (next.cost > draft.cost && random() >= Math.exp((draft.cost - next.cost) / temperature)) continue
-    genes = tried
-    draft = next
-    if (draft.cost < best.draft.cost - 1e-9) best = { genes, draft }
+  const moves = movesFor(problem)
+  let round = 0
+  let done = 0
+  for (let i = 0; ; i++) {
+    if (!spent) done = i / trials
+    else if (i % 16 === 0) done = spent()
+    if (done >= 1 || trials === 0) break
+    if (Math.floor(done * ROUNDS) > round) {
+      round = Math.floor(done * ROUNDS)
+      best.bringBack(state)
+    }
+    const hot = (near ? NEARBY : HOT) / 2 ** round
+    const temperature = hot * (COLD / hot) ** (done * ROUNDS - round)
+    if (random() < BASE_SHARE) changeBase(state, moves, temperature, random)
+    else for (let k = 0; k < SMALL_CHANGES; k++) changeFloats(state, temperature, random, best)
+    best.see(state)
   }
-  return trials > 0 ? settled(problem, board, best) : best
+  best.bringBack(state)
+  if (trials > 0) settle(problem, state, random)
+  const genes = state.asGenes()
+  return { genes, draft: layDraft(board, genes) }
+}
+const accepted = (before: number, after: number, temperature: number, random: () => number) =>
+  after <= before || random() < Math.exp((before - after) / temperature)
+
+function changeFloats(state: DayState, temperature: number, random: () => number, best: Best | null): void {
+  if (state.movable.length === 0) return
+  const before = state.cost
+  state.begin()
+  const move = FLOAT_MOVES[Math.floor(random() * FLOAT_MOVES.length)] as FloatMove
+  if (move(state, random) && accepted(before, state.tally(), temperature, random)) best?.see(state)
+  else state.undo()
+}
+
+function changeBase(state: DayState, moves: readonly Move[], temperature: number, random: () => number): void {
+  const { genes, base, cost } = state
+  const floats = [...state.board.floats]
+  const tried = { ...genes, meatOn: [...genes.meatOn], momentMode: [...genes.momentMode], meals: [...genes.meals] }
+  if (random() >= ROOM_SHARE || !makeRoom(state, tried, random)) {
+    const move = moves[Math.floor(random() * moves.length)] as Move
+    move(tried, random)
+    state.rebase(tried, random)
+  }
+  // The other shots settle a little before the two days are compared.
+  for (let k = 0; k < SETTLING; k++) changeFloats(state, COLD, random, null)
+  if (!accepted(cost, state.cost, temperature, random)) state.reset(genes, base, floats)
+}
+
+/** The best day met. */
+class Best {
+  private kept!: Pick<DayState, 'genes' | 'base' | 'cost'> & { readonly floats: readonly (Place | null)[] }
+  constructor(state: DayState) {
+    this.keep(state)
+  }
+  see(state: DayState): void {
+    if (state.cost < this.kept.cost - 1e-9) this.keep(state)
+  }
+  bringBack(state: DayState): void {
+    state.reset(this.kept.genes, this.kept.base, this.kept.floats)
+  }
+  private keep({ genes, base, cost, board }: DayState): void {
+    this.kept = { genes, base, cost, floats: [...board.floats] }
+  }
 }
 
 /** One moment shot after another is staffed anew or dropped while that helps: chance may have left a clash standing. */
-function settled(problem: DayProblem, board: Board, found: Found): Found {
-  let best = found
+function settle(problem: DayProblem, state: DayState, random: () => number): void {
   for (let again = true; again; ) {
     again = false
-    problem.moments.forEach((job, i) => {
+    for (const [i, job] of problem.moments.entries())
       for (let mode = DROPPED; mode < job.modes.length; mode++) {
-        const genes = copyGenes(best.genes)
-        genes.momentMode[i] = mode
-        const draft = layDraft(board, genes)
-        if (draft.cost >= best.draft.cost - 1e-9) continue
-        best = { genes, draft }
-        again = true
+        const { genes, base, cost } = state
+        if (mode === genes.momentMode[i]) continue
+        const floats = [...state.board.floats]
+        state.rebase({ ...genes, momentMode: genes.momentMode.with(i, mode) }, random)
+        if (state.cost >= cost - 1e-9) state.reset(genes, base, floats)
+        else again = true
       }
-    })
   }
-  return best
 }
 
 /** Moments staffed at the least loss; the rest by weight, the least free first. */
 export function firstGenes(problem: DayProblem): Genes {
   const { floats, moments, cooks } = problem
-  const meatOn = cooks.map((_, c) => bestStart(problem, c))
+  const meatOn = bestStarts(problem)
   const minutes = cooks.map((_, c) => problem.meatOn.choices[c]?.[meatOn[c] as number] ?? 0)
   const room = (i: number) => {
     const job = floats[i] as DayProblem['floats'][number]
@@ -98,6 +163,31 @@ function lockedCosts({ floats, moments }: DayProblem): number[][] {
       return taken.reduce((sum, f) => sum + f.weight * 0.02, 0)
     }),
   )
+}
+
+const SCAN_MIN = 5
+/** Every cook when it suits it best; further ones where their moments keep most clear of those before. */
+function bestStarts(problem: DayProblem): number[] {
+  const indices = problem.cooks.map((_, c) => bestStart(problem, c))
+  const minutes = problem.meatOn.choices.map((all, c) => all[indices[c] as number] ?? 0)
+  for (let c = 1; c < indices.length; c++) {
+    const choices = problem.meatOn.choices[c] as readonly number[]
+    let least = Number.POSITIVE_INFINITY
+    for (let i = 0; i < choices.length; i += SCAN_MIN) {
+      const on = minutes.with(c, choices[i] as number)
+      const loss = looseStaffing(problem, on) + i * PRICES.laterMeatOnPerMin
+      if (loss < least) [least, indices[c]] = [loss, i]
+    }
+    minutes[c] = choices[indices[c] as number] as number
+  }
+  return indices
+}
+/** What the moments lose, staffed one after another. */
+function looseStaffing(problem: DayProblem, on: readonly number[]): number {
+  const modes = problem.moments.map(() => DROPPED)
+  const { uniform } = chanceOf(1, 0, 0x6c6f)
+  for (let round = 0; round < 2; round++) restaffAround(problem, on, modes, -1, uniform)
+  return staffingLoss(problem, on, modes)
 }
 
 /** Where the wanted light has the highest chance; else the soonest. */

@@ -57,11 +57,11 @@ describe("calls of one's own", () => {
     expect(new Set(layout.personal?.map((p) => p.call)).size).toBeGreaterThan(1)
   })
   it('tells a rest that is too short before the next call, by person', () => {
-    const { layout } = lay({ day: { call: '13:00', nextCall: '05:30', turnaround: '11 h' } })
+    const { layout } = lay({ day: { call: '13:00', nextCall: '04:00', turnaround: '11 h' } })
     const told = layout.conflicts.filter((c) => c.rule === 'turnaround')
     expect(told.length).toBeGreaterThan(0)
     expect(told[0]?.sentence).toMatch(
-      /is called at 05:30 the next day: \d+ h \d+ min of rest, and 11 h are asked\. Call /,
+      /is called at 04:00 the next day: \d+ h \d+ min of rest, and 11 h are asked\. Call /,
     )
   })
 })
