@@ -3,10 +3,14 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { gzipSync } from 'node:zlib'
+import { hearAll } from './hear-all'
 
 const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
 /** A page that does not exist is the empty page: the frame of the app and nothing in it. */
 const EMPTY_PAGE = '/nothing-here'
+/** Of the events of a shoot, with a reading each second for so long. */
+const LISTENERS = 200
+const HEARD_S = 10
 
 async function start(folder: string) {
   const since = performance.now()
@@ -27,7 +31,7 @@ async function start(folder: string) {
       child.once('exit', () => resolve())
       child.kill('SIGTERM')
     })
-  return { address, startedS, stop }
+  return { address, pid: child.pid ?? 0, startedS, stop }
 }
 
 /** Gzip bytes of every script that a page asks for. */
@@ -49,15 +53,16 @@ async function ownScriptKb(address: string): Promise<number> {
   return Math.max(...own) / 1024
 }
 
-/** The second start of a built app, and the heaviest page's own script. */
+/** The second start of a built app, the heaviest page's own script, and how soon 200 listeners hear a reading. */
 export async function benchApp(): Promise<Record<string, number>> {
   const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-bench-'))
   try {
     await (await start(folder)).stop() // the first start makes the database
     const app = await start(folder)
     const own_script_kb = await ownScriptKb(app.address)
+    const heard = await hearAll(app, LISTENERS, HEARD_S)
     await app.stop()
-    return { warm_start_s: app.startedS, own_script_kb }
+    return { warm_start_s: app.startedS, own_script_kb, sse_200_p99_ms: heard.p99Ms }
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
