@@ -40,7 +40,7 @@ export function twinOf(family: Family, kind: TwinKind, n: number, seed: number):
 export const tablesOf = (seed: number, each: number, kinds: readonly TwinKind[] = TWIN_KINDS) =>
   FAMILIES.map((family) => tableOf(family, seed, each, kinds))
 
-function tableOf(family: Family, seed: number, each: number, kinds: readonly TwinKind[]): FamilyTable {
+export function tableOf(family: Family, seed: number, each: number, kinds: readonly TwinKind[]): FamilyTable {
   const rows: Row[] = []
   const preFire: number[] = []
   for (const kind of kinds)

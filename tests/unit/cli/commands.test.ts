@@ -1,5 +1,7 @@
 import { spawnSync } from 'node:child_process'
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { valueAt } from '../../../lib/plan/edit'
 
@@ -10,6 +12,11 @@ const forecast = (document: unknown, ...args: string[]) => {
     input: typeof document === 'string' ? document : JSON.stringify(document),
   })
   return { code: run.status, out: run.stdout, problems: run.stderr.split('\n').filter(Boolean) }
+}
+interface Moment {
+  id: string
+  q10: number
+  q90: number
 }
 interface Printed {
   cooks: { moments: { id: string }[]; warnings: { code: string; path: string }[] }[]
@@ -63,6 +70,30 @@ describe('forecast on the command line', { timeout: 60_000 }, () => {
       expect(ask('4294967296')).toBe(': --seed is a whole number from 0 to 4294967295.\n')
     },
   )
+
+  it('readings move the forecast; a fault in them is told at its line, and nothing is printed', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'readings-'))
+    const file = (name: string, text: string) => {
+      writeFileSync(path.join(folder, name), text)
+      return path.join(folder, name)
+    }
+    const rows = Array.from({ length: 12 }, (_, i) => `${3600 + 120 * i},core,${22 + i}\n`).join('')
+    const good = file('good.csv', `t_s,sensor,temp_C\n${rows}0,cooker,150\n`)
+    const moved = forecast(shoot, '--members', '8', '--kernel', 'simd', '--readings', good, '--now', '6000')
+    const { cooks } = JSON.parse(moved.out) as { cooks: { read: { now: number; why: string[] }; moments: Moment[] }[] }
+    expect([moved.code, cooks[0]?.read.now]).toEqual([0, 6000])
+    expect(cooks[0]?.moments.find(({ id }) => id === 'probe-in')).toMatchObject({ q10: 3480, q90: 3480 })
+    const bad = file('bad.csv', 't_s,sensor,temp_C\n60,core,hot\n')
+    expect(forecast(shoot, '--readings', bad)).toMatchObject({
+      code: 2,
+      out: '',
+      problems: ['/readings/2: temp_C is "hot"; it is a number of °C from -60 to 1000.'],
+    })
+    const early = forecast(shoot, '--readings', good, '--now', '60')
+    expect([early.code, early.problems.length]).toEqual([2, 1])
+    expect(forecast(shoot, '--now', '60').code).toBe(2)
+    rmSync(folder, { recursive: true })
+  })
 
   it('a reader that hangs up is no fault', () => {
     const pipe = `"${process.execPath}" --import tsx lib/cli/forecast.ts prisma/demo/leg-of-lamb.json --members 4 | head -c 9`
