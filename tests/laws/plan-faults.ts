@@ -50,26 +50,28 @@ function valueFaults(forecast: Forecast): string[] {
     ...(['cookerC', 'surfaceC', 'coreC', 'probeC', 'atSlice', 'slicedProbe', 'offHeat', 'peakCoreC'] as const).flatMap(
       (name) => within(name, temps[name], -20, 450),
     ),
-    ...within('lossFrac', lossFrac, 0, losableOf(forecast)),
+    ...within('lossFrac', lossFrac, 0, heldBy(forecast).losable),
     ...within('lethalityLog', lethalityLog, 0, Infinity),
   ]
 }
 
-const losableOf = ({ cook }: Forecast) => {
+/** Water, and water with fat, share of the raw mass. */
+function heldBy({ cook }: Forecast) {
   const { composition, boneShare } = knownCutOf(cook.roast)
-  return (composition.water + composition.fat) * (1 - boneShare)
+  const { water, fat } = composition
+  return { water: water * (1 - boneShare), losable: (water + fat) * (1 - boneShare) }
 }
 
 /**
  * A cooker's layers and drift aside, meat is never hotter than what stood around it; and its middle passes the boiling
- * point only once the roast is dried through.
+ * point only once the roast has lost as much as nearly all its water.
  */
 const LAYERS_K = 60
 const DRIED_THROUGH = 0.9
 function heatFaults(forecast: Forecast): string[] {
   const { trace, members, lossFrac } = forecast
   for (let m = 0; m < members; m++) {
-    const dry = (lossFrac[m] as number) >= DRIED_THROUGH * losableOf(forecast)
+    const dry = (lossFrac[m] as number) >= DRIED_THROUGH * heldBy(forecast).water
     let hottest = -Infinity
     for (let i = m * trace.count; i < (m + 1) * trace.count; i++) {
       hottest = Math.max(hottest, trace.cookerC[i] as number, trace.coreC[m * trace.count] as number)
