@@ -1,7 +1,7 @@
 import type { Mode } from './crew'
 import type { DayState } from './day-state'
 import { AS_ANNOUNCED, type Place } from './draft'
-import { findFloat, fitsAt, openWindows, spanTimes } from './place-float'
+import { findFloat, fitsAt, mustWait, openWindows, spanTimes } from './place-float'
 
 /** Changes a few shots of a day; false where there was nothing to change. */
 export type FloatMove = (state: DayState, random: () => number) => boolean
@@ -60,16 +60,23 @@ function fill(state: DayState, random: () => number): void {
   const place = findFloat(state.board, i, pick(random, state.job(i).modes.length), 0)
   if (place) state.put(i, place)
 }
-export const lostOf = (state: DayState): number[] => {
+const lostOf = (state: DayState): number[] => {
   const lost: number[] = []
   for (const i of state.movable) if (!state.place(i)) lost.push(i)
   return lost
 }
 
+/** Mostly the heavier of two. */
+export function oneLost(state: DayState, random: () => number): number | undefined {
+  const lost = lostOf(state)
+  const [i, j] = [lost[pick(random, lost.length)], lost[pick(random, lost.length)]]
+  if (i === undefined || j === undefined) return i
+  return state.job(j).weight > state.job(i).weight ? j : i
+}
+
 /** A shot that found no place takes one from others, and they look for another. */
 function rescue(state: DayState, random: () => number): boolean {
-  const lost = lostOf(state)
-  const i = lost[pick(random, lost.length)]
+  const i = oneLost(state, random)
   if (i === undefined) return band(state, random)
   const { modes } = state.job(i)
   const mode = modes[pick(random, modes.length)] as Mode
@@ -128,7 +135,9 @@ function whereMomentsLeave(state: DayState, i: number, mode: Mode, random: () =>
   const [first, last] = [window.lo - job.setup, window.hi - job.roll - job.setup]
   let at = first + pick(random, last - first + 1)
   for (let wrapped = false; ; ) {
-    const next = booked.nextStart(mode, at, job.setup, job.roll)
+    let next = booked.nextStart(mode, at, job.setup, job.roll)
+    if (next === at && job.shot.priority === 'must')
+      next = mustWait(state.board, job, mode, at, at + job.setup + job.roll)
     if (next === at) return at
     if (next <= last) at = next
     else if (wrapped) return null

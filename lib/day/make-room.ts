@@ -1,8 +1,8 @@
 import { DROPPED } from './assign-moments'
 import type { Mode } from './crew'
 import type { DayState } from './day-state'
-import type { Genes } from './draft'
-import { force, lostOf, meet } from './float-moves'
+import { copyGenes, type Genes } from './draft'
+import { force, meet, oneLost } from './float-moves'
 import type { MomentJob } from './moment-job'
 import { openWindows, spanTimes } from './place-float'
 import { pairLoss } from './staff-moments'
@@ -10,22 +10,31 @@ import { pairLoss } from './staff-moments'
 const pick = (random: () => number, count: number) => Math.floor(random() * count)
 /** Points of chance between staffings that are alike. */
 const NOISE = 20
+const WITH_MEAT = 0.3
 
 /** A shot that found no place is given one, whatever moments stand there: they are staffed otherwise, or dropped. */
 export function makeRoom(state: DayState, genes: Genes, random: () => number): boolean {
-  const lost = lostOf(state)
-  const i = lost[pick(random, lost.length)]
+  const i = oneLost(state, random)
   if (i === undefined) return false
   const job = state.job(i)
+  if (random() < WITH_MEAT && moveMeat(state, genes, job.cook, random)) state.rebase(copyGenes(genes), random)
   const mode = job.modes[pick(random, job.modes.length)] as Mode
   const at = anywhere(state, i, random)
   if (!at) return false
   restaffBeside(state, genes, mode, at, random)
-  state.rebase(genes, random)
+  state.rebase(copyGenes(genes), random)
   state.begin()
   if (force(state, i, mode, at.setupStart, random)) state.tally()
   else state.undo()
   return true
+}
+
+/** Its meat goes on sooner or later as well. */
+function moveMeat({ board }: DayState, genes: Genes, cook: number, random: () => number): boolean {
+  const count = board.problem.meatOn.choices[cook]?.length ?? 1
+  const now = genes.meatOn[cook] as number
+  genes.meatOn[cook] = Math.min(count - 1, Math.max(0, now + pick(random, 61) - 30))
+  return genes.meatOn[cook] !== now
 }
 
 function anywhere(state: DayState, i: number, random: () => number): { setupStart: number; end: number } | null {

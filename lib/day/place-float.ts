@@ -179,7 +179,7 @@ function emptiesWatch(board: Board, task: TaskJob, mode: Mode, times: readonly [
 }
 
 /** A must cannot be cut short: it keeps out of every window in which its people may be called, and says from when. */
-function mustWait(board: Board, job: FloatJob, mode: Mode, from: number, to: number): number {
+export function mustWait(board: Board, job: FloatJob, mode: Mode, from: number, to: number): number {
   const { moments, tentative } = board.problem
   let start = from
   for (let k = 0; k < moments.length; k++) {
