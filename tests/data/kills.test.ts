@@ -16,5 +16,5 @@ describe('a server killed under writes', () => {
     // It would prove nothing if hardly anything had been written.
     expect(killed.acknowledged).toBeGreaterThan(KILLS)
     expect(killed.kept).toBeGreaterThanOrEqual(killed.acknowledged)
-  }, 300_000)
+  }, 600_000)
 })
