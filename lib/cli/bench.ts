@@ -14,6 +14,7 @@ import { benchApp } from './bench-app'
 import { benchKernels } from './bench-kernels'
 import { benchLayout } from './bench-layout'
 import { layoutTable } from './bench-layout-table'
+import { reforecastMs } from './bench-reforecast'
 
 type Figures = Record<string, number>
 const DEMO = 'prisma/demo/leg-of-lamb.json'
@@ -52,6 +53,7 @@ async function benchModel(shoot: Shoot): Promise<Figures> {
   const demoCook = toCookPlan(shoot, shoot.cooks[0] as Cook)
   return {
     ...benchKernels((hours) => fixedHours(shoot, hours), demoCook),
+    reforecast_ms: reforecastMs(demoCook),
     run_3d_10mm_ms: await medianMs(3, () => run3d10mm(ROAST)),
   }
 }

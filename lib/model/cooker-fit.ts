@@ -177,8 +177,15 @@ function driftFrom(
   own: Chance | undefined,
 ): Chance {
   let state: Float64Array | undefined
+  let spare = new Float64Array(STATES)
   const future = () => {
-    state = state === undefined ? drawn(last.mean, roots.last, own) : drawn(apply(law.turn, state), roots.kick, own)
+    if (state === undefined) state = drawn(last.mean, roots.last, own)
+    else if (own === undefined) state = apply(law.turn, state)
+    else {
+      const now = goOn(spare, state, law.turn, roots.kick, own)
+      spare = state as Float64Array<ArrayBuffer>
+      state = now
+    }
     return state
   }
   let before = 0
@@ -215,6 +222,18 @@ function drawn(mean: Float64Array, root: Matrix, own: Chance | undefined): Float
   const normals = Float64Array.from({ length: STATES }, () => own.normal())
   const off = apply(root, normals)
   return mean.map((x, i) => x + (off[i] as number))
+}
+
+/** The next minute's state, written to `out`: this is asked for each minute of each member. */
+function goOn(out: Float64Array, state: Float64Array, turn: Matrix, root: Matrix, own: Chance): Float64Array {
+  const [n0, n1, n2] = [own.normal(), own.normal(), own.normal()]
+  const at = (m: Matrix, i: number, j: number) => m[i * STATES + j] as number
+  const [fast, slow, slope, bias] = state as unknown as Four
+  out[0] = at(turn, 0, 0) * fast + at(root, 0, 0) * n0
+  out[1] = at(turn, 1, 1) * slow + at(turn, 1, 2) * slope + at(root, 1, 1) * n1
+  out[2] = at(turn, 2, 1) * slow + at(turn, 2, 2) * slope + at(root, 2, 1) * n1 + at(root, 2, 2) * n2
+  out[3] = bias
+  return out
 }
 
 function diagonal(values: Four): Matrix {

@@ -18,6 +18,8 @@ export interface Given {
 const AFTER_PULL: readonly MomentId[] = ['vents-open', 'sear-start', 'off-heat', 'carryover-peak', 'first-slice']
 const BESIDE: readonly MomentId[] = ['turn', 'carryover-peak']
 const CHECK_WITHIN_S = 1800
+/** Both read the same readings and err alike, so that two narrow by less than two strangers would. [own-trial] */
+const NARROWS = 0.5
 /** Error of an extrapolation, s: so much at once, and growing with the square of the time ahead. Measured on twins. [own-trial] */
 const CHECK_SD_S = 15
 const CHECK_SD_PER_S = 0.288 / 3600
@@ -59,7 +61,7 @@ function weigh(pulls: Float64Array, { nowS, extrapolatedS }: Given): (timeS: num
   const own = finite.reduce((sum, t) => sum + (t - meanS) ** 2, 0) / finite.length
   const check = (CHECK_SD_S + CHECK_SD_PER_S * Math.max(0, aheadS) ** 2) ** 2
   const share = own / (own + check)
-  const closer = Math.sqrt(1 - share)
+  const closer = 1 - NARROWS * (1 - Math.sqrt(1 - share))
   const towardS = middleS + share * (extrapolatedS - middleS)
   return (timeS) => (Number.isFinite(timeS) ? towardS + closer * (timeS - middleS) : timeS)
 }

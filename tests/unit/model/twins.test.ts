@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Line } from '../../twins/score'
-import { BOUNDS, missesOf, tablesOf } from '../../twins/table'
+import { BOUNDS, missesOf, tableOf } from '../../twins/table'
+import { FAMILIES } from '../../twins/twin'
 
 /** A few twins; a hundred of each kind are "npm run prove -- twins". */
 const FEW = 1
