@@ -6,8 +6,8 @@ import { readable, toleranceOf } from '../../../lib/card/rules'
 import type { Animal } from '../../../lib/model/cuts'
 import { DONENESS_RANGES, donenessAt } from '../../../lib/model/doneness'
 import type { Forecast } from '../../../lib/model/forecast'
-import { spreadOf } from '../../../lib/model/quantiles'
 import { minimumFor } from '../../../lib/model/minimums'
+import { spreadOf } from '../../../lib/model/quantiles'
 
 /** Everything a claim can be about but what cannot be bound. */
 export const CHECKABLE = CLAIM_KINDS.filter((kind) => kind !== 'unbound')
