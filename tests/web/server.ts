@@ -29,7 +29,9 @@ export async function startApp(folder?: string, port = '0'): Promise<RunningApp>
       stream.on('data', (bytes) => {
         said += bytes
         const found = ADDRESS.exec(said)
-        if (found) resolve(found[0])
+        if (!found) return
+        clearTimeout(timer)
+        resolve(found[0])
       })
     child.once('exit', () => reject(new Error(`The app did not start:\n${said}`)))
     child.once('exit', () => clearTimeout(timer))

@@ -109,7 +109,13 @@ class Hearing {
 
   #send(chunk: Uint8Array): void {
     if (this.#over) return
+    // None is left where the reader is gone already; whoever writes must not suffer for it.
     if ((this.#controller.desiredSize ?? 0) <= 0) this.stop()
-    else this.#controller.enqueue(chunk)
+    else
+      try {
+        this.#controller.enqueue(chunk)
+      } catch {
+        this.stop()
+      }
   }
 }
