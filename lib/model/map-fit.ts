@@ -35,12 +35,13 @@ export interface MapFit {
 }
 
 const SLOPE_STEP = 0.3
-const MOST_ROUNDS = 4
+const MOST_ROUNDS = 6
 /** No parameter goes further in one round, nor ever further out. */
-const MOST_STEP = 1.5
+const MOST_STEP = 2
 const FURTHEST = 4
 const SETTLED = 0.05
-const HALVINGS = [1, 0.4, 0.12]
+/** Levenberg's: the whole step, and shorter ones that turn toward steepest descent, side by side. */
+const DAMPINGS = [0, 1, 4, 16, 64, 256, 1024]
 
 export function fitMap(problem: Problem): MapFit {
   const n = problem.centre.length
@@ -51,14 +52,17 @@ export function fitMap(problem: Problem): MapFit {
   let root = rootOf(around.white, n)
   while (rounds < MOST_ROUNDS) {
     rounds++
-    const step = stepOf(u, around, n)
-    const tries = HALVINGS.map((part) => u.map((x, i) => clamp(x + part * (step[i] as number), FURTHEST)))
+    const tries = DAMPINGS.map((damping) => {
+      const step = stepOf(u, around, n, damping)
+      return u.map((x, i) => clamp(x + (step[i] as number), FURTHEST))
+    })
     const lefts = simulated(problem, tries)
     const costs = lefts.map((left, i) => costOf(problem, tries[i] as Float64Array, left))
     const best = costs.indexOf(Math.min(...costs))
     if (!((costs[best] as number) < cost)) break
-    const moved = Math.max(...step.map(Math.abs))
-    u = tries[best] as Float64Array
+    const next = tries[best] as Float64Array
+    const moved = next.reduce((most, x, i) => Math.max(most, Math.abs(x - (u[i] as number))), 0)
+    u = next
     const gained = cost - (costs[best] as number)
     cost = costs[best] as number
     around = lookAround(problem, u)
@@ -111,11 +115,14 @@ const gramOf = (white: readonly Float64Array[], n: number) => {
 }
 const rootOf = (white: readonly Float64Array[], n: number) => inverseRootOnePlus(gramOf(white, n), n)
 
-function stepOf(u: Float64Array, { white, whiteLeft }: Around, n: number): Float64Array {
+function stepOf(u: Float64Array, { white, whiteLeft }: Around, n: number, damping: number): Float64Array {
   const normal = gramOf(white, n)
-  for (let i = 0; i < n; i++) normal[i * n + i] = (normal[i * n + i] as number) + 1
+  for (let i = 0; i < n; i++) normal[i * n + i] = (normal[i * n + i] as number) + 1 + damping
   const right = Float64Array.from(white, (row, i) => dot(row, whiteLeft) - (u[i] as number))
-  return solve(cholesky(normal, n), n, right).map((x) => clamp(x, MOST_STEP))
+  const step = solve(cholesky(normal, n), n, right)
+  // shortened as a whole: cut short one by one, a step goes astray
+  const longest = step.reduce((most, x) => Math.max(most, Math.abs(x)), 0)
+  return step.map((x) => x * Math.min(1, MOST_STEP / longest))
 }
 
 /** A member drawn anew: near the best one where the readings tell, as it was drawn where they do not. */
