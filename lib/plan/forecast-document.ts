@@ -47,7 +47,7 @@ export function forecastDocument(
       const marks = read?.marks?.get(cook.id) ?? []
       if (read === undefined || (readings.length === 0 && marks.length === 0 && read.nowS === undefined))
         return [cook.id, forecastCook(plan, options)] as const
-      const observed = { readings, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) }
+      const observed = { readings, marks, ...(read.nowS === undefined ? {} : { nowS: read.nowS }) }
       const given = assimilate(plan, observed, options)
       moved.set(cook.id, { read: readSummary(forecastCook(plan, options), given, observed) })
       return [cook.id, given.forecast] as const
