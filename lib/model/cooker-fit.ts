@@ -11,6 +11,8 @@ import type { Sample } from './readings'
 /** Slow drift against the fast one's spread, and its memory. [estimate] */
 const SLOW_RATIO = 1.5
 const SLOW_S = 3600
+/** More is no drift. It fades with the excess over the day's air, so that a cooker that cools stays about that. [estimate] */
+const MOST_DRIFT_K = 60
 /** The fire is tended until meat-on. [estimate] */
 const AT_MEAT_ON_SD_K = 1
 /** A sensor's flicker; half a thermostat's swing comes on top. [estimate] */
@@ -60,7 +62,7 @@ export function fitCooker(
   const told = 1 - Math.min(1, leftK2 / (biasVarianceK2 || 1))
   const roots = { last: rootOf(last.cov), kick: rootOf(law.kick) }
   return {
-    pastK: smooth.map((mean) => (mean[0] as number) + (mean[1] as number)),
+    pastK: smooth.map(driftK),
     biasK: bias,
     biasVarianceK2: leftK2,
     level: {
@@ -197,12 +199,13 @@ function driftFrom(
       if (k === smooth.length) before = driftK(smooth[k - 1] as Float64Array) - driftK(future())
       if (past) return driftK(past)
       before *= step.keep
-      return driftK(future()) + before
+      return Math.max(-MOST_DRIFT_K, Math.min(MOST_DRIFT_K, driftK(future()) + before))
     },
     own,
   )
 }
-const driftK = (state: Float64Array) => (state[0] as number) + (state[1] as number)
+const driftK = (state: Float64Array) =>
+  Math.max(-MOST_DRIFT_K, Math.min(MOST_DRIFT_K, (state[0] as number) + (state[1] as number)))
 
 /** The normals for a path given minute by minute; where it is not, the member's own. */
 function kicks({ keep, kickK }: Step, pathAt: (minute: number) => number | undefined, own: Chance | undefined): Chance {
