@@ -1,7 +1,7 @@
 import type { Layout } from '@/lib/day/layout'
 import { cutOf } from '@/lib/model/custom-cut'
-import { windowOf } from '@/lib/model/quantiles'
 import { minimumFor } from '@/lib/model/minimums'
+import { windowOf } from '@/lib/model/quantiles'
 import { formatClock, fromIso } from '@/lib/plan/clock'
 import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
