@@ -8,12 +8,13 @@ import { gapPct, openDay, pricesNow, readDay, seedsOf } from './committed-days'
 
 const SECONDS = 2
 
-/** As many sweeps as the machine does in the time, from one short run. */
-export function sweepsIn(seconds: number, problem: DayProblem): number {
-  searchDay(problem, { seed: 0, sweeps: 2 })
-  const started = performance.now()
-  searchDay(problem, { seed: 0, sweeps: 8 })
-  return Math.max(1, Math.floor((seconds * 8000) / (performance.now() - started)))
+/** A search's time budget in seconds of one core, read as it goes. */
+export function secondsOfCore(seconds: number): () => number {
+  const began = process.cpuUsage()
+  return () => {
+    const { user, system } = process.cpuUsage(began)
+    return (user + system) / 1e6 / seconds
+  }
 }
 
 /** Gap to the best that is known, in per cent of what may be dropped, for each committed day after so long; ascending. */
@@ -22,7 +23,7 @@ export function layoutGaps(shots: number, seconds = SECONDS): number[] {
     const day = readDay(shots, seed)
     if (!day || day.best.prices !== pricesNow()) return []
     const { problem } = openDay(day)
-    const { draft } = searchDay(problem, { seed, sweeps: sweepsIn(seconds, problem) })
+    const { draft } = searchDay(problem, { seed, sweeps: 1, spent: secondsOfCore(seconds) })
     return [gapPct(problem, draft.cost, day.best.cost)]
   })
   return gaps.sort((a, b) => a - b)

@@ -27,7 +27,7 @@ export interface RePlanOptions {
   readonly sweeps?: number
 }
 /** So many changes tried: a crew waits for the answer. */
-const TRIALS = 2000
+const TRIALS = 800
 
 /**
  * The rest of a running day laid out anew, after the forecast has changed. What is past or begins within ten minutes
@@ -54,7 +54,7 @@ export function searchRest(
   const from = genesFrom(bare, previous)
   const tries = sweeps ?? Math.ceil(TRIALS / Math.max(4, bare.floats.length + bare.moments.length))
   const first = searchDay(bare, { seed, sweeps: 0, from })
-  const found = searchDay(refineCalls(bare, first.draft), { seed, sweeps: tries, from })
+  const found = searchDay(refineCalls(bare, first.draft), { seed, sweeps: tries, from, near: stable })
   return { ...found, problem: refineCalls(bare, found.draft) }
 }
 

@@ -1,3 +1,4 @@
+import { secondsOfCore } from '../../../lib/cli/bench-layout'
 import { gapPct, openDay, pricesNow, readDay, seedsOf } from '../../../lib/cli/committed-days'
 import type { DayProblem } from '../../../lib/day/problem'
 import { searchDay } from '../../../lib/day/search'
@@ -40,7 +41,7 @@ function gapOf(shots: number, day: number, seed: number) {
   if (!committed || committed.best.prices !== pricesNow())
     throw new Error(`Day ${day} of ${shots} shots has no best value at these prices: npx tsx lib/cli/renew-days.ts`)
   const { problem } = openDay(committed)
-  const { draft } = searchDay(problem, { seed, sweeps: sweepsIn(problem) })
+  const { draft } = searchDay(problem, { seed, sweeps: 1, spent: secondsOfCore(SECONDS) })
   return {
     gap: gapPct(problem, draft.cost, committed.best.cost),
     ofCost: (100 * (draft.cost - committed.best.cost)) / committed.best.cost,
@@ -48,15 +49,6 @@ function gapOf(shots: number, day: number, seed: number) {
     drops: committed.best.cost > draft.cost - 20 && [...draft.moments, ...draft.floats].some((place) => !place),
     overlap: windowsMeet(problem),
   }
-}
-
-const cpuS = () => process.cpuUsage().user / 1e6
-/** As many sweeps as one core does in the time, from one short run. */
-function sweepsIn(problem: DayProblem): number {
-  searchDay(problem, { seed: 0, sweeps: 2 })
-  const began = cpuS()
-  searchDay(problem, { seed: 0, sweeps: 8 })
-  return Math.max(1, Math.floor((SECONDS * 8) / (cpuS() - began)))
 }
 
 /** Two moments at different instants whose 5 to 95 % windows overlap. */
