@@ -1,7 +1,6 @@
 import { checkLayout } from '../day/check'
 import type { DayForecast } from '../day/day-forecast'
 import { layOutDay } from '../day/lay-out'
-import type { DayProblem } from '../day/problem'
 import { searchDay } from '../day/search'
 import type { Shoot } from '../plan/shoot'
 import { gapPct, openDay, pricesNow, readDay, seedsOf } from './committed-days'
