@@ -1,4 +1,4 @@
-import { printed, tablesOf } from '../twins/table'
+import { printed, tablesOf } from '../../twins/table'
 
 /** Of each kind in each family. */
 const EACH = 100
