@@ -3,7 +3,7 @@ import type { Line } from '../../twins/score'
 import { BOUNDS, missesOf, tableOf } from '../../twins/table'
 import { FAMILIES } from '../../twins/twin'
 
-/** A few twins; a hundred of each kind are "npm run prove -- twins". */
+/** A few twins; a hundred of each kind are "tests/proofs/open/twins.ts". */
 const FEW = 1
 /** So few are off by more in the mean than many are; the bounds themselves are the proof's. */
 const FEW_ALLOW = 1.5
