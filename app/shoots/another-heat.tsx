@@ -39,7 +39,7 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
           </button>
         ))}
         <div className="w-40">
-          <Field label="Cooker at" value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
+          <Field label="Instead at" value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
         </div>
         <button type="submit" className="btn mb-3" disabled={working || typed.trim() === ''}>
           Compare

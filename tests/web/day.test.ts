@@ -31,8 +31,12 @@ const told = (words: string | RegExp) =>
 const press = (name: string) => page.getByRole('button', { name, exact: true }).click()
 const titles = () =>
   page.getByLabel(/^Title of shot/).evaluateAll((all) => all.map((e) => (e as HTMLInputElement).value))
-const stored = async () =>
-  (await (await page.request.get(page.url().replace('/shoots', '/api/shoots').replace('/day', ''))).json()).document
+/** Asked by the page itself: its connections are the browser's, and outlive the server's idle time. */
+const stored = () =>
+  page.evaluate(async () => {
+    const address = location.pathname.replace('/shoots', '/api/shoots').replace('/day', '')
+    return (await (await fetch(address)).json()).document
+  })
 
 describe.sequential('the table', () => {
   it('lays the day out in the browser as something is typed, and says that it is tried out', async () => {
