@@ -3,14 +3,14 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { killServer } from './kill-server'
 import { freshFolder } from './real-database'
 
-const KILLS = 10
+const KILLS = 4
 let folder = ''
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 describe('a server killed under writes', () => {
   it(`loses and doubles no acknowledged entry in ${KILLS} ends at random moments, its database deleted in between`, async () => {
     folder = await freshFolder()
-    const killed = await killServer(folder, KILLS, 11, 6)
+    const killed = await killServer(folder, KILLS, 11, 3)
     expect(killed).toMatchObject({ kills: KILLS, lost: 0, doubled: 0 })
     expect(killed.rebuilds).toBeGreaterThanOrEqual(2)
     // It would prove nothing if hardly anything had been written.

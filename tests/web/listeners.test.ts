@@ -3,7 +3,7 @@ import { hearAll } from '../../lib/cli/hear-all'
 import { type RunningApp, startApp } from './server'
 
 const LISTENERS = 200
-const SECONDS = 30
+const SECONDS = 10
 let app: RunningApp
 beforeAll(async () => {
   app = await startApp()
