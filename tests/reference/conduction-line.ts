@@ -12,7 +12,7 @@ const SKIN_C = 100
 const HELD_WPM2K = 1e5
 const STEP_S = 10
 const LONGEST_S = 24 * 3600
-/** Brings the median of the held-out rows near 1: the trial's own factor, /work/shared/model-trial.md. */
+/** Brings the median of the held-out rows near 1: the factor that our own trial of skin laws found for conduction alone. */
 const FACTOR = 1.4
 
 const held: SkinLaw = (out, frontC) => {

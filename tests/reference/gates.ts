@@ -13,12 +13,12 @@ export const GATES = {
   'conduction-3d/time': { mean: 0.002, worst: 0.004, unit: 'share', fixture: 'conduction-series' },
   // One radius and one exponent for a whole solid; flat cuts (brisket, salmon) are the worst.
   'shape/residual': { mean: 0.005, worst: 0.01, unit: 'share', fixture: 'conduction-series' },
-  // Open timetables differ among themselves by 25 to 40 % on one cut. Goal: share 0.76, median 0.96 to 1.04, log-sd 0.13.
+  // Open timetables differ among themselves by 25 to 40 % on one cut. Goal: share 0.76, median 0.96 to 1.04, log-sd 0.13. The scatter misses its gate.
   'roasting-times/score': {
     share: 0.7,
     medianLow: 0.95,
     medianHigh: 1.05,
-    logSd: 0.16,
+    logSd: 0.15,
     unit: '-',
     fixture: 'roasting-times',
   },
