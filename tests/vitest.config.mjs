@@ -3,6 +3,8 @@ import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
+/** Suites of pure code share a process, and so load the model once; what they hold between tests is memory of pure functions. */
+const PURE = ['unit', 'laws', 'reference'].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`)
 
 export default defineConfig({
   root,
@@ -10,9 +12,12 @@ export default defineConfig({
     alias: { '@': root.replace(/\/$/, ''), 'server-only': path.join(root, 'node_modules/server-only/empty.js') },
   },
   test: {
-    include: ['tests/**/*.test.{ts,tsx}'],
     testTimeout: 30_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
+    projects: [
+      { extends: true, test: { name: 'pure', include: PURE, isolate: false } },
+      { extends: true, test: { name: 'whole', include: ['tests/**/*.test.{ts,tsx}'], exclude: PURE } },
+    ],
   },
 })

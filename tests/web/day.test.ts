@@ -75,6 +75,8 @@ describe.sequential('the table', () => {
 describe.sequential('the axis', () => {
   it('tries a minute by the arrow keys, lets it go by Escape, and pins it by Enter', async () => {
     const smoke = slider('5 Smoke at the vent')
+    // what was typed before is saved at once, and laid out by the server some seconds later
+    await expect.poll(() => page.getByText('Trying out.').count(), { timeout: 20_000 }).toBe(0)
     const before = await smoke.getAttribute('aria-valuetext')
     await smoke.focus()
     await smoke.press('Shift+ArrowRight')
