@@ -22,9 +22,21 @@ export interface Trouble {
   readonly action: string
   readonly deadline: Instant
 }
+/** A forecast cook as a picture draws it: seconds after meat-on, °C. */
+export interface LiveLine {
+  readonly meatOn: Instant
+  readonly t: readonly number[]
+  readonly coreC: readonly number[]
+  readonly coreLowC: readonly number[]
+  readonly coreHighC: readonly number[]
+  readonly probeC: readonly number[]
+  readonly cookerC: readonly number[]
+}
 export interface LiveForecast {
   /** Why it differs from the one before, in words. */
   readonly reason: string
+  /** By cook. */
+  readonly lines?: Readonly<Record<string, LiveLine>>
   readonly expected: readonly Expected[]
   readonly troubles?: readonly Trouble[]
   /** By cook, when the fuel is likely to run out. */

@@ -1,0 +1,37 @@
+import type { EntryDocument } from '@/lib/log/entry'
+import type { Effect, Session } from '@/lib/session/session'
+import type { Instant } from '@/lib/units'
+
+/** What a person or device adds; the feed puts id, time and name to it. */
+export type EntryDraft = Omit<EntryDocument, 'id' | 'at' | 'by'> & { readonly kind: string }
+
+/** Live: the server hears us. Catching up: connected, the outbox or the log is not through yet. Cut off: alone. */
+export type Link = 'live' | 'catching-up' | 'cut-off'
+
+/** All that a screen of the set shows follows from this. */
+export interface SetSnapshot {
+  readonly session: Session
+  readonly link: Link
+  /** Entries of this device that the server has not confirmed. */
+  readonly waiting: number
+  /** Whose forecast moves the calls now: a device's own only while it is cut off. */
+  readonly forecastBy: 'server' | 'this device' | null
+  /** What a merge brought, in sentences, newest first: "2 phones marked 'off heat', 40 s apart; the earlier counts." */
+  readonly merged: readonly string[]
+  /** The alert sounded last to this person, until it is answered. */
+  readonly sounding: (Effect & { readonly do: 'sound-alert' }) | null
+}
+
+/**
+ * Where a set screen gets its day from and puts its entries: the server, a rehearsal, or a test. An entry that `add`
+ * took is safe on the device before it returns.
+ */
+export interface SetFeed {
+  /** The server's time as well as it is known here; in a rehearsal the played time. */
+  now(): Instant
+  /** The person at this screen, or null where nobody has said. */
+  readonly person: string | null
+  snapshot(): SetSnapshot
+  subscribe(changed: () => void): () => void
+  add(draft: EntryDraft): Promise<void>
+}
