@@ -9,7 +9,7 @@ import { leavesTheFire, placeMoments } from './place-moments'
 import { placeDuties } from './place-tasks'
 import { type DayProblem, likelyMinute } from './problem'
 import { sameStand } from './refine-calls'
-import { RULES } from './rules'
+import { PRICES, RULES } from './rules'
 import { safeLow } from './samples'
 
 /** What of a day hangs on meat-on, call, staffing of moments and meals alone; most of what the search tries leaves it. */
@@ -33,10 +33,6 @@ export interface Base {
   readonly windows: readonly (readonly OpenWindow[])[]
 }
 const KEPT = 4
-/** Points: who stands at the place already can be called later, and by the probe. [estimate] */
-const NEW_STAND = 2
-/** Points: the cooks are put apart rather than a fire left, but a must is not given up for it. [estimate] */
-const FIRE_LEFT = 300
 
 /** Sets the board to the genes' moments, tasks and meals, from memory where they were tried just before. */
 export function layBase(board: Board, genes: Genes): Base {
@@ -83,7 +79,7 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
     crewCall: board.crewCall,
     moments,
     momentMasks: [...board.momentMasks],
-    momentCost: momentCost(problem, board.meatOn, moments) + firesLeftFor(board, moments) * FIRE_LEFT,
+    momentCost: momentCost(problem, board.meatOn, moments) + firesLeftFor(board, moments) * PRICES.fireLeft,
     duties,
     meals,
     mealBy: mealDeadline(board, meals),
@@ -187,7 +183,8 @@ function momentCost(problem: DayProblem, meatOn: readonly number[], moments: rea
     if (mode === DROPPED) cost += job.weight
     else
       cost +=
-        lossOf(jobs, clashes, meatOn, modes, earlier, i, mode) + (standsReady(jobs, modes, earlier, i) ? 0 : NEW_STAND)
+        lossOf(jobs, clashes, meatOn, modes, earlier, i, mode) +
+        (standsReady(jobs, modes, earlier, i) ? 0 : PRICES.newStand)
   })
   return cost
 }

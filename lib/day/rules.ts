@@ -63,6 +63,10 @@ export const PRICES = {
   /** The wished slice is given up for a must, and for nothing less. */
   wishMissed: 550,
   overtimePerPersonMin: 0.25,
+  /** Who stands at the place already can be called later, and by the probe. */
+  newStand: 2,
+  /** The cooks are put apart rather than a fire left, but a must is not given up for it. */
+  fireLeft: 300,
 } as const
 
 /** What a running day pays, in points, for changing what was announced. */
