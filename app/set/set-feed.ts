@@ -1,5 +1,6 @@
 import type { EntryDocument } from '@/lib/log/entry'
-import type { Effect, Session } from '@/lib/session/session'
+import type { Effect, LiveForecast, Session } from '@/lib/session/session'
+import type { SessionDay } from '@/lib/session/session-day'
 import type { Instant } from '@/lib/units'
 
 /** What a person or device adds; the feed puts id, time and name to it. */
@@ -34,4 +35,15 @@ export interface SetFeed {
   snapshot(): SetSnapshot
   subscribe(changed: () => void): () => void
   add(draft: EntryDraft): Promise<void>
+  /** Somebody says who they are; the device remembers it. Does nothing where the sign-in says it already. */
+  choose(person: string): void
+}
+
+/** All that a screen of the set needs to open; what `GET /api/shoots/ID/set-day` answers. */
+export interface SetOpening {
+  readonly version: number
+  readonly day: SessionDay
+  readonly forecast: { readonly id: string; readonly at: Instant; readonly forecast: LiveForecast } | null
+  readonly people: readonly { readonly id: string; readonly name?: string; readonly roles: readonly string[] }[]
+  readonly now: Instant
 }
