@@ -37,7 +37,7 @@ export const sensor = z
 const wrongSensor = (written: unknown) =>
   written === undefined ? `The probe is missing here. ${SENSOR_RULE}` : `${quoted(written)} is no probe. ${SENSOR_RULE}`
 export type Sensor = string
-export const sensorKind = (name: Sensor) => name.replace(/-\d$/, '') as 'core' | 'cooker' | 'air'
+export { sensorKind } from './sensor-kind'
 
 const NAME_RULE = 'Write letters, digits, hyphens and points, at most 60 ("phone-3f2a").'
 const NAME = /^[A-Za-z0-9][A-Za-z0-9._/-]{0,59}$/

@@ -1,10 +1,10 @@
-import type { MomentId } from '../model/moment-ids'
 import { standing, type Timed } from './corrections'
 import type { Answer, DayState, FoodPlace, Mark, ShotState, Span } from './day-state'
 import type { Entry, EntryOf } from './entry'
 import { foldProbes } from './fold-probes'
 import { foldTakes, shotStateOf } from './fold-takes'
 import type { Log } from './log'
+import { markKey } from './mark-key'
 import { tellings } from './tellings'
 
 /** The day as its log tells it: the same set of lines, in whatever order they came, gives the same state. */
@@ -48,7 +48,7 @@ function lastBy<T, V>(all: readonly T[], key: (one: T) => string, value: (one: T
 export const sorted = <V>(map: ReadonlyMap<string, V>): Record<string, V> =>
   Object.fromEntries([...map].sort(([a], [b]) => (a < b ? -1 : 1)))
 
-export const markKey = (cook: string, moment: MomentId) => `${cook}/${moment}`
+export { markKey }
 
 function foldMarks(marks: readonly Timed<EntryOf<'mark'>>[]): Record<string, Mark> {
   const found = new Map<string, Mark>()

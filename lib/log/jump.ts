@@ -1,6 +1,7 @@
 import { type Celsius, formatTemp, type UnitSystem } from '../units'
 import type { Read } from './day-state'
-import { type Sensor, sensorKind } from './fields'
+import type { Sensor } from './fields'
+import { sensorKind } from './sensor-kind'
 
 /** Faster than this no probe of the kind moves while it stays where it is, K/min. [estimate] */
 const MOST_K_PER_MIN = { core: 4, cooker: 60, air: 10 } as const

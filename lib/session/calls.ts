@@ -1,6 +1,6 @@
 import { RULES } from '../day/rules'
 import type { Take } from '../log/day-state'
-import { markKey } from '../log/fold'
+import { markKey } from '../log/mark-key'
 import { type Celsius, celsius, formatTemp, type Instant, instant, later, minutes, seconds } from '../units'
 import { type CallNow, type Effect, earlyOf, expectedOf, type Session } from './session'
 import type { SessionCall } from './session-day'
@@ -110,7 +110,7 @@ function moved(session: Session, call: SessionCall, before: CallNow, event: stri
   const same = from !== null && Math.abs(to - from) < minutes(RULES.movedMin) * 1000
   if (same || to <= session.now) return { next: before, effects: [] }
   const moves = before.moves + 1
-  const reason = session.forecast?.reason ?? ''
+  const reason = session.forecast?.reasons?.[call.cook] ?? session.forecast?.reason ?? ''
   const effect: Effect = { do: 'move-call', key: `move/${call.id}/${moves}`, event, call: call.id, from, to, reason }
   return { next: { ...before, announced: to, likely, moves }, effects: [effect] }
 }

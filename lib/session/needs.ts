@@ -1,4 +1,4 @@
-import { markKey } from '../log/fold'
+import { markKey } from '../log/mark-key'
 import type { MomentId } from '../model/moment-ids'
 import { type Instant, instant, later, minutes } from '../units'
 import { callNow, hottestCore, momentAt } from './calls'
