@@ -17,7 +17,15 @@ export default defineConfig({
     maxWorkers: 2,
     projects: [
       { extends: true, test: { name: 'pure', include: PURE, isolate: false } },
-      { extends: true, test: { name: 'whole', include: ['tests/**/*.test.{ts,tsx}'], exclude: PURE } },
+      {
+        extends: true,
+        test: {
+          name: 'whole',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: PURE,
+          globalSetup: 'tests/empty-database.ts',
+        },
+      },
     ],
   },
 })

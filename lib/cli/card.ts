@@ -9,6 +9,7 @@ import { toCookPlan } from '../plan/cook-plan'
 import type { Shoot } from '../plan/shoot'
 import { printCard } from '../print/render'
 import type { Paper } from '../print/sheet'
+import { asCommand } from './as-command'
 import { type Ensemble, ensembleOf, printJson } from './options'
 import { readShootFile, tell } from './problems'
 
@@ -21,10 +22,11 @@ interface Options extends Ensemble {
   readonly log: string | undefined
 }
 
-function readOptions(): Options | string {
+function readOptions(args: string[]): Options | string {
   const text = { type: 'string' } as const
   try {
     const { values, positionals } = parseArgs({
+      args,
       allowPositionals: true,
       options: { pdf: text, paper: text, seed: text, members: text, log: text },
     })
@@ -92,8 +94,8 @@ function write(path: string, bytes: Uint8Array): boolean {
 }
 
 /** Prints the claims of a shoot's recipe card with their findings, and its cautions; --pdf writes the card. */
-async function main(): Promise<void> {
-  const options = readOptions()
+export async function cardCommand(args: string[]): Promise<void> {
+  const options = readOptions(args)
   if (typeof options === 'string') return tell(options)
   if (options.log !== undefined)
     return tell('The card cannot read a log yet. Leave --log out: it is checked against the forecast.')
@@ -101,4 +103,4 @@ async function main(): Promise<void> {
   if (shoot) await printFor(shoot, options)
 }
 
-await main()
+await asCommand(import.meta.url, cardCommand)

@@ -5,6 +5,7 @@ import { layOutWithLids } from '../day/lay-out-with-lids'
 import type { Layout } from '../day/layout'
 import { problemsForLayout } from '../plan/parse'
 import type { Shoot } from '../plan/shoot'
+import { asCommand } from './as-command'
 import { forecastWith } from './forecast-with-lids'
 import { ensembleOf, printJson } from './options'
 import { readShootFile, readText, tell, tellProblems } from './problems'
@@ -12,8 +13,8 @@ import { readShootFile, readText, tell, tellProblems } from './problems'
 const USAGE = 'Write: npm run -s check -- FILE [--layout LAYOUT] [--seed N] [--members N].'
 
 /** Prints the rules that a layout breaks, `[]` when none; without --layout the day is laid out first. */
-function main(): void {
-  const asked = readOptions()
+export function checkCommand(args: string[]): void {
+  const asked = readOptions(args)
   if (typeof asked === 'string') tell(asked)
   else answer(asked)
 }
@@ -37,9 +38,10 @@ function printViolations(shoot: Shoot, asked: Options): void {
 }
 
 type Options = Exclude<ReturnType<typeof readOptions>, string>
-function readOptions() {
+function readOptions(args: string[]) {
   try {
     const { values, positionals } = parseArgs({
+      args,
       allowPositionals: true,
       options: { layout: { type: 'string' }, seed: { type: 'string' }, members: { type: 'string' } },
     })
@@ -64,4 +66,4 @@ function layoutFrom(path: string, shoot: Shoot): Layout | null {
   return null
 }
 
-main()
+await asCommand(import.meta.url, checkCommand)

@@ -3,6 +3,7 @@ import { KERNELS, type KernelName } from '../model/kernels'
 import { forecastDocument, type Read } from '../plan/forecast-document'
 import { LARGEST_READINGS_BYTES, readReadings } from '../plan/read-readings'
 import type { Shoot } from '../plan/shoot'
+import { asCommand } from './as-command'
 import { type Ensemble, ensembleOf, printJson, whole } from './options'
 import { readShootFile, readText, tell, tellProblems } from './problems'
 import { readOfLog } from './read-log'
@@ -15,8 +16,8 @@ const readingsTooLarge = (bytes: number) =>
   `The file of readings holds ${(bytes / 1e6).toFixed(1)} MB; ${LARGEST_READINGS_BYTES / 1e6} MB at most. Thin it to a reading every few seconds.`
 
 /** Prints the forecast of every cook of a shoot as one JSON document. */
-function main(): void {
-  const asked = readOptions()
+export function forecastCommand(args: string[]): void {
+  const asked = readOptions(args)
   if (typeof asked === 'string') tell(asked)
   else {
     const shoot = readShootFile(asked.file)
@@ -64,10 +65,11 @@ const LATEST_NOW_S = 129_600
 const kernelOf = (name = 'plain') => KERNELS.find((kernel) => kernel === name)
 
 /** The options, or a sentence that says what is wrong with them. */
-function readOptions(): Asked | string {
+function readOptions(args: string[]): Asked | string {
   const text = { type: 'string' } as const
   try {
     const { values, positionals } = parseArgs({
+      args,
       allowPositionals: true,
       options: { members: text, seed: text, kernel: text, readings: text, log: text, now: text },
     })
@@ -87,4 +89,4 @@ function readOptions(): Asked | string {
   }
 }
 
-main()
+await asCommand(import.meta.url, forecastCommand)

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util'
 import { layOutWithLids } from '../day/lay-out-with-lids'
 import { problemsForLayout } from '../plan/parse'
 import type { Shoot } from '../plan/shoot'
+import { asCommand } from './as-command'
 import { forecastWith } from './forecast-with-lids'
 import { ensembleOf, printJson } from './options'
 import { readShootFile, tell, tellProblems } from './problems'
@@ -9,8 +10,8 @@ import { readShootFile, tell, tellProblems } from './problems'
 const USAGE = 'Write: npm run -s layout -- FILE [--seed N].'
 
 /** Prints the laid-out day as one JSON document. */
-function main(): void {
-  const asked = readOptions()
+export function layoutCommand(args: string[]): void {
+  const asked = readOptions(args)
   if (typeof asked === 'string') tell(asked)
   else answer(asked)
 }
@@ -27,9 +28,9 @@ function printLayout(shoot: Shoot, seed: number): void {
 }
 
 type Options = Exclude<ReturnType<typeof readOptions>, string>
-function readOptions() {
+function readOptions(args: string[]) {
   try {
-    const { values, positionals } = parseArgs({ allowPositionals: true, options: { seed: { type: 'string' } } })
+    const { values, positionals } = parseArgs({ args, allowPositionals: true, options: { seed: { type: 'string' } } })
     if (positionals.length > 1) return USAGE
     const ensemble = ensembleOf(values)
     return typeof ensemble === 'string' ? ensemble : { file: positionals[0], seed: ensemble.seed }
@@ -38,4 +39,4 @@ function readOptions() {
   }
 }
 
-main()
+await asCommand(import.meta.url, layoutCommand)

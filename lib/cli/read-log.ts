@@ -1,10 +1,12 @@
 import { foldLog } from '../log/fold'
-import { inLastPlace, marksOf, meatOnOf, readingsOf } from '../log/for-forecast'
+import { type LoggedReading, marksOf, meatOnOf, readingsOf } from '../log/for-forecast'
 import { EMPTY_LOG, merge } from '../log/log'
 import { readLog } from '../log/ndjson'
+import { trustedReadings } from '../log/trusted-probe'
 import type { Read } from '../plan/forecast-document'
 import type { Shoot } from '../plan/shoot'
 import type { Problem } from '../refusals'
+import { seconds } from '../units'
 import { readText, tellProblems } from './problems'
 
 /** A long day with a reading each second. */
@@ -43,7 +45,9 @@ export function readOfLog(shoot: Shoot, path: string): Read | null {
     return null
   }
   return {
-    readings: new Map(ids.map((id) => [id, inLastPlace(readingsOf(day, id))])),
+    readings: new Map(ids.map((id) => [id, trustedOf(readingsOf(day, id))])),
     marks: new Map(ids.map((id) => [id, marksOf(day, id)])),
   }
 }
+
+const trustedOf = (readings: readonly LoggedReading[]) => trustedReadings(readings, readings.at(-1)?.t ?? seconds(0))

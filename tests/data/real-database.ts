@@ -1,26 +1,12 @@
 import { execFile } from 'node:child_process'
-import { cpSync, mkdtempSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import path from 'node:path'
 import { type Database, database } from '../../lib/data/client'
+import { emptyDataFolder } from '../empty-database'
 
 const shared = globalThis as { emberslateDatabase?: Promise<Database> }
 
-let template: string | undefined
-
-/** An empty database, made once: creating one takes seconds, copying it does not. */
-async function emptyDatabase(): Promise<string> {
-  if (template) return template
-  template = mkdtempSync(path.join(tmpdir(), 'emberslate-empty-'))
-  await reopen(template)
-  await closeAll()
-  return template
-}
-
 /** A data folder of its own for one test; the database in it opens with the first operation. */
-export async function freshFolder(): Promise<string> {
-  const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-data-'))
-  cpSync(await emptyDatabase(), folder, { recursive: true })
+export function freshFolder(): string {
+  const folder = emptyDataFolder()
   process.env.EMBERSLATE_DATA = folder
   return folder
 }

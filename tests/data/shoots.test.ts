@@ -8,6 +8,7 @@ import { listShoots } from '../../lib/data/list-shoots'
 import { loadShoot } from '../../lib/data/load-shoot'
 import { saveShoot } from '../../lib/data/save-shoot'
 import { undoShoot } from '../../lib/data/undo-shoot'
+import { putEmptyDatabase } from '../empty-database'
 import { closeAll, freshFolder, openElsewhere, reopen } from './real-database'
 
 const DOCUMENT = JSON.parse(readFileSync('tests/fixtures/shoots/minimal.json', 'utf8'))
@@ -109,7 +110,7 @@ describe('journal', () => {
     const { id } = await created()
     await saveShoot(id, titled('Second'), writeId())
     await closeAll()
-    rmSync(path.join(folder, 'pg'), { recursive: true })
+    putEmptyDatabase(folder)
     const { notes } = await reopen(folder)
     expect(notes).toEqual([`Put back 2 saved version(s) of shoot ${id} from its journal.`])
     expect(await titleOf(id)).toBe('Second')
@@ -123,7 +124,7 @@ describe('journal', () => {
     expect((await reopen(folder)).notes.join()).toContain('half-written')
     await saveShoot(id, titled('After the cut'), writeId())
     await closeAll()
-    rmSync(path.join(folder, 'pg'), { recursive: true })
+    putEmptyDatabase(folder)
     await reopen(folder)
     expect(await titleOf(id)).toBe('After the cut')
   })

@@ -1,7 +1,6 @@
 import { spawn } from 'node:child_process'
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import path from 'node:path'
+import { rmSync } from 'node:fs'
+import { emptyDataFolder } from '../empty-database'
 
 export type RunningApp = {
   readonly address: string
@@ -16,7 +15,7 @@ const START_MS = 300_000
 
 /** Starts the app as a stranger would, on a free port. Without a folder it has one of its own, removed when it stops. */
 export async function startApp(folder?: string, port = '0'): Promise<RunningApp> {
-  const data = folder ?? mkdtempSync(path.join(tmpdir(), 'emberslate-'))
+  const data = folder ?? emptyDataFolder()
   const child = spawn(process.execPath, ['lib/cli/start.mjs'], {
     env: { ...process.env, NODE_ENV: 'production', PORT: port, EMBERSLATE_DATA: data },
     stdio: ['ignore', 'pipe', 'pipe'],

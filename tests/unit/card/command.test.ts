@@ -1,16 +1,13 @@
-import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { FINDINGS } from '../../../lib/card/claim'
 import { sheetsIn } from '../../../lib/print/render'
+import { runCommand } from '../cli/run-command'
 
 const DEMO = 'prisma/demo/leg-of-lamb.json'
-const card = (...args: string[]) => {
-  const run = spawnSync(process.execPath, ['--import', 'tsx', 'lib/cli/card.ts', ...args], { encoding: 'utf8' })
-  return { code: run.status, out: run.stdout, problems: run.stderr.trim().split('\n').filter(Boolean) }
-}
+const card = (...args: string[]) => runCommand('card', ...args)
 const folder = mkdtempSync(path.join(tmpdir(), 'card-'))
 interface Printed {
   claims: { id: string; finding: string; figure: unknown; trueSentence: string | null; sentence: string }[]
@@ -18,9 +15,9 @@ interface Printed {
 }
 
 describe('card on the command line', { timeout: 60_000 }, () => {
-  it('prints claims with their findings and cautions, and writes one sheet', () => {
+  it('prints claims with their findings and cautions, and writes one sheet', async () => {
     const pdf = path.join(folder, 'card.pdf')
-    const { code, out, problems } = card(DEMO, '--members', '64', '--paper', 'Letter', '--pdf', pdf)
+    const { code, out, problems } = await card(DEMO, '--members', '64', '--paper', 'Letter', '--pdf', pdf)
     expect([code, problems]).toEqual([0, []])
     const { claims, cautions } = JSON.parse(out) as Printed
     expect(claims.length).toBeGreaterThan(8)
@@ -29,12 +26,12 @@ describe('card on the command line', { timeout: 60_000 }, () => {
     expect(sheetsIn(readFileSync(pdf))).toBe(1)
   })
 
-  it('tells a false sentence what is true', () => {
+  it('tells a false sentence what is true', async () => {
     const file = path.join(folder, 'false.json')
     const shoot = JSON.parse(readFileSync(DEMO, 'utf8'))
     shoot.card.steps = [{ id: 'x', text: 'Ready in an hour in all.' }]
     writeFileSync(file, JSON.stringify(shoot))
-    const { claims } = JSON.parse(card(file, '--members', '64').out) as Printed
+    const { claims } = JSON.parse((await card(file, '--members', '64')).out) as Printed
     const claim = claims.find((c) => c.sentence === 'Ready in an hour in all.')
     expect(claim).toMatchObject({ id: 'x.total-time', finding: 'contradicted' })
     expect(claim?.trueSentence).toMatch(/^Ready in \d h.* in all\.$/)
@@ -45,8 +42,8 @@ describe('card on the command line', { timeout: 60_000 }, () => {
     ['a paper that is none', [DEMO, '--paper', 'A5'], /^: Write: npm run -s card/],
     ['a file that is not there', ['nowhere.json'], /cannot be read/],
     ['a folder that is not there', [DEMO, '--members', '16', '--pdf', '/nowhere/card.pdf'], /cannot be written/],
-  ])('%s is refused in one sentence', (_, args, sentence) => {
-    const { code, out, problems } = card(...args)
+  ])('%s is refused in one sentence', async (_, args, sentence) => {
+    const { code, out, problems } = await card(...args)
     expect(code).toBe(2)
     expect(out).toBe('')
     expect(problems).toHaveLength(1)

@@ -1,0 +1,27 @@
+import { execFileSync } from 'node:child_process'
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+
+const MAKE = "import('./lib/data/client.ts').then(async (m) => (await m.openDatabase(process.argv[1])).close())"
+
+/** Before the first suite: an empty database is made once, because that takes seconds and copying it does not. */
+export default function setup() {
+  const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-empty-'))
+  execFileSync(process.execPath, ['--conditions=react-server', '--import=tsx', '-e', MAKE, folder])
+  process.env.EMBERSLATE_EMPTY = folder
+  return () => rmSync(folder, { recursive: true, force: true })
+}
+
+/** A data folder with an empty database in it, as if the app had opened here once. */
+export function emptyDataFolder(): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-data-'))
+  putEmptyDatabase(folder)
+  return folder
+}
+export function putEmptyDatabase(folder: string) {
+  const empty = process.env.EMBERSLATE_EMPTY
+  if (!empty) throw new Error('The empty database was not made. Run the suites by tests/vitest.config.mjs.')
+  rmSync(path.join(folder, 'pg'), { recursive: true, force: true })
+  cpSync(path.join(empty, 'pg'), path.join(folder, 'pg'), { recursive: true })
+}
