@@ -6,6 +6,7 @@ import { createShoot } from '../../lib/data/create-shoot'
 import { listen, listenerCount } from '../../lib/data/listeners'
 import { loadLog } from '../../lib/data/load-log'
 import { instant } from '../../lib/units'
+import { putEmptyDatabase } from '../empty-database'
 import { reading } from '../unit/log/lines'
 import { closeAll, freshFolder, reopen } from './real-database'
 
@@ -95,7 +96,7 @@ describe('the journal of the log', () => {
     expect((await reopen(folder)).notes.join()).toContain('half-written')
     await append(b)
     await closeAll()
-    rmSync(path.join(folder, 'pg'), { recursive: true })
+    putEmptyDatabase(folder)
     await reopen(folder)
     expect(await kept()).toEqual([a, b])
   })
