@@ -4,7 +4,8 @@ import type { Layout } from '@/lib/day/layout'
 import { type CallSheetModel, callSheetOf } from '@/lib/export/call-sheet'
 import { sheetCare } from '@/lib/export/sheet-care'
 import { instant, type UnitSystem } from '@/lib/units'
-import { forecastsBehind, type OpenShoot } from '../workbench'
+import type { OpenShoot } from '../workbench'
+import { forecastsBehind } from '../worked-out'
 import { minimumLine } from './heat-line-input'
 
 /** Page and paper show the same values. */

@@ -4,7 +4,7 @@ import { type CardModel, cardModel } from '@/lib/export/card'
 import type { Forecast } from '@/lib/model/forecast'
 import { formatDate } from '@/lib/plan/clock'
 import type { Shoot } from '@/lib/plan/shoot'
-import { forecastsOf } from '../workbench'
+import { forecastsOf } from '../worked-out'
 
 /** The card as page and paper both show it: what is contradicted is not in it. */
 export function cardModelOf(shoot: Shoot): CardModel {

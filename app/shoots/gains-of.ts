@@ -1,9 +1,8 @@
-import 'server-only'
 import { layOutDay } from '@/lib/day/lay-out'
 import { whatNarrows } from '@/lib/model/what-narrows'
 import { narrowingSentence } from '@/lib/plan/narrowing-words'
 import type { Shoot } from '@/lib/plan/shoot'
-import { forecastsOf, seedOf } from '../workbench'
+import { forecastsOf, seedOf } from '../worked-out'
 import type { Gain } from './gains'
 import { meatOnOf } from './heat-line-input'
 

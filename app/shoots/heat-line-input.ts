@@ -7,7 +7,7 @@ import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
 import type { HeatLineProps } from '../ui/heat-line'
-import type { Forecasts } from '../workbench'
+import type { Forecasts } from '../worked-out'
 
 export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
 

@@ -1,7 +1,7 @@
 import { cautionsFor } from '@/lib/card/cautions'
 import type { Cook, Shoot } from '@/lib/plan/shoot'
 import type { Warning } from '@/lib/refusals'
-import type { Forecasts } from '../workbench'
+import type { Forecasts } from '../worked-out'
 
 /** Where in a cook the hazard of a caution stands; cautions for the table and the kitchen have no place on the plan. */
 function placeOf(code: string, cook: Cook): string | null {

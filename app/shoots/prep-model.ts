@@ -5,7 +5,8 @@ import { type RiskSheet, riskSheetOf } from '@/lib/export/risk-sheet'
 import { type FuelSummary, fuelSummary } from '@/lib/model/fuel-need'
 import type { Shoot } from '@/lib/plan/shoot'
 import type { UnitSystem } from '@/lib/units'
-import { forecastsOf, type OpenShoot } from '../workbench'
+import type { OpenShoot } from '../workbench'
+import { forecastsOf } from '../worked-out'
 
 /** Page and paper show the same values. */
 export const prepModel = ({ shoot, version }: OpenShoot, layout: Layout, units: UnitSystem): PrepList =>

@@ -1,7 +1,7 @@
 import 'server-only'
 import type { Shoot } from '@/lib/plan/shoot'
 import type { UnitSystem } from '@/lib/units'
-import { forecastsOf } from '../workbench'
+import { forecastsOf } from '../worked-out'
 import type { Preview } from './preview'
 import { previewFrom } from './preview-from'
 

@@ -1,10 +1,8 @@
 import 'server-only'
 import { BorderError } from '@/lib/data/border-error'
-import { whatIf } from '@/lib/day/what-if'
 import { type DayChange, worseWeather } from '@/lib/plan/day-changes'
-import { problemsForLayout } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
-import { forecastsBehind, layoutOf } from '../workbench'
+import { changeBeside } from '../day-pool'
 import { WHAT_IFS, type WhatIfAnswer, type WhatIfId } from './what-ifs'
 
 const HELD = '30 min'
@@ -27,15 +25,8 @@ function changeOf(asked: unknown, shoot: Shoot): DayChange {
 }
 
 /** One change of the day, beside today's plan. */
-export function whatIfOf(document: ShootDocument, shoot: Shoot, asked: unknown): WhatIfAnswer {
-  const change = changeOf(asked, shoot)
-  const problems = problemsForLayout(shoot)
-  if (problems.length > 0) throw new BorderError('invalid', { problems })
-  const run = (of: Shoot) => {
-    const laid = layoutOf(of)
-    if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
-    return { layout: laid.layout, forecasts: forecastsBehind(of, laid.layout) }
-  }
-  const tried = whatIf({ document, shoot, ...run(shoot) }, change, run)
-  return { title: tried.title, lines: tried.lines, document: tried.day ? tried.document : null }
+export async function whatIfOf(document: ShootDocument, shoot: Shoot, asked: unknown): Promise<WhatIfAnswer> {
+  const tried = await changeBeside(document, shoot, changeOf(asked, shoot))
+  if (!tried.ok) throw new BorderError('invalid', { problems: tried.problems })
+  return tried.value
 }

@@ -9,5 +9,5 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const { document, at } = await readBody(request)
-    return Response.json(cutFaceAt(valueOrRefuse(parseShoot(document)), at, await chosenUnits()))
+    return Response.json(await cutFaceAt(valueOrRefuse(parseShoot(document)), at, await chosenUnits()))
   })

@@ -1,5 +1,5 @@
 import { parseShoot } from '@/lib/plan/parse'
-import { gainsOf } from '../../shoots/gains-of'
+import { gainsBeside } from '../../day-pool'
 import { answer, readBody, valueOrRefuse } from '../border'
 
 export const dynamic = 'force-dynamic'
@@ -8,5 +8,5 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const { document } = await readBody(request)
-    return Response.json(gainsOf(valueOrRefuse(parseShoot(document))))
+    return Response.json(await gainsBeside(valueOrRefuse(parseShoot(document))))
   })

@@ -10,5 +10,5 @@ export const POST = (request: Request) =>
   answer(async () => {
     const { document, change } = await readBody(request)
     const shoot = valueOrRefuse(parseShoot(document))
-    return Response.json(whatIfOf(document as ShootDocument, shoot, change))
+    return Response.json(await whatIfOf(document as ShootDocument, shoot, change))
   })

@@ -5,7 +5,7 @@ import type { Shoot } from '@/lib/plan/shoot'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, layoutOf, openShoot } from '../../../workbench'
+import { factsOf, layoutReady, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { prepModel, riskModel } from '../../prep-model'
 import { NoLayout } from '../no-layout'
@@ -19,7 +19,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
   const { shootId } = await params
   const open = await openShoot(shootId)
   const units = await chosenUnits()
-  const laid = layoutOf(open.shoot)
+  const laid = await layoutReady(open.shoot)
   return (
     <main id="main" className="page">
       <ShootHead

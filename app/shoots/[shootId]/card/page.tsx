@@ -6,7 +6,8 @@ import { printable } from '@/lib/card/printable-steps'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, forecastsOf, openShoot } from '../../../workbench'
+import { factsOf, openShoot } from '../../../workbench'
+import { forecastsOf } from '../../../worked-out'
 import { CardDesk } from './card-desk'
 
 export const metadata: Metadata = { title: 'Card' }

@@ -4,7 +4,8 @@ import type { UnitSystem } from '@/lib/units'
 import { HeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, forecastsBehind, forecastsOf, layoutOf, type OpenShoot, openShoot } from '../../../workbench'
+import { factsOf, layoutReady, type OpenShoot, openShoot } from '../../../workbench'
+import { forecastsBehind, forecastsOf } from '../../../worked-out'
 import { heatLineInput } from '../../heat-line-input'
 import { NoLayout } from '../no-layout'
 import './day.css'
@@ -41,7 +42,7 @@ export default async function DayPage({ params }: { params: Promise<{ shootId: s
 }
 
 async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
-  const laid = layoutOf(open.shoot)
+  const laid = await layoutReady(open.shoot)
   const layout = laid.ok ? laid.layout : null
   const first = open.shoot.cooks[0]?.id ?? ''
   const forecasts = layout ? forecastsBehind(open.shoot, layout) : null

@@ -2,14 +2,14 @@ import { BorderError } from '@/lib/data/border-error'
 import { printPrepList } from '@/lib/print/prep-list'
 import { answer } from '../../../api/border'
 import { chosenUnits } from '../../../units'
-import { layoutOf, openShoot } from '../../../workbench'
+import { layoutReady, openShoot } from '../../../workbench'
 import { paperOf, pdfResponse } from '../../pdf-response'
 import { prepModel } from '../../prep-model'
 
 export const GET = (request: Request, { params }: { params: Promise<{ shootId: string }> }) =>
   answer(async () => {
     const open = await openShoot((await params).shootId)
-    const laid = layoutOf(open.shoot)
+    const laid = await layoutReady(open.shoot)
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
     const model = prepModel(open, laid.layout, await chosenUnits())
     return pdfResponse(await printPrepList(model, paperOf(request)), `${open.shoot.title} prep list`)

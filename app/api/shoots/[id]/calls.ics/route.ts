@@ -8,7 +8,8 @@ import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
 import type { UnitSystem } from '@/lib/units'
 import { chosenUnits } from '../../../../units'
-import { layoutOf, rememberedLayout } from '../../../../workbench'
+import { layoutReady } from '../../../../workbench'
+import { rememberedLayout } from '../../../../worked-out'
 import { answer, valueOrRefuse } from '../../../border'
 
 /** The calendar of the whole shoot; of one person by `?person=ID`. */
@@ -18,7 +19,7 @@ export const GET = (request: Request, { params }: { params: Promise<{ id: string
     const saved = await loadShoot(id)
     if (!saved) throw new BorderError('not-found')
     const shoot = valueOrRefuse(parseShoot(saved.document))
-    const laid = layoutOf(shoot)
+    const laid = await layoutReady(shoot)
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
     const person = personOf(request, shoot)
     const units = await chosenUnits()
