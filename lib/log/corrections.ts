@@ -3,7 +3,7 @@ import type { Entry, EntryOf } from './entry'
 import type { EntryId } from './entry-id'
 import { groupBy } from './group-by'
 import type { Line, Log } from './log'
-import { readEntry } from './read-entry'
+import { plainEntry } from './plain-entry'
 import { Clocks } from './skew'
 
 /** A line with its time by the server's clock. */
@@ -72,7 +72,7 @@ function corrected(line: Line, at: Instant, corrections: readonly Correction[]) 
     if (entry.void) result = null
     if (entry.void || result === null) continue
     const next = { ...document, ...entry.put }
-    const read = readEntry(next)
+    const read = plainEntry(next)
     if (!read.ok) {
       unread.set(entry.id, read.problems[0]?.sentence ?? '')
       continue

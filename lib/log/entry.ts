@@ -1,31 +1,41 @@
 import { z } from 'zod'
 import { MOMENT_IDS } from '../model/moment-ids'
-
 import { type Bounds, id, list, number, quantity, record, text, word, wrongWord, yesNo } from '../plan/fields'
 import { listed, quoted } from '../plan/nearest'
 import { FOOD_STATES } from '../plan/vocabulary'
 import type { Celsius, Kilograms, Seconds } from '../units'
+import {
+  ANSWERS,
+  CALL_STATES,
+  FIRE_WORK,
+  FOOD_PLACES,
+  FOUND,
+  HELD_IN,
+  LATE_LIMITS,
+  MEAL_ENDS,
+  READING_LIMITS,
+  ROLLS,
+  TIMECODE,
+  VERDICTS,
+} from './entry-words'
 import { by, entryIdField, person, sensor, when } from './fields'
+import { correctionFault } from './plain-entry'
 
 /** What one line of the slate log may say (design 6.5). Lines are added, never changed; a correction is a line too. */
 
-export const CALL_STATES = ['ahead', 'standby', 'roll', 'caught', 'missed', 'dropped'] as const
 export type CallProgress = (typeof CALL_STATES)[number]
 
 const READING: Bounds = {
-  min: -40,
-  max: 700,
+  ...READING_LIMITS,
   sentence: (written) => `${written} is no reading of a probe. Write one from −40 °C to 700 °C, such as "46.2 °C".`,
 }
 const LATE: Bounds = {
-  min: 0,
-  max: 12 * 3600,
+  ...LATE_LIMITS,
   sentence: (written) => `${written} is too late for a day. Write a time up to 12 h, such as "20 min".`,
 }
 const temp = quantity<Celsius>('temperature', READING)
 const cook = id('the id of a cook')
 const shot = id('the id of a shot')
-const TIMECODE = /^\d{2}:\d{2}:\d{2}([:;.]\d{2,3})?$/
 const wrongTimecode = (written: unknown) =>
   `${quoted(written ?? 'nothing')} is no timecode. Write hours, minutes, seconds and frames, "16:05:12:10".`
 const timecode = z
@@ -41,7 +51,7 @@ const KIND_SCHEMAS = [
   entry('call-answer', 'an answer to a call', {
     /** The shot that the call is for, or the alert that was shown. */
     call: text('the call', 120, 1),
-    answer: word('an answer', ['coming', 'ready', 'cannot', 'hand-over']),
+    answer: word('an answer', ANSWERS),
     to: person.optional(),
   }),
   entry('take', 'a take', {
@@ -50,9 +60,9 @@ const KIND_SCHEMAS = [
     take: number('the number of a take', 1, 999, true),
     camera: text('a camera', 20, 1),
     /** "start" as the camera rolls, "end" when it stops; neither: a whole take told afterwards. */
-    roll: word('what the camera does', ['start', 'end']).optional(),
+    roll: word('what the camera does', ROLLS).optional(),
     timecode: timecode.optional(),
-    verdict: word('a verdict', ['good', 'no-good', 'hold']).optional(),
+    verdict: word('a verdict', VERDICTS).optional(),
     note: text('the note', 600).optional(),
   }),
   entry('note', 'a note', {
@@ -73,7 +83,7 @@ const KIND_SCHEMAS = [
   entry('probe-check', 'a check of a probe', {
     cook,
     sensor,
-    found: word('what was found', ['in', 'moved', 'pulled-out', 'wrong', 'right', 'checked']),
+    found: word('what was found', FOUND),
     /** Declared wrong, or right again, from an earlier time on. */
     from: when.optional(),
     reads: temp.optional(),
@@ -82,7 +92,7 @@ const KIND_SCHEMAS = [
   entry('camera-clock', 'the clock of a camera', { camera: text('a camera', 20, 1), timecode }),
   entry('hold-start', 'the start of a hold', {
     cook,
-    in: word('a place to hold it in', ['cooker', 'oven', 'box']),
+    in: word('a place to hold it in', HELD_IN),
     temp: temp.optional(),
   }),
   entry('hold-end', 'the end of a hold', { cook }),
@@ -94,12 +104,12 @@ const KIND_SCHEMAS = [
   entry('late', 'lateness', { for: quantity<Seconds>('duration', LATE), who: person.optional() }),
   entry('fire', 'work on the fire', {
     cook,
-    did: word('what was done', ['fed', 'vents-open', 'vents-shut', 'lid-open', 'lid-shut']),
+    did: word('what was done', FIRE_WORK),
     fuel: quantity<Kilograms>('mass').optional(),
   }),
-  entry('food', 'where the food is', { cook, is: word('where it is', ['out', 'back', 'served', 'discarded']) }),
+  entry('food', 'where the food is', { cook, is: word('where it is', FOOD_PLACES) }),
   entry('meal', 'a meal', {
-    is: word('what the meal does', ['begins', 'ends']),
+    is: word('what the meal does', MEAL_ENDS),
     people: list('people', person, 40).optional(),
   }),
   entry('correction', 'a correction', {
@@ -115,14 +125,6 @@ const KIND_SCHEMAS = [
     if (sentence) ctx.addIssue({ code: 'custom', path: correction.put ? ['put'] : ['void'], message: sentence })
   }),
 ] as const
-
-const FIXED = ['id', 'kind', 'by'] as const
-function correctionFault({ void: gone, put }: { void?: true; put?: Record<string, unknown> }): string | null {
-  if ((gone === undefined) === (put === undefined))
-    return 'A correction either says "void": true or says in "put" what should have stood there. Write one of the two.'
-  const fixed = FIXED.find((key) => put && key in put)
-  return fixed ? `"${fixed}" of an entry is never corrected. Void the entry and log another.` : null
-}
 
 export const KINDS: readonly string[] = KIND_SCHEMAS.map((schema) => schema.shape.kind.value)
 

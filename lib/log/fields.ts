@@ -3,6 +3,7 @@ import { record, text } from '../plan/fields'
 import { quoted } from '../plan/nearest'
 import { type Instant, instant } from '../units'
 import { ENTRY_ID } from './entry-id'
+import { DEVICE, SENSOR, WHEN } from './entry-words'
 
 /** The building blocks of log entries, each with its own sentences. */
 
@@ -13,22 +14,20 @@ export const entryIdField = z.string({ error: (issue) => wrongId(issue.input) })
 const wrongId = (written: unknown) =>
   written === undefined ? `The id of the entry is missing here. ${ID_RULE}` : `${quoted(written)} is no id. ${ID_RULE}`
 
-const ISO = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,6})?)?(Z|[+-]\d{2}:\d{2})$/
 const WHEN_RULE = 'Write date, time and offset, "2027-05-15T16:05:12Z" or "2027-05-15T17:05:12+01:00".'
 /** A point in time as text, with its offset: a clock time alone could be any zone's. */
 export const when = z
   .unknown()
   .meta({ type: 'string', format: 'date-time' })
   .transform((written, ctx): Instant => {
-    const at = typeof written === 'string' && ISO.test(written) ? Date.parse(written) : Number.NaN
+    const at = typeof written === 'string' && WHEN.test(written) ? Date.parse(written) : Number.NaN
     if (Number.isFinite(at) && at >= 0) return instant(at)
     const wrong = written === undefined ? 'The time is missing here' : `${quoted(written)} is no point in time`
     ctx.addIssue({ code: 'custom', message: `${wrong}. ${WHEN_RULE}` })
     return z.NEVER
   })
-export const whenText = (at: Instant) => new Date(at).toISOString()
+export { whenText } from './entry-words'
 
-const SENSOR = /^(core|cooker|air)(-[2-9])?$/
 const SENSOR_RULE = 'Write "core", "cooker" or "air"; a second one is "core-2".'
 /** "core" is the probe in the meat, "cooker" the one where the crew clipped it. */
 export const sensor = z
@@ -40,10 +39,9 @@ export type Sensor = string
 export { sensorKind } from './sensor-kind'
 
 const NAME_RULE = 'Write letters, digits, hyphens and points, at most 60 ("phone-3f2a").'
-const NAME = /^[A-Za-z0-9][A-Za-z0-9._/-]{0,59}$/
 export const deviceField = z
   .string({ error: (issue) => wrongName(issue.input) })
-  .regex(NAME, { error: (issue) => wrongName(issue.input) })
+  .regex(DEVICE, { error: (issue) => wrongName(issue.input) })
 const wrongName = (written: unknown) =>
   written === undefined
     ? `The device is missing here. ${NAME_RULE}`

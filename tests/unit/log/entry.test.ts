@@ -5,6 +5,7 @@ import { readLog, writeLog } from '../../../lib/log/ndjson'
 import { readEntry } from '../../../lib/log/read-entry'
 import { instant } from '../../../lib/units'
 import { line, mark, newId, reading } from './lines'
+import { RIGHT } from './right-entries'
 
 const base = { id: newId(), at: '2027-05-15T16:05:12+01:00', by: { device: 'phone-a', person: 'cam-1' } }
 const faults = (rest: object) => {
@@ -33,42 +34,6 @@ describe('ids of entries', () => {
     expect(() => entryId(instant(-1), new Uint8Array(10))).toThrow(RangeError)
   })
 })
-
-const RIGHT: Record<string, object> = {
-  reading: { cook: 'hero', sensor: 'core-2', temp: '46.2 °C', hand: true },
-  mark: { cook: 'hero', moment: 'off-heat' },
-  'call-answer': { call: 'call-first-cut', answer: 'hand-over', to: 'cam-2' },
-  take: {
-    shot: 'first-cut',
-    slate: '12',
-    take: 3,
-    camera: 'A',
-    roll: 'start',
-    timecode: '16:05:12:10',
-    verdict: 'good',
-    note: 'steam',
-  },
-  note: { text: 'fat cap lifted', shot: 'first-cut', cook: 'hero', state: 'sliced', photo: 'a1b2' },
-  'plan-change': { version: 4, what: 'slice 20 min later' },
-  'what-if-adopted': { version: 5, what: 'the crew comes 30 min late' },
-  'probe-check': {
-    cook: 'hero',
-    sensor: 'core',
-    found: 'wrong',
-    from: '2027-05-15T15:00Z',
-    reads: '1.2 °C',
-    should: '0 °C',
-  },
-  'camera-clock': { camera: 'A', timecode: '16:05:12' },
-  'hold-start': { cook: 'hero', in: 'oven', temp: '65 °C' },
-  'hold-end': { cook: 'hero' },
-  'shot-state': { shot: 'first-cut', state: 'dropped', why: 'rain' },
-  late: { for: '20 min', who: 'cam-1' },
-  fire: { cook: 'hero', did: 'fed', fuel: '400 g' },
-  food: { cook: 'hero', is: 'out' },
-  meal: { is: 'begins', people: ['cam-1'] },
-  correction: { corrects: newId(), put: { temp: '47 °C' }, why: 'typed wrong' },
-}
 
 describe('log entries', () => {
   it('of every kind read with all their fields set', () => {
