@@ -40,9 +40,3 @@ export function marksOf(day: DayState, cook: string, meatOn = meatOnOf(day, cook
     .map(({ moment, at }) => ({ moment, t: since(meatOn, at) }))
     .sort((a, b) => a.t - b.t)
 }
-
-/** Of each kind of sensor the probe that was read last, in the place where it stands now: a fit knows one offset. */
-export function inLastPlace(readings: readonly LoggedReading[]): LoggedReading[] {
-  const last = new Map(readings.map(({ sensor, probe }) => [sensor, probe]))
-  return readings.filter(({ sensor, probe }) => last.get(sensor) === probe)
-}

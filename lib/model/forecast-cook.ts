@@ -90,6 +90,7 @@ export function forecastFrom(
       return slice()
     },
     ...(fuelKg ? { fuelKg } : {}),
+    ...(setting.site.fuelKg < Infinity ? { fuelOutS: Float64Array.from(runs, (run) => run.ranOutS) } : {}),
     warnings: warningsOf(plan, course, runs),
   }
 }

@@ -81,6 +81,8 @@ export interface Forecast {
   readonly slice: Slice
   /** Burnt from the match until the meat is done with the fire, were it fed enough, kg; none for electric and gas cookers. */
   readonly fuelKg?: Float64Array
+  /** When the charge can no longer hold the cooker's set point, s after meat-on; none where the fire is fed enough. */
+  readonly fuelOutS?: Float64Array
   readonly warnings: readonly Warning[]
 }
 

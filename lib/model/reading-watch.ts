@@ -168,13 +168,15 @@ export function lidOpen({ cooker, nowS, airC, lid }: WatchInput, units: UnitSyst
   if (now === undefined) return undefined
   for (let i = last.length - 1; i > 0; i--) {
     const before = last[i - 1] as Sample
+    const low = last[i] as Sample
     const fallK = before.tempC - (last[Math.min(last.length - 1, i + 1)] as Sample).tempC
     const excessK = before.tempC - airC
     if (!(fallK > FALL_SHARE * excessK && excessK > 40)) continue
-    const openS = nowS - before.timeS
-    const planned = lid.some(([from, to]) => from - 120 <= before.timeS && nowS <= to + LID_MOST_S)
+    // by readings alone: a single low one, however long ago, may be a lid that was off for a minute
+    const openS = now.timeS - low.timeS
+    const planned = lid.some(([from, to]) => from - 120 <= low.timeS && nowS <= to + LID_MOST_S)
     const back = now.tempC - (before.tempC - fallK) > BACK_SHARE * fallK
-    if (openS <= LID_MOST_S || planned || back) return undefined
+    if (openS < LID_MOST_S || planned || back) return undefined
     return {
       code: 'lid-left-open',
       sentence: `The cooker fell from ${temp(before.tempC, units)} to ${temp(now.tempC, units)} at once, ${formatDuration(seconds(Math.round(openS / 60) * 60))} ago, and has not come back: the lid is open.`,

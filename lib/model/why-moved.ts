@@ -2,9 +2,10 @@
  * Why the forecast moved, in words: how far each fitted quantity has shifted times what pull moves for each of its standard
  * deviations among the members before, quantities that a cook sees as one taken together.
  */
-import { formatDuration, formatRise, kelvins, seconds, type UnitSystem } from '../units'
+import { formatDuration, formatRise, kelvins, type Seconds, seconds, type UnitSystem } from '../units'
 import type { Assimilated, Fit } from './assimilate'
 import { COOKERS } from './cooker'
+import { SHARED_WITH_SENSOR } from './cooker-fit'
 import { cholesky, solve } from './dense'
 import type { FittedName } from './fitted'
 import type { Forecast } from './forecast'
@@ -15,7 +16,7 @@ export interface Moved {
   /** Of the likely pull, s: later is positive. */
   readonly byS: number
   /** The greatest first; together about what it moved. */
-  readonly reasons: readonly { readonly sentence: string; readonly byS: number }[]
+  readonly reasons: readonly { readonly cause: string; readonly sentence: string; readonly byS: number }[]
 }
 
 /** What a cook sees as one thing. */
@@ -39,10 +40,10 @@ const RIDGE = 4
 export function whyMoved(before: Forecast, now: Assimilated, units: UnitSystem = 'metric'): Moved {
   const [pulls, pullsNow] = [before.moments.pull, now.forecast.moments.pull]
   const byS = pulls && pullsNow ? medianOf(pullsNow) - medianOf(pulls) : 0
-  if (!pulls || !now.fit || !Number.isFinite(byS)) return { byS: Number.isFinite(byS) ? byS : 0, reasons: [] }
-  const perSd = effects(before, pulls)
-  const { fit } = now
   const { levelSdK } = COOKERS[before.cook.cooker.kind]
+  const fit = now.fit ?? cookerAlone(now.cooker, levelSdK)
+  if (!pulls || !fit || !Number.isFinite(byS)) return { byS: Number.isFinite(byS) ? byS : 0, reasons: [] }
+  const perSd = effects(before, pulls)
   const reasons = (Object.keys(GROUPS) as Group[])
     .map((group) => ({
       group,
@@ -50,17 +51,28 @@ export function whyMoved(before: Forecast, now: Assimilated, units: UnitSystem =
     }))
     .filter((reason) => Math.abs(reason.byS) >= Math.max(WORTH_S, WORTH_SHARE * Math.abs(byS)))
     .sort((a, b) => Math.abs(b.byS) - Math.abs(a.byS))
-    .map((reason) => ({ byS: reason.byS, sentence: sentenceOf(reason.group, reason.byS, now, fit, units) }))
+    .map(({ group, byS: ownS }) => {
+      const words = cause(group, ownS, now.cooker, now.forecast, fit, units)
+      return { byS: ownS, cause: words, sentence: `${words}: ${laterWords(seconds(ownS))}.` }
+    })
   return { byS, reasons }
 }
 
-const effectOf = (names: readonly FittedName[], fit: Fit, perSd: ReadonlyMap<FittedName, number>) =>
+type Found = Pick<Fit, 'names' | 'shift' | 'levelK' | 'driftK'>
+/** Before the probe reads, the cooker's sensor may have told something. */
+function cookerAlone({ seen, biasK, pastK }: Assimilated['cooker'], levelSdK: number): Found | undefined {
+  if (!seen || levelSdK === 0) return undefined
+  const driftK = pastK.reduce((sum, x) => sum + x, 0) / (pastK.length || 1)
+  return { names: [], shift: [], levelK: SHARED_WITH_SENSOR * biasK, driftK }
+}
+
+const effectOf = (names: readonly FittedName[], fit: Found, perSd: ReadonlyMap<FittedName, number>) =>
   names.reduce((sum, name) => sum + (perSd.get(name) ?? 0) * shiftOf(fit, name), 0)
 /** Level and drift together. */
-function cookerEffect(fit: Fit, perSd: ReadonlyMap<FittedName, number>, levelSdK: number) {
+function cookerEffect(fit: Found, perSd: ReadonlyMap<FittedName, number>, levelSdK: number) {
   return levelSdK > 0 ? ((perSd.get('level') ?? 0) * (fit.levelK + fit.driftK)) / levelSdK : 0
 }
-const shiftOf = ({ names, shift }: Fit, name: FittedName) => shift[names.indexOf(name)] ?? 0
+const shiftOf = ({ names, shift }: Found, name: FittedName) => shift[names.indexOf(name)] ?? 0
 /** What is drawn between 0 and 1, in standard deviations of that. */
 const drawOf = (z: Latents, name: FittedName) => (name === 'probeAt' ? (z.probeAt - 0.5) * Math.sqrt(12) : z[name])
 
@@ -86,16 +98,15 @@ function effects({ seed, members }: Forecast, pulls: Float64Array): ReadonlyMap<
   return new Map(ALL.map((name, i) => [name, middleS * (slopes[i] as number)]))
 }
 
-function sentenceOf(group: Group, byS: number, { cooker, forecast }: Assimilated, fit: Fit, units: UnitSystem): string {
-  const later = `${formatDuration(seconds(Math.round(Math.abs(byS) / 60) * 60))} ${byS > 0 ? 'later' : 'earlier'}`
-  return `${cause(group, byS, cooker, forecast, fit, units)}: ${later}.`
-}
+/** "14 min later". */
+export const laterWords = (by: Seconds) =>
+  `${formatDuration(seconds(Math.round(Math.abs(by) / 60) * 60))} ${by > 0 ? 'later' : 'earlier'}`
 function cause(
   group: Group,
   byS: number,
   cooker: Assimilated['cooker'],
   forecast: Forecast,
-  fit: Fit,
+  fit: Found,
   units: UnitSystem,
 ): string {
   const slow = byS > 0

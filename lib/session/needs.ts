@@ -2,6 +2,7 @@ import { markKey } from '../log/mark-key'
 import type { MomentId } from '../model/moment-ids'
 import { type Instant, instant, later, minutes } from '../units'
 import { callNow, hottestCore, momentAt } from './calls'
+import { foodClock } from './food-clock'
 import { earlyOf, expectedOf, type Session } from './session'
 import type { SessionCook } from './session-day'
 
@@ -135,13 +136,10 @@ function fuelLow(session: Session, cook: SessionCook): Need[] {
 
 /** From the slice, or from when somebody said that it stands out. */
 function foodOut(session: Session, cook: SessionCook): Need[] {
-  const said = session.told.food[cook.id]
-  if (said && said.is !== 'out') return []
-  const since = said?.at ?? marked(session, cook.id, 'first-slice')
-  if (since === null) return []
-  const deadline = later(since, cook.outLimit)
+  const deadline = foodClock(session, cook).discardAt
+  if (deadline === null) return []
   const action = `Serve, chill or discard the food${named(session, cook.id)}: it has stood out.`
-  const id = `food-out/${cook.id}/${said?.times ?? 0}`
+  const id = `food-out/${cook.id}/${session.told.food[cook.id]?.times ?? 0}`
   return [{ id, due: plus(deadline, -OUT_LEAD_MIN), deadline, roles: ['stylist', ...COOK], action, urgent: true }]
 }
 

@@ -6,6 +6,7 @@ import { fromIso } from '../plan/clock'
 import { momentName, momentsOf } from '../plan/moments'
 import type { Cook, Shoot, Shot } from '../plan/shoot'
 import { type Celsius, celsius, type Instant, minutes, type Seconds, seconds } from '../units'
+import { HOT_AIR_C, OUT_HOT_S, OUT_S } from './food-clock'
 
 /** All that the live session needs of the day as it was announced: who is called where, and who minds which fire. */
 export interface SessionDay {
@@ -49,11 +50,6 @@ export interface SessionShot {
   readonly inShot: readonly string[]
   readonly operators: readonly string[]
 }
-
-/** [fsis-safe-minimum] not out for more than 2 h, 1 h above 90 °F (32 °C). */
-const OUT_S = 7200
-const OUT_HOT_S = 3600
-const HOT_AIR_C = 32.2
 
 export function sessionDay(shoot: Shoot, layout: Layout): SessionDay {
   const shots = new Map((shoot.shots ?? []).map((shot) => [shot.id, shot]))

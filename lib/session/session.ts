@@ -3,6 +3,7 @@ import type { CallProgress } from '../log/entry'
 import { foldLog } from '../log/fold'
 import { EMPTY_LOG, type Line, type Log } from '../log/log'
 import type { MomentId } from '../model/moment-ids'
+import type { Trouble as TroubleCode } from '../model/reading-watch'
 import { type Instant, instant, type Seconds } from '../units'
 import type { SessionDay } from './session-day'
 
@@ -15,9 +16,13 @@ export interface Expected {
 }
 /** What the forecast found out about a cook that somebody should act on. */
 export interface Trouble {
-  /** Stable while it lasts, another each time it comes: "lid-open-1", "stall-1". */
+  /** Stable while it lasts, another each time it comes: "lid-left-open-29990012", by the minute it came. */
   readonly id: string
   readonly cook: string
+  /** What it is, what shows it in one sentence, and when it last showed. */
+  readonly code?: TroubleCode
+  readonly sentence?: string
+  readonly seen?: Instant
   /** One action, as a sentence. */
   readonly action: string
   readonly deadline: Instant
@@ -35,6 +40,8 @@ export interface LiveLine {
 export interface LiveForecast {
   /** Why it differs from the one before, in words. */
   readonly reason: string
+  /** By cook, the same of each. */
+  readonly reasons?: Readonly<Record<string, string>>
   /** By cook. */
   readonly lines?: Readonly<Record<string, LiveLine>>
   readonly expected: readonly Expected[]
@@ -138,6 +145,6 @@ export const expectedOf = ({ forecast }: Session, cook: string, moment: MomentId
   forecast?.expected.find((one) => one.cook === cook && one.moment === moment) ?? null
 
 /** One-sided 95 %. */
-const Z = 1.645
+export const Z = 1.645
 /** The early end of what is likely. */
 export const earlyOf = ({ likely, sd }: Expected): Instant => instant(likely - Z * sd * 1000)

@@ -1,0 +1,104 @@
+import { asServed } from '../day/slice-wait'
+import type { DayState } from '../log/day-state'
+import { type Assimilated, assimilate, type Fit } from '../model/assimilate'
+import type { LidOpening } from '../model/cook'
+import type { Forecast } from '../model/forecast'
+import { forecastCook } from '../model/forecast-cook'
+import type { KernelName } from '../model/kernels'
+import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
+import { quantileOf, sortedCopy } from '../model/quantiles'
+import { watchInput } from '../model/read-summary'
+import { type Watched, watchReadings } from '../model/reading-watch'
+import { toIso } from '../plan/clock'
+import { toCookPlan } from '../plan/cook-plan'
+import type { Cook, Shoot } from '../plan/shoot'
+import { type Instant, later, type Seconds, seconds } from '../units'
+import { asDone, type ObservedCook, observedCook } from './observed-cook'
+import { type Expected, Z } from './session'
+
+/** Enough for middle and early end; a plan is told with twice as many. */
+const MEMBERS = 128
+
+export interface CookInput {
+  readonly shoot: Shoot
+  readonly cook: Cook
+  readonly planned: Instant
+  readonly lids: readonly LidOpening[]
+  readonly told: DayState
+  readonly now: Instant
+  readonly kernel: KernelName
+}
+/** What makes the next forecast of a cook quick. */
+export interface KeptCook {
+  readonly key: string
+  readonly plan: Forecast
+  readonly last: Fit | undefined
+}
+/** A cook as it stands: its forecast, the plan's, and what the readings did to it. */
+export interface CookNow {
+  readonly cook: Cook
+  readonly planned: Instant
+  readonly seen: ObservedCook
+  readonly plan: Forecast
+  readonly forecast: Forecast
+  readonly given: Assimilated | undefined
+  readonly watched: readonly Watched[]
+  readonly expected: readonly Expected[]
+}
+
+export function cookNow(input: CookInput, kept: KeptCook | undefined): { now: CookNow; kept: KeptCook } {
+  const { shoot, cook, told, now, planned, lids, kernel } = input
+  const options = { seed: shoot.seed ?? 1, members: MEMBERS, kernel }
+  const asPlanned = toCookPlan(shoot, cook, lids)
+  const key = JSON.stringify([asPlanned, options])
+  const known = kept?.key === key ? kept : undefined
+  const plan = known?.plan ?? forecastCook(asPlanned, options)
+  const seen = observedCook(told, cook.id, planned, now)
+  const observed = { readings: seen.readings, marks: seen.marks, nowS: (now - seen.meatOn) / 1000 }
+  const given = seen.begun
+    ? assimilate(asDone(asPlanned, seen, now), observed, { ...options, last: known?.last })
+    : undefined
+  const forecast = asServed(shoot, cook.id, given?.forecast ?? plan, toIso(seen.meatOn, shoot.zone))
+  const pastS = given?.pastS ?? Object.fromEntries(seen.marks.map(({ moment, t }) => [moment, t]))
+  return {
+    now: {
+      cook,
+      planned,
+      seen,
+      plan,
+      forecast,
+      given,
+      watched: given ? watchReadings(watchInput(plan, given, observed)) : [],
+      expected: expectedOf(cook.id, forecast, seen.meatOn, pastS),
+    },
+    kept: { key, plan, last: given?.fit ?? known?.last },
+  }
+}
+
+const EARLY = 0.05
+/** The middle of each moment, with the spread that has its early end where the members have it. */
+function expectedOf(
+  cook: string,
+  { moments }: Forecast,
+  meatOn: Instant,
+  pastS: Readonly<Partial<Record<MomentId, number>>>,
+): Expected[] {
+  const at = (s: number) => later(meatOn, seconds(Math.round(s)))
+  return MOMENT_IDS.flatMap((moment): Expected[] => {
+    const [row, past] = [moments[moment], pastS[moment]]
+    if (row === undefined) return []
+    if (past !== undefined) return [{ cook, moment, likely: at(past), sd: seconds(0) }]
+    const sorted = sortedCopy(row)
+    const likely = quantileOf(sorted, 0.5)
+    if (!Number.isFinite(likely)) return []
+    const sd = Math.round(Math.max(0, likely - quantileOf(sorted, EARLY)) / Z)
+    return [{ cook, moment, likely: at(likely), sd: seconds(sd) }]
+  })
+}
+
+/** When a moment was likely by the plan alone. */
+export function plannedAt({ plan, planned }: CookNow, moment: MomentId): Instant | null {
+  const row = plan.moments[moment]
+  const likely = row ? quantileOf(sortedCopy(row), 0.5) : Infinity
+  return Number.isFinite(likely) ? later(planned, likely as Seconds) : null
+}
