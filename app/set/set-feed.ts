@@ -1,7 +1,7 @@
 import type { EntryDocument } from '@/lib/log/entry'
 import type { Effect, LiveForecast, Session } from '@/lib/session/session'
 import type { SessionDay } from '@/lib/session/session-day'
-import type { Instant } from '@/lib/units'
+import type { Instant, Seconds } from '@/lib/units'
 
 /** What a person or device adds; the feed puts id, time and name to it. */
 export type EntryDraft = Omit<EntryDocument, 'id' | 'at' | 'by'> & { readonly kind: string }
@@ -34,7 +34,8 @@ export interface SetFeed {
   readonly person: string | null
   snapshot(): SetSnapshot
   subscribe(changed: () => void): () => void
-  add(draft: EntryDraft): Promise<void>
+  /** `ago`: it happened so long before now. */
+  add(draft: EntryDraft, ago?: Seconds): Promise<void>
   /** Somebody says who they are; the device remembers it. Does nothing where the sign-in says it already. */
   choose(person: string): void
 }
