@@ -37,8 +37,8 @@ export function servedCooks(context: Context, on?: number): Served {
   return { cooks: [cookTimes(first.id, served), ...others], chosen: on === undefined ? chosen : null }
 }
 
-function soonestOf({ shoot, crew, cooks, clock, call }: Context): number {
+function soonestOf({ shoot, crew, cooks, call }: Context): number {
   if (call === null) return Number.NEGATIVE_INFINITY
   const { jobs: moments } = momentJobs(shoot, crew, cooks)
-  return soonestMeatOn({ shoot, clock, cooks, moments, call, lastEnd: null, chosen: null }, 0, call)
+  return soonestMeatOn({ cooks, moments }, 0, call)
 }

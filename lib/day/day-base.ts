@@ -6,6 +6,7 @@ import type { DutyPlace, Genes, Place } from './draft'
 import { bindFloat, windowsOf } from './place-float'
 import { type Meals, mealDeadline, placeMeals } from './place-meals'
 import { leavesTheFire, placeMoments } from './place-moments'
+import { placeSides } from './place-sides'
 import { placeDuties } from './place-tasks'
 import { type DayProblem, likelyMinute } from './problem'
 import { sameStand } from './refine-calls'
@@ -69,9 +70,9 @@ function freshBase(board: Board, genes: Genes, key: number[]): Base {
   // Who is in a shot as the day is laid out anew is lent to no moment before it ends.
   bindStanding(board)
   const moments = placeMoments(board, genes)
-  const duties = placeDuties(board)
+  const duties = [...placeSides(board), ...placeDuties(board)]
   const lastNeed = lastNeedOf(board, moments, duties)
-  const stand: Meals = { meals: standMeals(board), mealsMissing: 0 }
+  const stand: Meals = { meals: mealsThatStand(board), mealsMissing: 0 }
   const meals = placeMeals(board, genes.meals, Math.ceil(lastNeed + RULES.strikeMin), stand)
   return {
     key,
@@ -106,10 +107,13 @@ function standFloats(board: Board): void {
       board.floats[i] = a?.frozen ? a.place : null
     })
 }
-function standMeals({ problem, booking }: Board) {
-  const meals = [...(problem.standing?.meals ?? [])]
-  for (const meal of meals) booking.book(maskOf(problem.crew, meal.people, []), meal.start, meal.end)
-  return meals
+/** Whoever a moment calls away from a meal eats anew. */
+function mealsThatStand({ problem, booking }: Board) {
+  return (problem.standing?.meals ?? []).flatMap((meal) => {
+    const people = meal.people.filter((p) => booking.lastClash(maskOf(problem.crew, [p], []), meal.start, meal.end) < 0)
+    booking.book(maskOf(problem.crew, people, []), meal.start, meal.end)
+    return people.length > 0 ? [{ ...meal, people }] : []
+  })
 }
 
 function clearBoard(board: Board, genes: Genes): void {

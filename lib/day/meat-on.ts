@@ -42,7 +42,11 @@ export function meatOnChoices(context: Context): MeatOnChoices {
 }
 
 /** The soonest that the fire is lit and the first shot set up after the call. */
-export function soonestMeatOn({ cooks, moments }: Context, cook: number, call: number): number {
+export function soonestMeatOn(
+  { cooks, moments }: Pick<Context, 'cooks' | 'moments'>,
+  cook: number,
+  call: number,
+): number {
   const fire = cooks[cook]?.sorted('fire-lit')
   const leads = moments
     .filter((job) => job.cook === cook)

@@ -12,31 +12,52 @@ import { RULES } from './rules'
 /** Moment shots stand at their likely times; binds their people, cameras and lids. */
 export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
   const { moments: jobs } = board.problem
-  const places = jobs.map((job, i) => placeOne(board, job, i, modeFor(board, job, i, genes)))
-  places.forEach((place, i) => {
-    const mode = place?.mode
-    board.momentMasks[i] = mode ? mode.rollMask : null
+  let wanted = jobs.map((job, i) => placeOne(board, job, i, modeFor(board, job, i, genes)))
+  const clean = [board.booking.copy(), board.away.copy(), board.lids.slice()] as const
+  let stood = standTogether(board, wanted)
+  // Who counted on the setup of a shot that fell out sets up for itself, and may now be in another's way.
+  while (!asTied(board, wanted, stood)) {
+    wanted = wanted.map((place, i) => (stood[i] ? place : null))
+    board.booking.restore(clean[0])
+    board.away.restore(clean[1])
+    board.lids.set(clean[2])
+    stood = standTogether(board, wanted)
+  }
+  openLids(board)
+  return stood
+}
+const asTied = (board: Board, wanted: readonly (Place | null)[], stood: readonly (Place | null)[]) =>
+  wanted.every((place, i) => !place || !stood[i] || stood[i].setupStart === tied(board, stood, i, place).setupStart)
+
+/** Binds those of `wanted` that can be had together. */
+function standTogether(board: Board, wanted: readonly (Place | null)[]): (Place | null)[] {
+  const { moments: jobs } = board.problem
+  wanted.forEach((place, i) => {
+    board.momentMasks[i] = place ? place.mode.rollMask : null
   })
-  const tied = places.map((place, i) => place && afterChain(board, places, i, place))
+  const places = wanted.map((place, i) => place && tied(board, wanted, i, place))
   // The heavier ones have their place first.
   const order = jobs
     .map((_, i) => i)
     .sort((a, b) => frozen(board, b) - frozen(board, a) || weightAt(board, b) - weightAt(board, a) || a - b)
   const stood: number[] = []
   for (const i of order) {
-    const place = tied[i]
+    const place = places[i]
     if (!place) continue
-    if (!frozen(board, i) && (cutShort(board, tied, stood, i, place) || fireOutranks(board, i, place))) {
-      tied[i] = null
+    if (!frozen(board, i) && (cutShort(board, places, stood, i, place) || fireOutranks(board, i, place))) {
+      places[i] = null
       board.momentMasks[i] = null
       continue
     }
     stood.push(i)
     bind(board, jobs[i] as MomentJob, place)
   }
-  openLids(board)
-  return tied
+  return places
 }
+/** With its setup as the others leave it; what is past or about to come stands as it was told. */
+const tied = (board: Board, places: readonly (Place | null)[], i: number, place: Place) =>
+  frozen(board, i) ? place : afterChain(board, places, i, place)
+
 const frozen = ({ problem }: Board, i: number) => (problem.standing?.moments[i]?.frozen ? 1 : 0)
 const weightAt = ({ problem }: Board, i: number) => (problem.moments[i] as MomentJob).weight
 

@@ -10,12 +10,13 @@ import { AS_ANNOUNCED, type Genes, type MealPlace, type Place } from './draft'
 import { droppedOf } from './dropped'
 import type { FloatJob } from './float-job'
 import type { Layout, PlacedShot } from './layout'
-import type { MeatOnChoices } from './meat-on'
+import { type MeatOnChoices, soonestMeatOn } from './meat-on'
 import type { MomentJob } from './moment-job'
 import { type DayProblem, dayProblem, minuteOf } from './problem'
 import { refineCalls } from './refine-calls'
 import { RULES } from './rules'
 import { type Found, searchDay } from './search'
+import { sidesStanding } from './side-jobs'
 import type { Announced, Standing } from './standing'
 import { dutiesOf, toLayout } from './to-layout'
 
@@ -62,9 +63,11 @@ function running(problem: DayProblem, previous: Layout, now: Instant, stable: bo
   const { clock, cooks, meatOn } = problem
   const at = (iso: string) => clock.fromInstant(fromIso(iso))
   const earliest = Math.ceil(clock.fromInstant(now) + RULES.frozenMin)
-  const known = cooks.map((c) => {
+  const soonest = cooks.map((_, c) => soonestMeatOn(problem, c, earliest))
+  // Once its fire is lit, or its crew on the way to that, a cook goes on when it was announced.
+  const known = cooks.map((c, i) => {
     const on = previous.meatOn[c.id]
-    return on !== undefined && at(on) <= earliest ? Math.round(at(on)) : null
+    return on !== undefined && at(on) < (soonest[i] as number) ? Math.round(at(on)) : null
   })
   const standing: Standing = {
     stable,
@@ -77,21 +80,27 @@ function running(problem: DayProblem, previous: Layout, now: Instant, stable: bo
     ...problem,
     call: Math.round(at(previous.crewCall)),
     standing: onTheFire(problem, standing, known),
-    meatOn: choicesLeft(meatOn, known, earliest),
+    sides: sidesStanding(problem, previous, earliest),
+    meatOn: choicesLeft(meatOn, known, soonest),
   }
 }
 
-/** Meat that is on stays where it went on; the rest may go on from now. */
-function choicesLeft(meatOn: MeatOnChoices, known: readonly (number | null)[], earliest: number): MeatOnChoices {
-  const left = (all: readonly number[], on: number | null) => {
-    const open = all.flatMap((m, i) => ((on === null ? m >= earliest : m === on) ? [i] : []))
-    return { open, minutes: open.length > 0 ? open.map((i) => all[i] as number) : [on ?? earliest] }
+/** Meat that is on stays where it went on; the rest goes on when its fire can be lit. */
+function choicesLeft(
+  meatOn: MeatOnChoices,
+  known: readonly (number | null)[],
+  soonest: readonly number[],
+): MeatOnChoices {
+  const left = (all: readonly number[], c: number) => {
+    const on = known[c] ?? null
+    const open = all.flatMap((m, i) => ((on === null ? m >= (soonest[c] as number) : m === on) ? [i] : []))
+    return { open, minutes: open.length > 0 ? open.map((i) => all[i] as number) : [on ?? (soonest[c] as number)] }
   }
-  const first = left(meatOn.choices[0] ?? [], known[0] ?? null)
+  const first = left(meatOn.choices[0] ?? [], 0)
   const kept = (values: readonly number[]) => (values.length === 0 ? [] : first.open.map((i) => values[i] as number))
   return {
     ...meatOn,
-    choices: meatOn.choices.map((all, c) => left(all, known[c] ?? null).minutes),
+    choices: meatOn.choices.map((all, c) => left(all, c).minutes),
     inLight: kept(meatOn.inLight),
     wish: kept(meatOn.wish),
   }
