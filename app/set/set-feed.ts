@@ -1,4 +1,6 @@
+import type { Layout } from '@/lib/day/layout'
 import type { EntryDocument } from '@/lib/log/entry'
+import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Effect, LiveForecast, Session } from '@/lib/session/session'
 import type { SessionDay } from '@/lib/session/session-day'
 import type { Instant, Seconds } from '@/lib/units'
@@ -21,6 +23,10 @@ export interface SetSnapshot {
   readonly merged: readonly string[]
   /** The alert sounded last to this person, until it is answered. */
   readonly sounding: (Effect & { readonly do: 'sound-alert' }) | null
+  /** Entries of this device that the server refused, each with its sentence; kept here, and not part of the day. */
+  readonly aside?: readonly { readonly document: EntryDocument; readonly sentence: string }[]
+  /** Why nothing goes out although the server is there, in its words. */
+  readonly held?: string | null
 }
 
 /**
@@ -47,4 +53,9 @@ export interface SetOpening {
   readonly forecast: { readonly id: string; readonly at: Instant; readonly forecast: LiveForecast } | null
   readonly people: readonly { readonly id: string; readonly name?: string; readonly roles: readonly string[] }[]
   readonly now: Instant
+  /** With it a device that is cut off works out its own forecast. */
+  readonly plan?: {
+    readonly document: ShootDocument
+    readonly layout: Pick<Layout, 'meatOn' | 'lidOpenings' | 'start'>
+  }
 }

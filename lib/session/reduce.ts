@@ -1,5 +1,5 @@
 import { foldLog } from '../log/fold'
-import { merge } from '../log/log'
+import { type Line, merge } from '../log/log'
 import { instant } from '../units'
 import { stepAlerts, withLoad } from './alerts'
 import { stepCall } from './calls'
@@ -22,13 +22,18 @@ function heard(state: Session, event: SessionEvent): readonly [Session, readonly
       return [state, []]
     case 'day':
       return [{ ...state, day: event.day, calls: announcedAnew(state, event.day) }, []]
-    case 'line': {
-      const log = merge(state.log, [event.line])
-      return [{ ...state, log, told: foldLog(log) }, []]
-    }
+    case 'line':
+      return [withLines(state, [event.line]), []]
+    case 'lines':
+      return [withLines(state, event.lines), []]
     case 'forecast':
       return forecasted(state, event)
   }
+}
+
+function withLines(state: Session, lines: readonly Line[]): Session {
+  const log = merge(state.log, lines)
+  return { ...state, log, told: foldLog(log) }
 }
 
 /** Who adopts a new day has told everybody its times; what was called already stays called. */

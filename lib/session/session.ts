@@ -54,6 +54,7 @@ export interface LiveForecast {
 export type SessionEvent = { readonly id: string; readonly at: Instant } & (
   | { readonly kind: 'tick' }
   | { readonly kind: 'line'; readonly line: Line }
+  | { readonly kind: 'lines'; readonly lines: readonly Line[] }
   | { readonly kind: 'forecast'; readonly forecast: LiveForecast }
   | { readonly kind: 'day'; readonly day: SessionDay }
 )
