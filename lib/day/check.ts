@@ -12,6 +12,7 @@ import { checkPlacement } from './check/placement'
 import { checkReadyCooks } from './check/ready'
 import { checkPromises } from './check/replay'
 import { checkRoster } from './check/roster'
+import { checkSides } from './check/sides'
 import { checkTimes } from './check/times'
 import type { Violation } from './check/violation'
 import type { DayForecast } from './day-forecast'
@@ -42,6 +43,7 @@ export function checkLayout(
     checkReadyCooks,
     checkHours,
     checkFire,
+    checkSides,
     checkCapture,
     checkPromises,
   ].flatMap((family) => family(facts))

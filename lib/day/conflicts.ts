@@ -10,6 +10,7 @@ import { type DayProblem, likelyMinute, minuteOf } from './problem'
 import { readyConflicts } from './ready-cooks'
 import { RULES } from './rules'
 import { shareBelow } from './samples'
+import { sideConflicts } from './side-conflicts'
 import { comes, cooksOf, listed, momentName, quoted } from './words'
 
 /** What does not fit, in plain words, with how often. */
@@ -28,6 +29,7 @@ export function conflictsOf(
     ...unwatchedFires(problem, draft),
     ...firesLeft(problem, draft),
     ...dutyConflicts(problem, duties),
+    ...sideConflicts(problem, duties, draft.meatOn),
     ...mealConflicts(problem, draft),
     ...overtimeConflicts(problem, draft),
     ...turnaroundConflicts(problem, draft, duties),

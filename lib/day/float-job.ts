@@ -1,5 +1,6 @@
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import type { Shoot, Shot } from '../plan/shoot'
+import { sideOf } from '../plan/sides'
 import { type Mask, type Mode, modesFor } from './crew'
 import { type MomentJob, minutesOf, type Unfit, weightOf } from './moment-job'
 import { RULES } from './rules'
@@ -12,6 +13,7 @@ import {
   type ShotWindow,
   shotWindows,
 } from './shot-window'
+import { cookIndex } from './side-jobs'
 
 /** A shot that may be dropped at a price: anything that is not at a moment. Whole minutes. */
 export interface FloatJob {
@@ -53,11 +55,9 @@ export function floatJobs(context: FloatContext): { jobs: FloatJob[]; unfit: Unf
 }
 
 function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number>, context: FloatContext): FloatJob {
-  const cook = Math.max(
-    0,
-    context.cooks.findIndex((c) => c.id === shot.cook),
-  )
-  const anchor = anchorOf(shot, cook, context)
+  const cook = cookIndex(context.shoot, context.cooks, shot.cook)
+  const ofSide = sideOf(context.shoot, shot.cook) !== undefined
+  const anchor = ofSide ? null : anchorOf(shot, cook, context)
   const earlier = [...(shot.after ?? []), ...seasoningShots(shot, context.shoot)]
   const at = (edge: string) => edgeOf(context, cook, anchor, edge)
   return {
@@ -73,8 +73,8 @@ function floatJob(shot: Shot, modes: Mode[], indexOf: ReadonlyMap<string, number
     modes,
     always: alwaysNeeded(modes),
     lid: shot.lid ?? 'any',
-    apart: context.moments.map((job) => job.cook === cook && keepsApart(shot, job)),
-    raw: shot.state === 'raw' || shot.state === 'seasoned' || isSeasoning(shot),
+    apart: context.moments.map((job) => !ofSide && job.cook === cook && keepsApart(shot, job)),
+    raw: (!ofSide && shot.state === 'raw') || shot.state === 'seasoned' || isSeasoning(shot),
     away: !inSightOfFire(shot.place),
   }
 }

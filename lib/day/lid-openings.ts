@@ -3,6 +3,7 @@ import type { MomentId } from '../model/moment-ids'
 import { medianOf } from '../model/quantiles'
 import { fromIso } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
+import { roastOf, tasksOf } from '../plan/sides'
 import { seconds } from '../units'
 import type { DayForecast } from './day-forecast'
 import type { Layout } from './layout'
@@ -32,7 +33,7 @@ export function lidsOfLayout(shoot: Shoot, layout: Layout, forecasts: Forecasts)
     const zero = layout.meatOn[cook]
     if (zero === undefined) return []
     const after = (iso: string) => (fromIso(iso) - fromIso(zero)) / 1000
-    const opening = (shoot.tasks ?? []).filter((t) => t.lid === 'open' && (t.cook ?? shoot.cooks[0]?.id) === cook)
+    const opening = tasksOf(shoot).filter((t) => t.lid === 'open' && (t.cook ?? shoot.cooks[0]?.id) === cook)
     const tasks = layout.tasks
       .filter(({ id }) => opening.some((t) => t.id === id))
       .map(({ start, end }): Span => [after(start), after(end)])
@@ -47,7 +48,7 @@ export function lidsOfLayout(shoot: Shoot, layout: Layout, forecasts: Forecasts)
 }
 
 const shotsOf = (shoot: Shoot, cook: string) =>
-  (shoot.shots ?? []).filter((s) => s.lid === 'open' && (s.cook ?? shoot.cooks[0]?.id) === cook)
+  (shoot.shots ?? []).filter((s) => s.lid === 'open' && roastOf(shoot, s.cook) === cook)
 type At = NonNullable<Shot['at']>
 const beforeS = (at: At) => at.before ?? RULES.beforeMin * 60
 function spanAt(at: At, momentS: number): Span {

@@ -3,9 +3,11 @@ import { maskOf } from './crew'
 import type { DutyPlace } from './draft'
 import { type DayProblem, minuteOf, type TaskJob } from './problem'
 
-/** Tasks that bind their people, each with the first who are free. Watches are shared out when the day stands. */
+/** Tasks that bind their people, each with the first who are free; those of sides are placed in pairs. Watches are shared out when the day stands. */
 export function placeDuties(board: Board): DutyPlace[] {
-  return board.problem.tasks.flatMap((job, i) => (job.watch ? [] : placeDuty(board, job, i)))
+  const { tasks, sides } = board.problem
+  const own = tasks.slice(0, tasks.length - 2 * sides.length)
+  return own.flatMap((job, i) => (job.watch ? [] : placeDuty(board, job, i)))
 }
 
 export function taskSpan(job: TaskJob, meatOn: ArrayLike<number>): { start: number; end: number } | null {
@@ -58,7 +60,7 @@ function visitsOf(job: TaskJob, meatOn: ArrayLike<number>): Visit[] {
   return visits
 }
 
-function whoIsFree(board: Board, job: TaskJob, start: number, end: number) {
+export function whoIsFree(board: Board, job: TaskJob, start: number, end: number) {
   const { crew } = board.problem
   const people: number[] = []
   for (const candidates of job.candidates) {

@@ -1,6 +1,7 @@
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Task } from '../plan/shoot'
+import { tasksOf } from '../plan/sides'
 import { servedCooks } from './chosen-meat-on'
 import { ClashTable } from './clash'
 import { type CookTimes, cookTimes } from './cook-times'
@@ -14,6 +15,7 @@ import { type MeatOnChoices, meatOnChoices } from './meat-on'
 import { type MomentJob, momentJobs, type Unfit } from './moment-job'
 import { RULES } from './rules'
 import { type Edge, edgeOf } from './shot-window'
+import { type SideJob, sideJobs } from './side-jobs'
 import type { Standing } from './standing'
 
 export interface TaskJob {
@@ -36,7 +38,9 @@ export interface DayProblem {
   readonly moments: readonly MomentJob[]
   readonly tentative: readonly { readonly from: number; readonly to: number }[]
   readonly floats: readonly FloatJob[]
+  /** Those of the sides stand last. */
   readonly tasks: readonly TaskJob[]
+  readonly sides: readonly SideJob[]
   /** When each person is there. */
   readonly hours: readonly Hours[]
   readonly unfit: readonly Unfit[]
@@ -80,7 +84,8 @@ export function dayProblem(shoot: Shoot, forecasts: ReadonlyMap<string, DayForec
     moments,
     tentative: moments.map(tentativeSpan),
     floats: floats.jobs,
-    tasks: (shoot.tasks ?? []).map((task) => taskJob(task, { crew, cooks, clock })),
+    tasks: tasksOf(shoot).map((task) => taskJob(task, { crew, cooks, clock })),
+    sides: sideJobs(shoot, cooks, shoot.tasks?.length ?? 0),
     hours: hoursOf(shoot, clock),
     unfit: [...unfit, ...floats.unfit],
     clashes: new ClashTable(moments),

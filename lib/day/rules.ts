@@ -22,6 +22,8 @@ export const RULES = {
   /** Where the plan names neither a call nor a slice. */
   call: '09:00',
   hotMin: 10,
+  /** A side stays hot under its lid or foil, from when it is off. */
+  sideHotMin: 20,
   restedMin: 30,
   slicedMin: 20,
   lidOpenMin: 1,

@@ -1,12 +1,14 @@
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Shot } from '../plan/shoot'
+import { sideOf } from '../plan/sides'
 import type { CookTimes } from './cook-times'
 import type { Crew } from './crew'
 import type { DayClock } from './day-clock'
 import { handleMin, type MomentJob, minutesOf } from './moment-job'
 import { RULES } from './rules'
 import { type Sorted, sorted } from './samples'
+import { sideWindow } from './side-jobs'
 import { lightBands } from './sun'
 
 /** What a shot hangs on when its moment comes sooner or later than likely. */
@@ -86,7 +88,8 @@ export function shotWindows(
     lo.push(clockEdge(pin, anchor, context.cooks))
     hi.push(clockEdge(pin + rolledMin(shot), anchor, context.cooks))
   }
-  const state = stateEdges(shot, cook, anchor, context)
+  const side = sideOf(context.shoot, shot.cook)
+  const state = side ? sideWindow(side, shot.state, cook, context) : stateEdges(shot, cook, anchor, context)
   lo.push(...state.lo)
   hi.push(...state.hi)
   for (const job of context.moments)

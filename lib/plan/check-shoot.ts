@@ -5,6 +5,7 @@ import { checkReady } from './ready'
 import { checkRoast } from './roast-rules'
 import type { Shoot } from './shoot'
 import { checkShots } from './shot-rules'
+import { checkSides } from './sides'
 import { checkStages } from './stage-rules'
 
 /** What a shoot whose every field is well written can still get wrong between its fields. */
@@ -14,4 +15,5 @@ export const checkShoot = (shoot: Shoot): Problem[] => [
   ...shoot.cooks.flatMap((cook, i) => [...checkRoast(cook, `/cooks/${i}`), ...checkStages(cook, `/cooks/${i}`)]),
   ...checkReady(shoot),
   ...checkShots(shoot),
+  ...checkSides(shoot),
 ]

@@ -1,5 +1,6 @@
 import type { Problem } from '../refusals'
 import type { Shoot } from './shoot'
+import { tasksOf } from './sides'
 
 /** What a layout needs beyond a forecast: shots want cameras and people to stand at them. */
 export function problemsForLayout(shoot: Shoot): Problem[] {
@@ -10,7 +11,7 @@ export function problemsForLayout(shoot: Shoot): Problem[] {
       pointer: '/cameras',
       sentence: 'There are shots and no camera. Add one, such as { "id": "A" }, to lay out the day.',
     })
-  const wanted = [...shots, ...(shoot.tasks ?? [])].some((item) => (item.needs ?? []).length > 0)
+  const wanted = [...shots, ...tasksOf(shoot)].some((item) => (item.needs ?? []).length > 0)
   if (wanted && (shoot.people ?? []).length === 0)
     problems.push({
       pointer: '/people',

@@ -17,6 +17,7 @@ import { quoted } from './nearest'
 import { OWN_CUT } from './own-cut'
 import { CALL_SHEET, COVERAGE, RISK } from './producer'
 import { READY } from './ready'
+import { SIDE } from './sides'
 import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
 
 const cookerTemp = quantity<Celsius>('temperature', bounds.COOKER_TEMP)
@@ -257,6 +258,7 @@ export const SHOOT = record('a shoot', {
     humidity: quantity<Frac>('share', bounds.HUMIDITY).optional(),
   }).optional(),
   cooks: list('cooks', COOK, 12, 1),
+  sides: list('sides', SIDE, 12).optional(),
   day: DAY.optional(),
   people: list(
     'people',

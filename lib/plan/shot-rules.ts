@@ -4,6 +4,7 @@ import type { Problem } from '../refusals'
 import { momentsOf } from './moments'
 import { listed, nearest, quoted } from './nearest'
 import type { Cook, Shoot, Shot, Task } from './shoot'
+import { roastOf, sideOf } from './sides'
 
 /** What is wrong with shots and tasks: their form, and names of things that the shoot does not have. */
 export function checkShots(shoot: Shoot): Problem[] {
@@ -82,8 +83,12 @@ type Sited = readonly [edge: string | undefined, pointer: string]
 const isMoment = (edge: string | undefined): edge is MomentId => MOMENT_IDS.some((id) => id === edge)
 
 function checkEdges(shoot: Shoot, item: Shot | Task, pointer: string): Problem[] {
-  const cook = item.cook === undefined ? shoot.cooks[0] : shoot.cooks.find(({ id }) => id === item.cook)
-  if (!cook) return [{ pointer: `${pointer}/cook`, sentence: unknownName(item.cook, 'cook', shoot.cooks) }]
+  const roast = roastOf(shoot, item.cook)
+  const cook = shoot.cooks.find(({ id }) => id === roast)
+  const known = [...shoot.cooks, ...(shoot.sides ?? [])]
+  // A side on a cook that is not there is told at the side.
+  if (!cook && sideOf(shoot, item.cook)) return []
+  if (!cook) return [{ pointer: `${pointer}/cook`, sentence: unknownName(item.cook, 'cook', known) }]
   const shot: Partial<Shot> = item
   const edges: Sited[] = [
     [shot.at?.moment, `${pointer}/at/moment`],

@@ -1,5 +1,6 @@
 import { MOMENT_IDS, type MomentId } from '../../model/moment-ids'
 import type { Shoot, Shot, Task } from '../../plan/shoot'
+import { roastOf, tasksOf } from '../../plan/sides'
 import type { DayForecast } from '../day-forecast'
 import type { Call, Layout, PlacedShot } from '../layout'
 import { servedForecast } from './served'
@@ -81,14 +82,14 @@ export function gatherFacts(shoot: Shoot, layout: Layout, given: ReadonlyMap<str
   const moment = (cook: string, id: MomentId) =>
     fromForecast(forecasts.get(cook), id, meatOn(cook)) ?? fromCalls(layout.calls, cook, id)
   const shots = new Map((shoot.shots ?? []).map((s) => [s.id, s]))
-  const tasks = new Map((shoot.tasks ?? []).map((t) => [t.id, t]))
+  const tasks = new Map(tasksOf(shoot).map((t) => [t.id, t]))
   const edge = (cook: string, at: string) =>
     isMoment(at) ? (moment(cook, at)?.likely ?? null) : clockEdge(shoot, clock, at)
   return {
     shoot,
     layout,
     clock,
-    booked: layout.shots.flatMap((placed) => bookedOf(placed, shots.get(placed.id), firstCook)),
+    booked: layout.shots.flatMap((placed) => bookedOf(shoot, placed, shots.get(placed.id))),
     duties: layout.tasks.flatMap((d) => {
       const task = tasks.get(d.id)
       return task ? [{ ...spanOf(d), id: d.id, task, people: d.people }] : []
@@ -109,11 +110,11 @@ const spanOf = (text: { start: string; end: string }): Span => ({
   end: Date.parse(text.end),
 })
 
-function bookedOf(placed: PlacedShot, shot: Shot | undefined, firstCook: string): Booked[] {
+function bookedOf(shoot: Shoot, placed: PlacedShot, shot: Shot | undefined): Booked[] {
   if (!shot) return []
   const { id, people, camera: cameras } = placed
   const setup = Date.parse(placed.setupStart)
-  return [{ ...spanOf(placed), id, shot, placed, setup, people, cameras, cook: shot.cook ?? firstCook }]
+  return [{ ...spanOf(placed), id, shot, placed, setup, people, cameras, cook: roastOf(shoot, shot.cook) ?? '' }]
 }
 
 /** A clock time before the crew call is the next day's. */

@@ -1,5 +1,7 @@
+import { sideOf } from '../../plan/sides'
 import type { Booked, Facts } from './facts'
 import { LIMITS } from './limits'
+import { sideSpell } from './sides'
 import { type Violation, violation } from './violation'
 
 /** What is filmed is what is on the board: raw, seasoned, cooking, hot, rested, sliced, each in its own time. */
@@ -7,13 +9,20 @@ export function checkFood(facts: Facts): Violation[] {
   return facts.booked.flatMap((b) => {
     const state = b.shot.state
     if (!state) return []
-    const { from, to } = spellOf(facts, b, state)
+    const side = sideOf(facts.shoot, b.shot.cook)
+    const { from, to } = side ? sideSpell(facts, side, state) : spellOf(facts, b, state)
     // A shot at a moment goes where the moment goes; only the moment itself can be wrong for the food.
     const at = b.shot.at ? facts.moment(b.cook, b.shot.at.moment)?.likely : undefined
     const [start, end] = b.shot.at ? [at ?? from, at ?? to] : [b.start, b.end]
     if (!(start < from - LIMITS.graceMs) && !(end > to + LIMITS.graceMs)) return []
     const spell = `${facts.clock.show(from)} to ${facts.clock.show(to)}`
-    return [violation('food-state', `${facts.titleOf(b.id)} wants the roast ${state}; it is so from ${spell}.`, [b.id])]
+    return [
+      violation(
+        'food-state',
+        `${facts.titleOf(b.id)} wants ${side ? `"${side.title}"` : 'the roast'} ${state}; it is so from ${spell}.`,
+        [b.id],
+      ),
+    ]
   })
 }
 

@@ -11,6 +11,10 @@ export const LIMITS = {
   /** Longest it takes a called crew to leave what they are doing. */
   releaseMs: 15 * MINUTE_MS,
   hotMs: 10 * MINUTE_MS,
+  /** Under its lid or foil. */
+  sideHotMs: 20 * MINUTE_MS,
+  /** So much before its moment a side may be done, or so much after it go on. */
+  sideMs: 10 * MINUTE_MS,
   restedMs: 30 * MINUTE_MS,
   slicedMs: 20 * MINUTE_MS,
   /** How far from a wanted slice time the likely one may fall. */

@@ -1,3 +1,4 @@
+import { tasksOf } from '../../plan/sides'
 import type { Layout } from '../layout'
 import type { Facts } from './facts'
 import { type Violation, violation } from './violation'
@@ -11,7 +12,7 @@ function checkNames({ shoot, layout }: Facts): Violation[] {
   const shots = new Set((shoot.shots ?? []).map((s) => s.id))
   const people = new Set((shoot.people ?? []).map((p) => p.id))
   const cameras = new Set((shoot.cameras ?? []).map((c) => c.id))
-  const tasks = new Set((shoot.tasks ?? []).map((t) => t.id))
+  const tasks = new Set(tasksOf(shoot).map((t) => t.id))
   const named = [
     ...layout.shots.map((s) => s.id),
     ...layout.dropped.map((d) => d.id),

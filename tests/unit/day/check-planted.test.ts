@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { checkLayout, RULES, type Rule } from '../../../lib/day/check'
+import { seconds } from '../../../lib/units'
 import { at, type CleanDay, cleanDay } from './clean-day'
 
 type Plant = (day: CleanDay) => void
@@ -19,6 +20,17 @@ const task = (day: CleanDay, id: string) => found(day.layout.tasks, (t) => t.id 
 /** One fault for every rule; the rule must be found by name, and is not found on the clean day. */
 const everybody = (d: CleanDay, call: string, wrap: string) =>
   (d.shoot.people ?? []).map(({ id }) => ({ person: id, call, wrap }))
+/** Potatoes that take 55 min, in and out as written. */
+const side = (d: CleanDay, on?: string, off?: string) => {
+  d.shoot.sides = [{ id: 'potatoes', title: 'Potatoes', takes: seconds(55 * 60) }]
+  const handled = (id: string, from: string) => ({
+    id,
+    start: at(from),
+    end: at(`${from}:59`),
+    people: ['presenter'],
+  })
+  if (on && off) d.layout.tasks.push(handled('potatoes-on', on), handled('potatoes-off', off))
+}
 const PLANTED: Readonly<Record<Rule, Plant>> = {
   'time-malformed': (d) => Object.assign(shotOf(d, 'bread'), { end: '15:20' }),
   'time-offset': (d) => Object.assign(shotOf(d, 'bread'), { end: '2027-05-15T14:20+00:00' }),
@@ -110,6 +122,9 @@ const PLANTED: Readonly<Record<Rule, Plant>> = {
       found(d.shoot.people ?? [], (p) => p.id === 'cam-1'),
       { hours: { to: '19:00' } },
     ),
+  'side-missing': (d) => side(d),
+  'side-time': (d) => side(d, '20:00', '20:30'),
+  'side-apart': (d) => side(d, '19:00', '19:56'),
   'fire-unwatched': (d) => Object.assign(task(d, 'fire-watch'), { start: at('17:45') }),
   'meat-on-missing': (d) => Object.assign(d.layout, { meatOn: {} }),
   'start-mismatch': (d) => Object.assign(d.layout, { start: at('18:00') }),
