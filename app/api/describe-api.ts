@@ -142,11 +142,18 @@ function logPaths() {
         },
       },
     },
+    '/api/shoots/{id}/set-day': {
+      parameters: [id],
+      get: {
+        summary: 'All that a screen of the set needs to open, and to forecast alone when it is cut off',
+        responses: { 200: json('The day; times are milliseconds', ref('SetDay')), ...refusals('not-found', 'invalid') },
+      },
+    },
     '/api/shoots/{id}/events': {
       parameters: [id],
       get: {
         summary:
-          'The slate log as it grows: events "entry" whose id is the position and whose data is a line of the log',
+          'The slate log as it grows: events "entry" whose id is the position and whose data is a line of the log. Beside them "forecast" ({ id, at, forecast }: the latest on connecting, then each that is applied) and "day" ({ version }: a new version of the shoot was saved); these have no id, and their times are milliseconds',
         parameters: [since, resume],
         responses: { 200: { description: 'The events', content: events }, ...refusals('not-found', 'log-invalid') },
       },
@@ -172,6 +179,7 @@ function schemas() {
   const fault = object({ pointer: text, sentence: text })
   const entry = z.toJSONSchema(ENTRY, { io: 'input', unrepresentable: 'any' })
   const instant = { type: 'string', format: 'date-time' }
+  const atMs = { type: 'integer', description: 'Milliseconds since 1970' }
   const became = { enum: ['kept', 'known', 'refused'] }
   const kept = object(
     { id: text, became, position: count, problems: { type: 'array', items: fault } },
@@ -204,6 +212,17 @@ function schemas() {
     LogLine: { allOf: [ref('Entry')], description: 'The entry with "received" and "sent", the receipt of the server.' },
     Sending: object({ sent: instant, entries: { type: 'array', items: ref('Entry'), minItems: 1, maxItems: 500 } }),
     Kept: object({ received: instant, entries: { type: 'array', items: kept } }),
+    SetDay: object({
+      version: count,
+      day: { type: 'object', description: 'People, cooks, calls, shots and meals as they were announced' },
+      forecast: {
+        anyOf: [object({ id: text, at: atMs, forecast: { type: 'object' } }), { type: 'null' }],
+        description: 'The forecast applied last',
+      },
+      people: { type: 'array', items: object({ id: text, name: text, roles: { type: 'array', items: text } }, 'name') },
+      plan: object({ document: ref('Shoot'), layout: { type: 'object' } }),
+      now: atMs,
+    }),
     ShootList: object({ shoots: { type: 'array', items: listed } }),
     Problem: object(
       {

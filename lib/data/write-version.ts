@@ -6,6 +6,7 @@ import { appendToJournal, type JournalEntry } from './journal'
 import { loadShoot } from './load-shoot'
 import { writeVersion } from './put-back'
 import type { SavedShoot } from './saved-shoot'
+import { tellVersion } from './version-listeners'
 
 const WRITE_ID = /^[A-Za-z0-9_-]{8,64}$/
 /** One queue for the process, whichever of Next's bundles a write comes through. */
@@ -46,5 +47,6 @@ export async function keepVersion(next: NewVersion): Promise<SavedShoot> {
     await takeBack()
     throw fault
   }
+  tellVersion(next.shootId, next.version)
   return (await loadShoot(next.shootId, next.version)) as SavedShoot
 }

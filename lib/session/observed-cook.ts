@@ -26,7 +26,7 @@ export function observedCook(told: DayState, cook: string, planned: Instant, now
   const marked = told.marks[markKey(cook, 'meat-on')]?.at ?? null
   const readMs = firstCoreMs(told, cook)
   const begun = marked !== null || readMs <= now
-  const meatOn = marked ?? instant(begun ? Math.min(planned, readMs) : Math.max(planned, now))
+  const meatOn = marked ?? instant(begun ? Math.min(planned, readMs) : slipped(planned, now))
   const nowS = (now - meatOn) / 1000
   const since = (at: Instant) => seconds((at - meatOn) / 1000)
   const fire = told.fire.filter(({ entry, at }) => entry.cook === cook && at <= now)
@@ -46,6 +46,10 @@ export function observedCook(told: DayState, cook: string, planned: Instant, now
     lids: lidsOf(fire.map(({ entry, at }) => ({ did: entry.did, t: since(at) }))),
   }
 }
+
+/** A day that nobody cooked does not slip for ever. [estimate] */
+const MOST_LATE_MS = 12 * 3_600_000
+const slipped = (planned: Instant, now: Instant) => (now - planned < MOST_LATE_MS ? Math.max(planned, now) : planned)
 
 const firstCoreMs = (told: DayState, cook: string): number =>
   Object.values(told.probes)

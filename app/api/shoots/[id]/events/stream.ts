@@ -2,6 +2,8 @@ import { setTimeout } from 'node:timers/promises'
 import { listen } from '@/lib/data/listeners'
 import { loadLog } from '@/lib/data/load-log'
 import type { KeptLine } from '@/lib/data/log-journal'
+import type { LiveEvent } from '../../../../live/live-day'
+import { liveDay } from '../../../../live/live-days'
 import { lineText } from '../log/read-sending'
 
 /** Often enough that a phone notices a dead line before a call is due, and proxies keep it open. [estimate] */
@@ -14,6 +16,17 @@ const PIECE = 1000
 const DRAIN_MS = 50
 const encoder = new TextEncoder()
 const bytes = (text: string) => encoder.encode(text)
+
+const toldOnce = new WeakMap<LiveEvent, Uint8Array>()
+/** Without an id: whoever comes back resumes the log by position, and gets the latest forecast anyway. */
+function liveBytes(event: LiveEvent): Uint8Array {
+  const known = toldOnce.get(event)
+  if (known) return known
+  const [name, data] = 'day' in event ? ['day', event.day] : ['forecast', event.forecast]
+  const made = bytes(`event: ${name}\ndata: ${JSON.stringify(data)}\n\n`)
+  toldOnce.set(event, made)
+  return made
+}
 
 /** Encoded once for all who listen: a batch is told to each of them in turn. */
 const encoded = new WeakMap<KeptLine, Uint8Array>()
@@ -51,6 +64,7 @@ class Hearing {
   #early: KeptLine[] | null = []
   #position: number
   readonly #unlisten: () => void
+  readonly #unhear: () => void
   readonly #beat: NodeJS.Timeout
   #over = false
 
@@ -60,6 +74,11 @@ class Hearing {
     this.#controller = controller
     controller.enqueue(bytes(`retry: ${RETRY_MS}\n\n`))
     this.#unlisten = listen(shootId, (lines) => this.#hear(lines))
+    const live = liveDay(shootId)
+    this.#unhear = live.hear((event) => this.#send(liveBytes(event)))
+    void live.latest().then((forecast) => {
+      if (forecast) this.#send(liveBytes({ forecast }))
+    })
     this.#beat = setInterval(() => this.#send(bytes(`: at ${this.#position}\n\n`)), HEARTBEAT_MS)
     this.#beat.unref()
   }
@@ -86,6 +105,7 @@ class Hearing {
     if (this.#over) return
     this.#over = true
     this.#unlisten()
+    this.#unhear()
     clearInterval(this.#beat)
     try {
       this.#controller.close()

@@ -1,0 +1,199 @@
+import 'server-only'
+import { BorderError } from '@/lib/data/border-error'
+import { type AppliedForecast, keepForecast, lastForecast } from '@/lib/data/forecast-journal'
+import { listen } from '@/lib/data/listeners'
+import { loadLog } from '@/lib/data/load-log'
+import { loadShoot } from '@/lib/data/load-shoot'
+import type { KeptLine } from '@/lib/data/log-journal'
+import { listenForVersions } from '@/lib/data/version-listeners'
+import type { Layout } from '@/lib/day/layout'
+import { parseShoot } from '@/lib/plan/parse'
+import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
+import { type Instant, instant } from '@/lib/units'
+import { layoutReady } from '../workbench'
+import { isHeard } from './live-answer'
+import { askLive } from './live-pool'
+import { differs } from './worth-telling'
+
+export type LiveEvent =
+  | { readonly forecast: Omit<AppliedForecast, 'after'> }
+  | { readonly day: { readonly version: number } }
+export type LiveListener = (event: LiveEvent) => void
+export interface OpenDay {
+  readonly version: number
+  readonly document: ShootDocument
+  readonly shoot: Shoot
+  readonly layout: Layout
+}
+
+/** Readings that come thick and fast share a forecast; one alone is answered at once. */
+const LEAST_APART_MS = 2000
+const TICK_MS = 60_000
+/** A day that nobody watches or writes to is let go. */
+const IDLE_MS = 30 * TICK_MS
+const nowMs = (): Instant => instant(Date.now())
+const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
+
+/**
+ * A day under way: whatever its log hears is forecast anew, the latest wins, and everybody who listens is told. What is
+ * told was put on the disk before.
+ */
+export class LiveDay {
+  readonly #shootId: string
+  readonly #gone: () => void
+  readonly #listeners = new Set<LiveListener>()
+  readonly #stops: (() => void)[]
+  #open: Promise<OpenDay> | undefined
+  #lines: KeptLine[] = []
+  #sent = 0
+  #told: Promise<AppliedForecast | null>
+  #last: AppliedForecast | null = null
+  #busy = false
+  #again = false
+  #startedMs = 0
+  #touchedMs = Date.now()
+
+  constructor(shootId: string, gone: () => void) {
+    this.#shootId = shootId
+    this.#gone = gone
+    const early: KeptLine[] = []
+    let hear = (lines: readonly KeptLine[]) => {
+      early.push(...lines)
+    }
+    const tick = setInterval(() => this.#tick(), TICK_MS)
+    tick.unref()
+    this.#stops = [
+      listen(shootId, (lines) => hear(lines)),
+      listenForVersions(shootId, (version) => this.#newVersion(version)),
+      () => clearInterval(tick),
+    ]
+    this.#told = this.#remember().then((last) => {
+      hear = (lines) => this.#hear(lines)
+      this.#hear(early)
+      if (this.#lines.some(isHeard)) this.wake()
+      return last
+    })
+    this.#told.catch((fault) => this.#stop(fault))
+  }
+
+  /** The day as announced; refused where the shoot is not here or cannot be laid out. */
+  opened(): Promise<OpenDay> {
+    this.#touchedMs = Date.now()
+    if (!this.#open) {
+      this.#open = openDay(this.#shootId)
+      this.#open.catch(() => {
+        this.#open = undefined
+      })
+    }
+    return this.#open
+  }
+  /** The forecast told last, on this or an earlier run of the server; null before the first. */
+  async latest(): Promise<AppliedForecast | null> {
+    await this.#told
+    return this.#last
+  }
+  /** Hears what is told from now on; returns how to stop. */
+  hear(listener: LiveListener): () => void {
+    this.#listeners.add(listener)
+    if (!this.#last?.forecast.lines) this.wake()
+    return () => this.#listeners.delete(listener)
+  }
+  /** Forecasts anew, now or as soon as the forecast under way is done. */
+  wake(): void {
+    this.#touchedMs = Date.now()
+    this.#again = true
+    if (!this.#busy) void this.#work()
+  }
+
+  async #remember(): Promise<AppliedForecast | null> {
+    this.#last = await lastForecast(this.#shootId)
+    this.#lines = [...(await loadLog(this.#shootId, 0))]
+    return this.#last
+  }
+  #hear(lines: readonly KeptLine[]) {
+    const after = this.#lines.at(-1)?.position ?? 0
+    const fresh = lines.filter(({ position }) => position > after)
+    this.#lines.push(...fresh)
+    if (fresh.some(isHeard)) this.wake()
+  }
+  #newVersion(version: number) {
+    this.#open = undefined
+    this.#tell({ day: { version } })
+    this.wake()
+  }
+  #tick() {
+    const expected = this.#last?.forecast.expected ?? []
+    const now = nowMs()
+    const cooks = expected.filter(({ moment, likely }) => moment === 'meat-on' && likely <= now).map(({ cook }) => cook)
+    const under = expected.some(
+      ({ cook, moment, likely }) => moment === 'first-slice' && likely > now && cooks.includes(cook),
+    )
+    if (under) this.wake()
+    else if (this.#listeners.size === 0 && now - this.#touchedMs > IDLE_MS) this.#stop()
+  }
+  #stop(fault?: unknown) {
+    if (fault) console.error(fault)
+    for (const stop of this.#stops) stop()
+    this.#gone()
+  }
+
+  async #work(): Promise<void> {
+    this.#busy = true
+    while (this.#again) {
+      await pause(Math.max(0, this.#startedMs + LEAST_APART_MS - Date.now()))
+      this.#again = false
+      this.#startedMs = Date.now()
+      await this.#forecast().catch((fault) => {
+        if (!(fault instanceof BorderError)) console.error(fault)
+      })
+    }
+    this.#busy = false
+  }
+
+  async #forecast(): Promise<void> {
+    await this.#told
+    const day = await this.opened()
+    const now = nowMs()
+    const { lines: _, ...before } = this.#last?.forecast ?? { lines: null }
+    const asked = {
+      shootId: this.#shootId,
+      version: day.version,
+      now,
+      before: this.#last ? (before as AppliedForecast['forecast']) : null,
+    }
+    const count = this.#lines.length
+    let told = await askLive({ ...asked, after: this.#sent, lines: this.#lines.slice(this.#sent), announced: null })
+    if ('missing' in told) {
+      const { start, meatOn, lidOpenings } = day.layout
+      const announced = { document: day.document, layout: { start, meatOn, lidOpenings } }
+      told = await askLive({ ...asked, after: 0, lines: this.#lines.slice(0, count), announced })
+    }
+    if ('missing' in told) throw new Error(`The live forecast of ${this.#shootId} does not know its day`)
+    this.#sent = count
+    await this.#apply({ id: `${now}-${count}`, at: now, after: this.#last?.id ?? null, forecast: told.forecast })
+  }
+
+  async #apply(step: AppliedForecast): Promise<void> {
+    if (!differs(step.forecast, this.#last?.forecast ?? null)) return
+    // A full disk must not keep a call from moving.
+    await keepForecast(this.#shootId, step).catch((fault) => console.error(fault))
+    this.#last = step
+    const { after: _, ...told } = step
+    this.#tell({ forecast: told })
+  }
+  #tell(event: LiveEvent) {
+    for (const listener of this.#listeners) listener(event)
+  }
+}
+
+async function openDay(shootId: string): Promise<OpenDay> {
+  const saved = await loadShoot(shootId)
+  if (!saved) throw new BorderError('not-found')
+  const { version } = saved
+  const document = saved.document as ShootDocument
+  const parsed = parseShoot(document)
+  if (!parsed.ok) throw new BorderError('invalid', { problems: parsed.problems })
+  const laid = await layoutReady(parsed.value)
+  if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
+  return { version, document, shoot: parsed.value, layout: laid.layout }
+}

@@ -1,0 +1,50 @@
+import 'server-only'
+import { readFile } from 'node:fs/promises'
+import path from 'node:path'
+import { z } from 'zod'
+import type { LiveForecast } from '../session/session'
+import type { Instant } from '../units'
+import { appendSynced } from './append-synced'
+import { database } from './client'
+
+/** A forecast that was applied on the day, and the one it came after. Times are milliseconds. */
+export interface AppliedForecast {
+  readonly id: string
+  readonly at: Instant
+  readonly after: string | null
+  readonly forecast: LiveForecast
+}
+/** Written by us alone: that it is whole is all there is to check. */
+const LINE = z.object({
+  id: z.string(),
+  at: z.number(),
+  after: z.string().nullable(),
+  forecast: z.looseObject({ reason: z.string(), expected: z.array(z.looseObject({})) }),
+})
+
+const fileOf = (folder: string, shootId: string) => path.join(folder, 'forecasts', `${shootId}.ndjson`)
+
+/** Puts an applied forecast on the disk for good; its curves are a picture that the next one draws anew. */
+export async function keepForecast(shootId: string, { forecast, ...step }: AppliedForecast): Promise<void> {
+  const { folder } = await database()
+  const { lines: _, ...kept } = forecast
+  await appendSynced(fileOf(folder, shootId), [JSON.stringify({ ...step, forecast: kept })])
+}
+
+/** The last whole line; one that a power cut left half written does not count. */
+export async function lastForecast(shootId: string): Promise<AppliedForecast | null> {
+  const { folder } = await database()
+  const text = await readFile(fileOf(folder, shootId), 'utf8').catch(() => '')
+  for (const line of text.trimEnd().split('\n').reverse()) {
+    const read = readLine(line)
+    if (read) return read
+  }
+  return null
+}
+function readLine(line: string): AppliedForecast | undefined {
+  try {
+    return LINE.safeParse(JSON.parse(line)).data as unknown as AppliedForecast | undefined
+  } catch {
+    return undefined
+  }
+}
