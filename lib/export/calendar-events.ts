@@ -1,6 +1,7 @@
 import type { Call, PlacedShot } from '../day/layout'
 import { RULES } from '../day/rules'
 import { fromIso } from '../plan/clock'
+import { tasksOf } from '../plan/sides'
 import { type Instant, minutes, type Seconds, seconds } from '../units'
 import { callWindow, clockOf, isLive, nameOf, namesOf, type Sheet, triggerWords, whoWords } from './call-words'
 import { isCalledLive } from './lanes'
@@ -122,7 +123,7 @@ function taskEvents(sheet: Sheet, person: string | undefined): CalendarEvent[] {
     const shift = (shifts.get(task.id) ?? 0) + 1
     shifts.set(task.id, shift)
     if (person !== undefined && !task.people.includes(person)) return []
-    const title = sheet.shoot.tasks?.find(({ id }) => id === task.id)?.title ?? task.id
+    const title = tasksOf(sheet.shoot).find(({ id }) => id === task.id)?.title ?? task.id
     return [
       {
         ...plainEvent('task', title, fromIso(task.start), fromIso(task.end)),

@@ -1,4 +1,5 @@
 import { fromIso } from '../plan/clock'
+import { sideTaskIds } from '../plan/sides'
 import type { Instant } from '../units'
 import { type CalendarEvent, eventsOf, shotName, taskName } from './calendar-events'
 import { folded, textValue, utcValue } from './calendar-lines'
@@ -89,16 +90,30 @@ type Named = { readonly id: string; readonly title: string; readonly needs?: rea
 export interface NamedEntries {
   readonly shots?: readonly Named[]
   readonly tasks?: readonly Named[]
+  readonly sides?: readonly Named[]
   readonly people?: readonly { readonly id: string; readonly roles: readonly string[] }[]
 }
 
 /** Shots and tasks of an earlier document that would have been on this calendar, their times no longer known. */
-export function formerNames({ shots = [], tasks = [], people = [] }: NamedEntries, person?: string): FormerEvent[] {
+export function formerNames(
+  { shots = [], tasks = [], sides = [], people = [] }: NamedEntries,
+  person?: string,
+): FormerEvent[] {
   const roles = people.find(({ id }) => id === person)?.roles ?? []
   const theirs = ({ needs = ['camera'] }: Named) =>
     person === undefined || needs.some((need) => need === person || roles.includes(need))
   return [
     ...shots.filter(theirs).map(({ id, title }) => ({ name: shotName(id), title, kind: 'shot' as const })),
     ...tasks.filter(theirs).map(({ id, title }) => ({ name: taskName(id), title, kind: 'task' as const })),
+    // Who would have handled a side, a cook where nobody is named.
+    ...sides
+      .filter(({ needs = ['cook'], ...side }) => theirs({ ...side, needs }))
+      .flatMap((side) =>
+        Object.values(sideTaskIds(side)).map((id) => ({
+          name: taskName(id),
+          title: side.title,
+          kind: 'task' as const,
+        })),
+      ),
   ]
 }

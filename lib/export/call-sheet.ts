@@ -2,6 +2,7 @@ import type { Call, Layout } from '../day/layout'
 import type { Forecast } from '../model/forecast'
 import { formatClock, formatDate, formatDay, fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
+import { tasksOf } from '../plan/sides'
 import type { Instant, UnitSystem } from '../units'
 import {
   callWindow,
@@ -231,7 +232,7 @@ function mealWords(sheet: Sheet): string {
 function taskLines(sheet: Sheet): string[] {
   const lines = new Map<string, { readonly words: string; readonly times: string[] }>()
   sheet.layout.tasks.forEach((task, i) => {
-    const asked = sheet.shoot.tasks?.find((t) => t.id === task.id)
+    const asked = tasksOf(sheet.shoot).find((t) => t.id === task.id)
     const again = asked?.every !== undefined
     const key = again ? `${task.id} ${task.people.join()}` : `${i}`
     const who = task.people.length > 0 ? namesOf(sheet, task.people) : 'nobody is free'

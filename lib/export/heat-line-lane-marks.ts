@@ -2,7 +2,7 @@ import { formatClock, fromIso } from '../plan/clock'
 import { line, rect } from './drawing'
 import { EDGE, type Frame, HAIR } from './heat-line-frame'
 import { BOX, type Box, CAMERA_LANE, type Lane } from './heat-line-lane-boxes'
-import { bottomOf, type Lanes, type Twin } from './heat-line-lanes'
+import { bottomOf, type Lanes, type SideBar, type Twin } from './heat-line-lanes'
 import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
 import { fitWords, textWidth } from './text-width'
 
@@ -19,6 +19,7 @@ export function drawLanes(sheet: Sheet, all: Lanes, frame: Frame, zone: string):
   for (const lane of all.lanes)
     for (const [i, box] of lane.boxes.entries()) drawBox(sheet, box, lane, lane.boxes.slice(i + 1))
   for (const twin of all.twins) drawTwin(sheet, twin)
+  for (const side of all.sides) drawSide(sheet, side, frame)
   sheet.letter(lettering.start(0, all.lidY - 1, 'lid open', LETTERING.lane))
   for (const lid of all.lids) sheet.draw(rect(lid.x1, all.lidY - 10, lid.x2 - lid.x1, 10, { fill: 'ink' }))
   sheet.draw(line(frame.left, all.lidY, frame.right, all.lidY, EDGE))
@@ -82,4 +83,13 @@ function drawTwin(sheet: Sheet, twin: Twin): void {
   sheet.draw(line(twin.off, twin.y, twin.end, twin.y, { stroke: 'ink-2', width: 1.25 }))
   sheet.draw(line(twin.end, twin.y - 5, twin.end, twin.y + 5, { stroke: 'ink-2', width: 1.25 }))
   sheet.letterWhereFree([lettering.start(twin.off + 6, twin.y + 4, 'rests', LETTERING.small)])
+}
+
+/** A side shares the fire: thick while it is in, a stop where it comes off. */
+function drawSide(sheet: Sheet, { name, y, on, off }: SideBar, frame: Frame): void {
+  const fits = fitWords(name, frame.left - 8, LETTERING.lane) ?? name
+  sheet.letter(lettering.start(0, y + 4, fits, LETTERING.lane))
+  sheet.draw(line(on, y, off, y, { stroke: 'edge', width: 4 }))
+  sheet.draw(line(off, y - 5, off, y + 5, { stroke: 'ink-2', width: 1.25 }))
+  sheet.letterWhereFree([lettering.start(off + 6, y + 4, 'off', LETTERING.small)])
 }

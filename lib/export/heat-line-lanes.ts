@@ -2,6 +2,7 @@ import type { Layout, Meal, PlacedShot } from '../day/layout'
 import type { MomentId } from '../model/moment-ids'
 import { fromIso } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
+import { sideTaskIds } from '../plan/sides'
 import { later, seconds } from '../units'
 import type { HeatFacts, HeatLineCook, HeatLineInput } from './heat-line-facts'
 import { momentFacts } from './heat-line-facts'
@@ -22,12 +23,20 @@ export interface Twin {
   readonly off: number
   readonly end: number
 }
+/** A dish beside the roast: in the cooker from on to off. */
+export interface SideBar {
+  readonly name: string
+  readonly y: number
+  readonly on: number
+  readonly off: number
+}
 export interface Lanes {
   readonly top: number
   readonly crewBottom: number
   readonly bottom: number
   readonly lanes: readonly Lane[]
   readonly twins: readonly Twin[]
+  readonly sides: readonly SideBar[]
   readonly tentative: { readonly x1: number; readonly x2: number } | null
   readonly meals: readonly { x1: number; x2: number; top: number; bottom: number; meal: Meal }[]
   readonly lids: readonly { readonly x1: number; readonly x2: number }[]
@@ -44,13 +53,15 @@ export function lanesOf(input: HeatLineInput, facts: HeatFacts, frame: Frame): L
   const lanes = [...first, ...personLanes(shoot, layout, frame, first.length, crowded)]
   const crewBottom = lanes.at(-1) ? bottomOf(lanes.at(-1) as Lane) : frame.lanes
   const twins = input.cooks.slice(1).map((cook, i) => twinOf(cook, crewBottom + 12 + i * PERSON_LANE, frame))
-  const lidY = crewBottom + twins.length * PERSON_LANE + 24
+  const sides = sideBars(shoot, layout, crewBottom + 12 + twins.length * PERSON_LANE, frame)
+  const lidY = crewBottom + (twins.length + sides.length) * PERSON_LANE + 24
   return {
     top: frame.lanes,
     crewBottom,
     bottom: lidY,
     lanes,
     twins,
+    sides,
     tentative: tentativeStretch(layout, frame),
     meals: layout.meals.flatMap((meal) => mealBoxes(meal, layout.meals, lanes, frame)),
     lids: lidOpenings(input, facts, frame),
@@ -178,6 +189,15 @@ function twinOf(cook: HeatLineCook, y: number, frame: Frame): Twin {
     off: inPlot(off),
     end: inPlot(at('first-slice') ?? off),
   }
+}
+
+function sideBars(shoot: Shoot, layout: Layout, top: number, frame: Frame): SideBar[] {
+  const placed = (shoot.sides ?? []).flatMap((side) => {
+    const ids = sideTaskIds(side)
+    const [on, off] = [ids.on, ids.off].map((id) => layout.tasks.find((task) => task.id === id))
+    return on && off ? [{ name: side.title, on: x(frame, on.start), off: x(frame, off.end) }] : []
+  })
+  return placed.map((bar, i) => ({ ...bar, y: top + i * PERSON_LANE }))
 }
 
 function poleFeet({ layout }: HeatLineInput, lanes: readonly Lane[]): Map<MomentId, number> {

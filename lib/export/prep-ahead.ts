@@ -2,6 +2,7 @@ import type { Layout } from '../day/layout'
 import { cutOf } from '../model/custom-cut'
 import { formatClock, formatDay, fromIso } from '../plan/clock'
 import type { Cook, Shoot } from '../plan/shoot'
+import { sideTaskIds } from '../plan/sides'
 import { isWholeBird, thawOf } from '../plan/thaw'
 import {
   formatDuration,
@@ -33,7 +34,21 @@ export function aheadOf(plan: Plan): AheadLine[] {
     const meatOn = fromIso(plan.layout.meatOn[cook.id] ?? plan.layout.start)
     return [...thawing(plan, cook, meatOn), ...seasoning(plan, cook, meatOn), toFire(plan, cook, meatOn)]
   })
-  return lines.sort((a, b) => a.at - b.at)
+  return [...lines, ...sidesReady(plan)].sort((a, b) => a.at - b.at)
+}
+
+/** A side stands washed, cut and in its dish before it goes on; common practice, no source. */
+function sidesReady(plan: Plan): AheadLine[] {
+  return (plan.shoot.sides ?? []).flatMap((side) => {
+    const ids = sideTaskIds(side)
+    const [on, off] = [ids.on, ids.off].map((id) => plan.layout.tasks.find((task) => task.id === id))
+    if (!on || !off) return []
+    const at = fromIso(on.start)
+    const heat = side.at === undefined ? '' : ` at ${formatTemp(side.at, plan.units)}`
+    const out = formatClock(fromIso(off.start), plan.shoot.zone)
+    const what = `Ready in its dish, to go on: ${side.title}. It takes ${formatDuration(side.takes)}${heat} (the crew’s own figure) and comes off at ${out}.`
+    return [{ at, when: stamp(plan, at), what }]
+  })
 }
 
 export const roastName = (cook: Cook) => cutOf(cook.roast)?.name ?? cook.roast.cut

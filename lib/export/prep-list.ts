@@ -70,8 +70,15 @@ function shoppingOf({ shoot, units }: PrepInput): PrepList['shopping'] {
       ? []
       : [{ what: `${name}${cook.roast.frozen ? ', frozen' : ''}`, much: formatMass(cook.roast.mass, units) }]
   })
-  return [...roasts, ...ingredients]
+  // How much of it the plan does not know: it is written in by hand.
+  const sides = (shoot.sides ?? [])
+    .filter(({ title }) => !ingredients.some(({ what }) => what.toLowerCase().includes(dishOf(title))))
+    .map(({ title }) => ({ what: title, much: '____' }))
+  return [...roasts, ...sides, ...ingredients]
 }
+
+/** What "Potatoes under the roast" is of. */
+const dishOf = (title: string) => (title.split(' ')[0] ?? title).toLowerCase()
 
 const NO_BREAK = '\u00a0'
 /** What a thermometer may be off; common practice, no source. */

@@ -1,5 +1,6 @@
 import type { Call, PlacedShot } from '../day/layout'
 import { formatClock } from '../plan/clock'
+import { tasksOf } from '../plan/sides'
 import { callWindow, clockOf, isLive, roleWords, type Sheet, triggerWords } from './call-words'
 import { ownCallAt } from './own-call'
 import { lightWords } from './sheet-facts'
@@ -26,7 +27,7 @@ export function slipOf(sheet: Sheet, person: string): Slip {
   const { name, does } = roleWords(sheet, person)
   const has = ({ people }: { readonly people: readonly string[] }) => people.includes(person)
   const tasks = layout.tasks.filter(has).map((task): Timed => {
-    const title = shoot.tasks?.find((t) => t.id === task.id)?.title ?? task.id
+    const title = tasksOf(shoot).find((t) => t.id === task.id)?.title ?? task.id
     return { at: task.start, ...row(sheet, task.start, `${title}, until ${clockOf(sheet, task.end)}`, '') }
   })
   const meals = layout.meals.filter(has).map((meal): Timed => {

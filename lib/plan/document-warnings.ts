@@ -1,6 +1,7 @@
 import type { Forecast } from '../model/forecast'
 import type { Warning } from '../refusals'
 import type { Shoot } from './shoot'
+import { sideWarnings } from './side-warnings'
 import { targetWarnings } from './target-warnings'
 
 /** Where a forecast's warning stands in the document: a preheat that was filled in moved every stage on by one. */
@@ -18,5 +19,5 @@ export function documentWarnings(shoot: Shoot, forecasts: ReadonlyMap<string, Fo
       path: inDocument(warning.path, cook, i),
     })),
   )
-  return [...ofModel, ...targetWarnings(shoot, forecasts)]
+  return [...ofModel, ...targetWarnings(shoot, forecasts), ...sideWarnings(shoot, forecasts)]
 }

@@ -8,6 +8,7 @@ import { MODEL_VERSION } from '../model/version'
 import { toCookPlan } from './cook-plan'
 import { documentWarnings } from './document-warnings'
 import type { Shoot } from './shoot'
+import { roastOf } from './sides'
 
 /** The forecast of a shoot file as machines read it. */
 export interface ForecastDocument {
@@ -22,6 +23,11 @@ export interface Read {
   readonly readings: ReadonlyMap<string, readonly Reading[]>
   readonly marks?: ReadonlyMap<string, readonly Mark[]>
   readonly nowS?: number | undefined
+}
+/** A side's warning is told with the cook whose cooker it shares. */
+function isOfSide(shoot: Shoot, path: string, cook: string): boolean {
+  const side = shoot.sides?.[Number(/^\/sides\/(\d+)\//.exec(path)?.[1] ?? Number.NaN)]
+  return side !== undefined && roastOf(shoot, side.id) === cook
 }
 /** Every cook's forecast, given what has been read of it; its warnings at their places in the shoot file. */
 export function forecastDocument(
@@ -57,7 +63,7 @@ export function forecastDocument(
   const cooks = [...forecasts.values()].map((forecast, i) => ({
     ...summarise(forecast, '', shoot.authority),
     ...moved.get(forecast.cook.id),
-    warnings: warnings.filter(({ path }) => path.startsWith(`/cooks/${i}/`)),
+    warnings: warnings.filter(({ path }) => path.startsWith(`/cooks/${i}/`) || isOfSide(shoot, path, forecast.cook.id)),
   }))
   return { modelVersion: MODEL_VERSION, kernel, seed, cooks }
 }

@@ -3,6 +3,7 @@ import { lightBands } from '../day/sun'
 import type { MomentId } from '../model/moment-ids'
 import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
+import { tasksOf } from '../plan/sides'
 import { type Instant, instant } from '../units'
 
 /** What the set board knows of the day besides the live session: made once where shoot and layout are, sent to the phone. */
@@ -67,7 +68,7 @@ export function boardFacts(
   planned: Readonly<Record<string, PlannedCook>>,
   burns: (cooker: string) => boolean,
 ): BoardFacts {
-  const tasks = new Map((shoot.tasks ?? []).map((task) => [task.id, task.title]))
+  const tasks = new Map(tasksOf(shoot).map((task) => [task.id, task.title]))
   return {
     title: shoot.title,
     zone: shoot.zone,
