@@ -1,26 +1,81 @@
+import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
 import { problemDocument } from './app/api/problem-document'
-import { BorderError } from './lib/data/border-error'
+import { mayDo, type Verdict } from './lib/data/access'
+import { type BorderCode, BorderError } from './lib/data/border-error'
+import { countWrite } from './lib/data/door-limits'
+import { isKnownHost } from './lib/data/known-host'
+import { addSecurityHeaders, contentPolicy } from './lib/data/security-headers'
+import { isSecure, meet, renewedCookie } from './lib/data/visitor'
 
-const OWN_HOST = /^(127\.0\.0\.1|localhost|\[::1\])(:\d{1,5})?$/i
 const READS = new Set(['GET', 'HEAD', 'OPTIONS'])
+/** The program itself, the same for everybody; nothing of a shoot is in it. */
+const PROGRAM = /^\/(_next\/static\/|[\w-]+\.(js|webmanifest|ico|png|svg)$|(icons|sounds)\/[\w.-]+$)/
+const DEVELOPMENT = process.env.NODE_ENV === 'development'
+const NOT_HERE = '/nothing-here'
+
+const originOf = (request: NextRequest, host: string) => `${isSecure(request.headers) ? 'https' : 'http'}://${host}`
 
 /** True where a page of another site sends the request; a command line sends neither header. */
 function comesFromElsewhere(request: NextRequest, host: string) {
   const site = request.headers.get('sec-fetch-site')
   if (site !== null && site !== 'same-origin' && site !== 'none') return true
   const origin = request.headers.get('origin')
-  return origin !== null && origin !== `http://${host}`
+  return origin !== null && origin !== originOf(request, host)
+}
+
+const isProgram = (request: NextRequest) => READS.has(request.method) && PROGRAM.test(request.nextUrl.pathname)
+
+/** A page that somebody reads in a browser, and not an answer to a program. */
+const isPage = (request: NextRequest) => READS.has(request.method) && !request.nextUrl.pathname.startsWith('/api/')
+
+function turnAway(request: NextRequest, host: string, verdict: Exclude<Verdict, 'in'>): Response | URL {
+  if (!isPage(request)) return problemDocument(new BorderError(verdict satisfies BorderCode))
+  if (verdict === 'not-found') return new URL(NOT_HERE, request.url)
+  const door = new URL('/door', originOf(request, host))
+  door.searchParams.set(verdict === 'may-not' ? 'beyond' : 'to', request.nextUrl.pathname)
+  return NextResponse.redirect(door, 307)
+}
+
+/** The page or route, told which scripts are its own; Next reads the nonce from this header. */
+function goOn(request: NextRequest, policy: string, elsewhere?: URL): NextResponse {
+  const headers = new Headers(request.headers)
+  headers.set('content-security-policy', policy)
+  return elsewhere
+    ? NextResponse.rewrite(elsewhere, { request: { headers } })
+    : NextResponse.next({ request: { headers } })
+}
+
+async function answer(request: NextRequest, policy: string): Promise<Response> {
+  const host = request.headers.get('host') ?? ''
+  if (!isKnownHost(host)) throw new BorderError('foreign-host')
+  const writes = !READS.has(request.method)
+  if (writes && comesFromElsewhere(request, host)) throw new BorderError('foreign-origin')
+  const { pathname } = request.nextUrl
+  if (isProgram(request)) return NextResponse.next()
+  const met = await meet(request.headers)
+  const verdict = mayDo(met.visitor, request.method, pathname)
+  const turned = verdict === 'in' ? undefined : turnAway(request, host, verdict)
+  if (turned instanceof Response) return turned
+  if (writes) countWrite(met.visitor.by)
+  const response = goOn(request, policy, turned)
+  const cookie = await renewedCookie(request.headers, met)
+  if (cookie) response.headers.append('set-cookie', cookie)
+  return response
 }
 
 /**
- * Emberslate answers on this computer only. A foreign Host header means that another site's name was pointed here
- * (DNS rebinding); a write from a foreign page means that it uses this browser to reach us. Both are refused.
+ * The door: every request comes through here. A foreign Host header means that another site's name was pointed here (DNS
+ * rebinding); a write from a foreign page means that it uses this browser to reach us; both are refused. What the visitor
+ * may do stands in the table of lib/data/access.ts.
  */
-export function proxy(request: NextRequest) {
-  const host = request.headers.get('host') ?? ''
-  if (!OWN_HOST.test(host)) return problemDocument(new BorderError('foreign-host'))
-  if (!READS.has(request.method) && comesFromElsewhere(request, host))
-    return problemDocument(new BorderError('foreign-origin'))
-  return NextResponse.next()
+export async function proxy(request: NextRequest): Promise<Response> {
+  const nonce = isProgram(request) ? null : randomBytes(16).toString('base64')
+  const policy = contentPolicy(nonce, DEVELOPMENT)
+  const response = await answer(request, policy).catch((fault) => {
+    if (fault instanceof BorderError) return problemDocument(fault)
+    throw fault
+  })
+  addSecurityHeaders(response.headers, policy)
+  return response
 }

@@ -1,5 +1,7 @@
+import { headers } from 'next/headers'
 import Link from 'next/link'
 import { listShoots } from '@/lib/data/list-shoots'
+import { visitorOf } from '@/lib/data/visitor'
 import { ImportButton } from './ui/import-button'
 
 export const dynamic = 'force-dynamic'
@@ -13,7 +15,8 @@ const day = new Intl.DateTimeFormat('en-GB', {
 })
 
 export default async function ShootsPage() {
-  const shoots = await listShoots()
+  const visitor = await visitorOf(await headers())
+  const shoots = await listShoots(visitor)
   return (
     <main id="main" className="page">
       <header className="head">

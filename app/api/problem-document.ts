@@ -8,7 +8,8 @@ export function problemDocument({ code, status, message, detail }: BorderError):
   const version = detail.version === undefined ? {} : { version: detail.version }
   const title = BORDER[code][1]
   const body = { type: `/api/openapi.json#${code}`, title, status, detail: message, code, problems, ...version }
-  return Response.json(body, { status, headers: HEADERS })
+  const wait = detail.retryAfterS === undefined ? undefined : { 'retry-after': String(detail.retryAfterS) }
+  return Response.json(body, { status, headers: { ...HEADERS, ...wait } })
 }
 
 /** A fault of ours: nothing about it leaves the terminal but that it happened. */

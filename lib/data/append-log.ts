@@ -24,11 +24,16 @@ const OTHER_CONTENT =
 /**
  * Keeps the entries of one sending, late or out of order as they may be: journal first, then the database, then the
  * answer. `sent` is what the sender's clock said. An entry that came before is answered as it was then; one that does not
- * read is refused by itself.
+ * read, or that the sender may not log, is refused by itself.
  */
-export async function appendLog(shootId: string, sent: Instant, documents: readonly unknown[]): Promise<Sending> {
+export async function appendLog(
+  shootId: string,
+  sent: Instant,
+  documents: readonly unknown[],
+  faultsOf: (entry: EntryDocument) => readonly Problem[] = () => [],
+): Promise<Sending> {
   await requireShoot(shootId)
-  const read = documents.map(readOne)
+  const read = documents.map((document) => readOne(document, faultsOf))
   const wanted = read.filter((one): one is EntryDocument & { id: string } => !('problems' in one))
   return inTurn(async () => {
     const received = Date.now() as Instant
@@ -47,11 +52,15 @@ export async function appendLog(shootId: string, sent: Instant, documents: reado
 }
 
 type Refused = { readonly id: string | null; readonly problems: readonly Problem[] }
-function readOne(document: unknown): (EntryDocument & { id: string }) | Refused {
+function readOne(
+  document: unknown,
+  faultsOf: (entry: EntryDocument) => readonly Problem[],
+): (EntryDocument & { id: string }) | Refused {
   const read = readEntry(document)
-  if (read.ok) return document as EntryDocument & { id: string }
+  const problems = read.ok ? faultsOf(document as EntryDocument) : read.problems
+  if (problems.length === 0) return document as EntryDocument & { id: string }
   const { id } = (document ?? {}) as { id?: unknown }
-  return { id: typeof id === 'string' ? id : null, problems: read.problems }
+  return { id: typeof id === 'string' ? id : null, problems }
 }
 
 async function knownLines(shootId: string, ids: readonly string[]) {

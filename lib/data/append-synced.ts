@@ -10,7 +10,8 @@ async function lacksNewline(file: FileHandle, size: number) {
   return buffer[0] !== NEWLINE
 }
 
-async function syncFolder(folder: string) {
+/** What stands in a folder, names included, for good. */
+export async function syncFolder(folder: string) {
   const handle = await open(folder, 'r')
   await handle.sync().finally(() => handle.close())
 }

@@ -12,9 +12,22 @@ export const BORDER = {
     409,
     'This shoot was changed elsewhere in the meantime. Load it again, then make your change; nothing was overwritten.',
   ],
+  'signed-out': [401, 'You are not signed in here. Open your crew link again, or sign in at /door.'],
+  'wrong-passphrase': [403, 'This is not the passphrase. Type it as it was chosen, with its spaces and capitals.'],
+  'wrong-code': [403, 'This code opens nothing, or no longer. Ask the producer for a new one.'],
+  'may-not': [403, 'Your link does not reach so far. Ask the producer to do this, or for another link.'],
+  'not-at-this-computer': [
+    403,
+    'The passphrase is chosen at the computer that Emberslate runs on. Open it there at http://127.0.0.1 with its port.',
+  ],
+  'door-invalid': [422, 'This cannot be kept. Each fault is listed with its place.'],
+  'too-often': [429, 'That was tried too often.'],
   'nothing-to-undo': [409, 'There is no change to take back: this is the shoot as it was first saved.'],
   'too-large': [413, 'This is larger than 1 MB, and a shoot file is a few kB. Is it the right file?'],
-  'foreign-host': [421, 'Emberslate answers only on this computer. Open it at http://127.0.0.1 with its port.'],
+  'foreign-host': [
+    421,
+    'Emberslate does not know this name. Open it at http://127.0.0.1 with its port, or at an address that it printed when it started.',
+  ],
   'foreign-origin': [403, 'Another web site tried to write here. Make the change in Emberslate itself.'],
   invalid: [422, 'The shoot file has faults. Each is listed with its place.'],
   'log-invalid': [422, 'Nothing of this can be kept in the slate log. Each fault is listed with its place.'],
@@ -24,7 +37,14 @@ export const BORDER = {
 export type BorderCode = keyof typeof BORDER
 
 /** What travels with the code: the place of the fault, the version that stands now, what exactly was wrong. */
-export type BorderDetail = { pointer?: string; sentence?: string; version?: number; problems?: readonly Problem[] }
+export type BorderDetail = {
+  pointer?: string
+  sentence?: string
+  version?: number
+  problems?: readonly Problem[]
+  /** Seconds after which it may be tried again. */
+  retryAfterS?: number
+}
 
 export class BorderError extends Error {
   readonly code: BorderCode

@@ -1,8 +1,22 @@
 import 'server-only'
 import path from 'node:path'
 
-/** Where the database and the journals are kept. The one place under lib that reads the environment. */
+/** Where the database and the journals are kept. This file is the one place under lib that reads the environment. */
 export function dataFolder(): string {
   const named = process.env.EMBERSLATE_DATA?.trim()
   return path.resolve(/* turbopackIgnore: true */ named ? named : '.data')
 }
+
+const said = (name: string) => process.env[name]?.trim() ?? ''
+
+/** `npm start -- --crew`: open to the local network, and whoever comes has to show who they are. */
+export const crewMode = () => said('EMBERSLATE_CREW') === '1'
+/** Somebody has put a reverse proxy before us and says that it sets the X-Forwarded headers. */
+export const behindProxy = () => said('EMBERSLATE_PROXY') === '1'
+/** Further names under which the set may be opened. */
+export const givenNames = () => said('EMBERSLATE_NAMES')
+/** The owner's passphrase, for scripts; otherwise it is asked for once. */
+export const givenPassphrase = () => process.env.EMBERSLATE_PASSPHRASE || undefined
+/** Where the plain line and the TLS line listen; set by the start command. */
+export const plainPort = (): number | null => Number(said('EMBERSLATE_PLAIN_PORT')) || null
+export const tlsPort = (): number | null => Number(said('EMBERSLATE_TLS_PORT')) || null

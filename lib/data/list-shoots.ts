@@ -1,5 +1,6 @@
 import 'server-only'
 import { type Instant, instant } from '../units'
+import { maySee, type Visitor } from './access'
 import { database } from './client'
 
 /** A line in the list of shoots; `date` is the day of the shoot, "2027-05-15". */
@@ -11,15 +12,17 @@ export type ListedShoot = {
   readonly changedAt: Instant
 }
 
-/** All shoots, the last changed first. */
-export async function listShoots(): Promise<readonly ListedShoot[]> {
+/** Every shoot that the visitor may see, the last changed first. */
+export async function listShoots(visitor: Visitor): Promise<readonly ListedShoot[]> {
   const { prisma } = await database()
   const rows = await prisma.shoot.findMany({ orderBy: [{ updatedAt: 'desc' }, { id: 'asc' }] })
-  return rows.map(({ id, title, date, version, updatedAt }) => ({
-    id,
-    title,
-    date,
-    version,
-    changedAt: instant(updatedAt.getTime()),
-  }))
+  return rows
+    .filter(({ id }) => maySee(visitor, id))
+    .map(({ id, title, date, version, updatedAt }) => ({
+      id,
+      title,
+      date,
+      version,
+      changedAt: instant(updatedAt.getTime()),
+    }))
 }

@@ -2,6 +2,7 @@ import { appendFileSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmS
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { HERE } from '../../lib/data/access'
 import { BorderError } from '../../lib/data/border-error'
 import { createShoot } from '../../lib/data/create-shoot'
 import { listShoots } from '../../lib/data/list-shoots'
@@ -39,7 +40,7 @@ describe('shoots', () => {
   it('come back as they were written, keys in their order, and are listed', async () => {
     const { id } = await created('Kept')
     expect(JSON.stringify((await loadShoot(id))?.document)).toBe(JSON.stringify(titled('Kept')))
-    expect((await listShoots()).map((one) => one.title)).toEqual(['Kept'])
+    expect((await listShoots(HERE)).map((one) => one.title)).toEqual(['Kept'])
     expect(await loadShoot('nothing-here')).toBeUndefined()
   })
 
@@ -47,7 +48,7 @@ describe('shoots', () => {
     const twice = writeId()
     const [a, b] = await Promise.all([createShoot(DOCUMENT, twice), createShoot(DOCUMENT, twice)])
     expect(a).toEqual(b)
-    expect(await listShoots()).toHaveLength(1)
+    expect(await listShoots(HERE)).toHaveLength(1)
   })
 
   it('are saved once when the save is sent twice, even on a base that has moved by it', async () => {

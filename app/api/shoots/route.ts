@@ -1,10 +1,13 @@
 import { createShoot } from '@/lib/data/create-shoot'
 import { listShoots } from '@/lib/data/list-shoots'
+import { visitorOf } from '@/lib/data/visitor'
 import { answer, readBody, valueOrRefuse, writeIdOf } from '../border'
 
 export const dynamic = 'force-dynamic'
 
-export const GET = () => answer(async () => Response.json({ shoots: await listShoots() }))
+/** Those that the visitor may see. */
+export const GET = (request: Request) =>
+  answer(async () => Response.json({ shoots: await listShoots(await visitorOf(request.headers)) }))
 
 export const POST = (request: Request) =>
   answer(async () => {

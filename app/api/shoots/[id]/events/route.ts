@@ -1,4 +1,6 @@
 import { requireShoot } from '@/lib/data/load-log'
+import { untilEnded } from '@/lib/data/session-ends'
+import { visitorOf } from '@/lib/data/visitor'
 import { answer } from '../../../border'
 import { readSince } from '../log/read-sending'
 import { logStream } from './stream'
@@ -15,7 +17,7 @@ export const GET = (request: Request, { params }: { params: Promise<{ id: string
       resumed ?? new URL(request.url).searchParams.get('since'),
       resumed ? '/last-event-id' : '/since',
     )
-    return new Response(logStream(id, since, request.signal), {
+    return new Response(logStream(id, since, untilEnded((await visitorOf(request.headers)).by, request.signal)), {
       headers: {
         'content-type': 'text/event-stream; charset=utf-8',
         // "no-transform": a proxy or the server's own gzip would hold events back.

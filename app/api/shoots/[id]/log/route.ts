@@ -1,6 +1,9 @@
 import { appendLog } from '@/lib/data/append-log'
 import { loadLog, requireShoot } from '@/lib/data/load-log'
+import { logFaults } from '@/lib/data/may-log'
+import { visitorOf } from '@/lib/data/visitor'
 import { whenText } from '@/lib/log/fields'
+import { liveDay } from '../../../../live/live-days'
 import { answer, readBody } from '../../../border'
 import { lineText, readSending, readSince, refuseIfAllAre } from './read-sending'
 
@@ -11,8 +14,11 @@ export const POST = (request: Request, { params }: { params: Promise<{ id: strin
   answer(async () => {
     const { id } = await params
     const { sent, entries } = readSending(await readBody(request))
-    const { received, entries: kept } = await appendLog(id, sent, entries)
+    const visitor = await visitorOf(request.headers)
+    const { received, entries: kept } = await appendLog(id, sent, entries, (entry) => logFaults(visitor, id, entry))
     refuseIfAllAre(kept)
+    // From now on somebody forecasts the day anew, whether anybody watches or not.
+    liveDay(id)
     return Response.json({ received: whenText(received), entries: kept })
   })
 

@@ -1,0 +1,17 @@
+import { BorderError } from '@/lib/data/border-error'
+import { countSignIn } from '@/lib/data/door-limits'
+import { isOwners } from '@/lib/data/owner'
+import { openOwnerSession } from '@/lib/data/sessions'
+import { isAtThisComputer, peerOf } from '@/lib/data/visitor'
+import { answer, readBody } from '../../border'
+import { signedIn } from '../signed-in'
+
+export const dynamic = 'force-dynamic'
+
+export const POST = (request: Request) =>
+  answer(async () => {
+    const { passphrase } = await readBody(request)
+    countSignIn(peerOf(request.headers), isAtThisComputer(request.headers))
+    if (!(await isOwners(passphrase))) throw new BorderError('wrong-passphrase', { pointer: '/passphrase' })
+    return signedIn(request, await openOwnerSession())
+  })
