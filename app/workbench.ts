@@ -12,6 +12,8 @@ import { dayBeside } from './day-pool'
 import { forecastsBeside } from './forecast-pool'
 import { keepForecasts, keepLayout, knownForecasts, knownLayout, type LaidOut, layoutOf, seedOf } from './worked-out'
 
+export type { Forecasts } from './worked-out'
+
 /** Has the forecasts worked out beside the server, so that `forecastsOf` knows them and no other request waits meanwhile. */
 export async function forecastsReady(shoot: Shoot): Promise<void> {
   if (knownForecasts(shoot)) return

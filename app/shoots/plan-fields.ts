@@ -3,8 +3,8 @@ import { CUSTOM } from '@/lib/model/custom-cut'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import { cookerName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { LIGHTS } from '@/lib/plan/vocabulary'
 import { cutField, ownCutFields } from './cut-fields'
+import { dayFields } from './day-fields'
 import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
 import { fireGroup } from './fire-fields'
 
@@ -83,24 +83,6 @@ function searField(document: ShootDocument, cook: number): DocumentField {
   }
 }
 
-const sliceField: DocumentField = {
-  key: 'slice',
-  label: 'First slice at',
-  why: 'A time such as 18:30, or "golden hour".',
-  pointers: ['/day/slice'],
-  suggestions: ['golden hour', 'daylight', '18:30'],
-  read: (document) => {
-    const slice = valueAt(document, '/day/slice') as { at?: string; in?: string } | undefined
-    return slice?.in ? slice.in.replaceAll('-', ' ') : asText(slice?.at)
-  },
-  write: (document, text) => {
-    if (text.trim() === '') return removeAt(document, '/day/slice')
-    const light = text.trim().toLowerCase().replaceAll(' ', '-')
-    const known = LIGHTS.some((known) => known === light)
-    return setAt(document, '/day/slice', known ? { in: light } : { at: text.trim() })
-  },
-}
-
 const piercedField = (cook: number): DocumentField => {
   const at = `/cooks/${cook}/roast/pierced`
   return {
@@ -164,16 +146,10 @@ function heatGroup(document: ShootDocument, cook: number, name: string): FieldGr
   }
 }
 
-const DAY: FieldGroup = {
-  title: 'The day',
-  fields: [
-    sliceField,
-    plain('date', 'Date', '/date', { type: 'date' }),
-    optional('call', 'Crew call, if it is fixed', '/day/call', {
-      why: 'A time such as 14:00. Empty: as late as fits.',
-    }),
-    optional('wrap', 'Wrap no later than', '/day/wrap'),
-  ],
+function dayGroup(document: ShootDocument): FieldGroup {
+  const [slice, ...hours] = dayFields(document)
+  const date = plain('date', 'Date', '/date', { type: 'date' })
+  return { title: 'The day', fields: [...(slice ? [slice] : []), date, ...hours] }
 }
 const PLACE: FieldGroup = {
   title: 'The place',
@@ -199,7 +175,7 @@ export function fieldGroups(document: ShootDocument): readonly FieldGroup[] {
       heatGroup(document, i, named(cook)),
       fireGroup(document, i, named(cook)),
     ]),
-    DAY,
+    dayGroup(document),
     PLACE,
   ]
 }

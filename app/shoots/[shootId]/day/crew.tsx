@@ -1,6 +1,7 @@
 'use client'
-import type { ReactNode } from 'react'
+import { type ReactNode, useRef } from 'react'
 import { removeAt } from '@/lib/plan/edit'
+import { meansOne, personAt, renamePerson } from '@/lib/plan/edit-people'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Folded } from '../../../ui/folded'
 import type { DocumentField } from '../../document-fields'
@@ -14,9 +15,10 @@ interface CrewProps {
 }
 
 export function Crew({ document, faulty, control, act }: CrewProps) {
+  const following = useNamesFollowing()
   return (
     <Folded summary="The crew" fault={faulty}>
-      <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(control)}</div>
+      <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(following).map(control)}</div>
       <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
         <button type="button" className="btn" onClick={() => act('A person is added.', addPerson(document))}>
           Add a person
@@ -35,4 +37,23 @@ export function Crew({ document, faulty, control, act }: CrewProps) {
       </p>
     </Folded>
   )
+}
+
+/** Shots and tasks follow a name as it is typed; while it is empty or somebody else's they keep the last that was neither. */
+function useNamesFollowing() {
+  const last = useRef(new Map<number, string>())
+  return (field: DocumentField): DocumentField => {
+    const index = /^\/people\/(\d+)\/id$/.exec(field.pointers[0] ?? '')?.[1]
+    if (index === undefined) return field
+    const i = Number(index)
+    return {
+      ...field,
+      write: (document, text) => {
+        const now = personAt(document, i)
+        const was = meansOne(document, i, now) ? now : (last.current.get(i) ?? now)
+        last.current.set(i, was)
+        return renamePerson(document, i, was, text)
+      },
+    }
+  }
 }

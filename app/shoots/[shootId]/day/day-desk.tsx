@@ -6,7 +6,9 @@ import { listAt } from '@/lib/plan/sketch'
 import type { Problem } from '@/lib/refusals'
 import type { UnitSystem } from '@/lib/units'
 import { Field } from '../../../ui/field'
+import { Folded } from '../../../ui/folded'
 import { newWriteId } from '../../../ui/send'
+import { dayFields } from '../../day-fields'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
@@ -19,6 +21,7 @@ import { OfferedShots } from './offered-shots'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
 import { ShotTable } from './shot-table'
+import { taskCells, taskFields } from './task-fields'
 import { Tasks } from './tasks'
 import { useActions } from './use-actions'
 import { type Trial, useTrial } from './use-trial'
@@ -64,11 +67,13 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
       label={field.label}
       why={field.why}
       options={field.options}
+      suggestions={field.suggestions}
       value={field.read(document)}
       fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
       onChange={(text) => change(field.write(document, text))}
     />
   )
+  const hours = dayFields(document)
   const strays = straysOf(document, problems, open, cameras)
   const addOne = () => {
     const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
@@ -120,7 +125,10 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           pin it to a minute; draw one of these to wish the whole cook sooner or later.
         </p>
         <OfferedShots document={document} act={actAndOpen} />
-        <Tasks document={document} view={view} act={actAndOpen} />
+        <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />
+        <Folded summary="The day’s hours" fault={problems.some(({ pointer }) => fieldAt(hours, pointer))}>
+          <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-4">{hours.map(control)}</div>
+        </Folded>
         <Crew
           document={document}
           faulty={problems.some(({ pointer }) => fieldAt(crewFields(document), pointer))}
@@ -145,7 +153,10 @@ function straysOf(
   return problems
     .filter(({ pointer }) => {
       const index = Number(/^\/shots\/(\d+)/.exec(pointer)?.[1] ?? -1)
-      if (index < 0) return !fieldAt(crewFields(document), pointer)
+      const task = Number(/^\/tasks\/(\d+)/.exec(pointer)?.[1] ?? -1)
+      if (task >= 0)
+        return !fieldAt([...Object.values(taskCells(document, task)), ...taskFields(document, task)], pointer)
+      if (index < 0) return !fieldAt([...crewFields(document), ...dayFields(document)], pointer)
       const { title, ...cells } = shotCells(document, index)
       const inTable = [title, ...Object.values(cells).flatMap((cell) => cell ?? [])]
       const below = shots[index]?.id === open ? shotFields(document, index, cameras) : []

@@ -1,10 +1,8 @@
-import { MOMENT_IDS, type MomentId } from '@/lib/model/moment-ids'
 import { setAt, valueAt } from '@/lib/plan/edit'
-import { momentName, momentsOf } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { sketchOf } from '@/lib/plan/sketch'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
+import { momentChoices } from './moment-choices'
 import { formOf, listed, NEEDS_PRIORITY, words, writeForm } from './shot-fields'
 
 /** The columns of the table that are written in; the rest of a shot is under "More". */
@@ -34,13 +32,8 @@ export function shotCells(document: ShootDocument, index: number): Cells {
 
 /** One choice for both: how a shot stands in the day, and at which moment or in which light. */
 function whenField(document: ShootDocument, at: string, label: string): DocumentField {
-  const cooks = (valueAt(document, '/cooks') as readonly { id?: string }[] | undefined) ?? []
-  const own = cooks.find((cook) => cook?.id === valueAt(document, `${at}/cook`)) ?? cooks[0]
-  const sketch = sketchOf(own)
-  const moments: readonly MomentId[] = sketch ? momentsOf(sketch) : MOMENT_IDS
-  const kind = sketch?.cooker.kind ?? 'kettle-charcoal'
-  const tail = (edge: unknown) =>
-    MOMENT_IDS.some((id) => id === edge) ? momentName(edge as MomentId, kind) : asText(edge)
+  const moments = momentChoices(document, at)
+  const tail = (edge: unknown) => moments.find(([id]) => id === edge)?.[1] ?? asText(edge)
   const edges = (a: unknown, b: unknown) => (a || b ? `: ${tail(a)} to ${tail(b)}` : '')
   const value = (pointer: string) => valueAt(document, at + pointer)
   return {
@@ -49,7 +42,7 @@ function whenField(document: ShootDocument, at: string, label: string): Document
     pointers: ['/at', '/between', '/from', '/to', '/light', '/free', '/locked'].map((key) => at + key),
     options: [
       ['free', 'any time'],
-      ...moments.map((id) => [`at:${id}`, momentName(id, kind)] as const),
+      ...moments.map(([id, words]) => [`at:${id}`, words] as const),
       ['between', `between${edges(value('/between/0'), value('/between/1'))}`],
       ['locked', `locked off${edges(value('/from'), value('/to'))}`],
       ...LIGHTS.map((light) => [`light:${light}`, light.replaceAll('-', ' ')] as const),

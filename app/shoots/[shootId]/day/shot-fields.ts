@@ -1,10 +1,9 @@
-import { MOMENT_IDS } from '@/lib/model/moment-ids'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import { canPin } from '@/lib/plan/edit-shots'
-import { momentName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
+import { momentChoices } from './moment-choices'
 
 /** How a shot stands in the day. One of these, never two. */
 export const FORMS = [
@@ -32,7 +31,6 @@ export function formOf(shot: Record<string, unknown>): ShotForm {
   return shot.light ? 'light' : 'free'
 }
 
-const moments = MOMENT_IDS.map((id) => [id, momentName(id, 'kettle-charcoal')] as const)
 export const words = (list: readonly string[]) => list.map((word) => [word, word.replaceAll('-', ' ')] as const)
 const orNone = (list: readonly (readonly [string, string])[], none: string) => [['', none] as const, ...list]
 
@@ -80,7 +78,8 @@ const IN_TABLE = ['setup', 'needs', 'place', 'state', 'priority', 'roll']
 export const isBelow = ({ key }: DocumentField) => !key.endsWith('-title')
 export const isInTable = ({ key }: DocumentField) => IN_TABLE.some((name) => key.endsWith(`-${name}`))
 
-function whenFields(at: string, form: ShotForm): readonly DocumentField[] {
+function whenFields(document: ShootDocument, at: string, form: ShotForm): readonly DocumentField[] {
+  const moments = momentChoices(document, at)
   if (form === 'at')
     return [
       plain(`${at}-moment`, 'Moment', `${at}/at/moment`, { options: moments }),
@@ -110,7 +109,7 @@ const pinField = (at: string) =>
   })
 
 /** Which roast, where there are several. */
-function cookField(document: ShootDocument, at: string): readonly DocumentField[] {
+export function cookField(document: ShootDocument, at: string): readonly DocumentField[] {
   const cooks = ((valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []).map((cook) => asText(cook?.id))
   if (cooks.length < 2) return []
   const options = cooks.map((id) => [id, id] as const)
@@ -133,7 +132,7 @@ export function shotFields(
   return [
     plain(`${at}-title`, 'Shot', `${at}/title`),
     formField(at),
-    ...whenFields(at, formOf(shot)),
+    ...whenFields(document, at, formOf(shot)),
     optional(`${at}-setup`, 'Setup', `${at}/setup`),
     listed(`${at}-needs`, 'Needs', `${at}/needs`, 'Roles or people, with commas: camera, presenter.'),
     optional(`${at}-camera`, 'Camera', `${at}/camera`, { options: orNone(words(cameras), 'whichever is free') }),

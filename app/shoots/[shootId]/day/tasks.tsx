@@ -1,14 +1,23 @@
 'use client'
-import { removeAt, shotsOf } from '@/lib/plan/edit'
+import { type ReactNode, useState } from 'react'
+import { shotsOf } from '@/lib/plan/edit'
+import { addTask, tasksOf } from '@/lib/plan/edit-tasks'
 import { leaveTask, offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { listAt } from '@/lib/plan/sketch'
+import type { Problem } from '@/lib/refusals'
+import { newWriteId } from '../../../ui/send'
+import type { DocumentField } from '../../document-fields'
 import type { DayView } from './day-view'
 import { Offers } from './offers'
+import { TASK_COLUMNS } from './task-fields'
+import { TaskRow } from './task-row'
 
 interface TasksProps {
   readonly document: ShootDocument
   readonly view: DayView | null
+  readonly problems: readonly Problem[]
+  readonly control: (field: DocumentField) => ReactNode
+  readonly change: (next: ShootDocument) => void
   readonly act: (words: string, next: ShootDocument) => void
 }
 
@@ -21,33 +30,60 @@ function shiftsOf(view: DayView | null, id: string): string {
 }
 
 /** What is done beside the shots, by whom and when, and what else fire, cameras and sound ask for. */
-export function Tasks({ document, view, act }: TasksProps) {
-  const tasks = listAt<{ id: string; title?: string }>(document, '/tasks')
+export function Tasks({ document, view, problems, control, change, act }: TasksProps) {
+  const [open, setOpen] = useState<string | null>(null)
+  const tasks = tasksOf(document)
   // The same thing may be on offer as a shot and as a task; one of them is enough.
   const shots = new Set(shotsOf(document).map(({ id }) => id))
   const offers = offeredTasks(document).filter(({ task }) => !shots.has(task.id))
+  const addOne = () => {
+    const id = `task-${newWriteId().slice(-6).toLowerCase()}`
+    act('A task is added.', addTask(document, id))
+    setOpen(id)
+  }
   return (
     <section aria-label="Tasks" className="mt-8">
-      <h2>Tasks</h2>
-      {tasks.length === 0 && <p className="small">Nothing is asked of anybody beside the shots.</p>}
-      <ul className="offers">
-        {tasks.map((task, index) => (
-          <li key={task.id}>
-            <span>
-              <b>{task.title ?? task.id}</b>
-              <span className="small block">{shiftsOf(view, task.id)}</span>
-            </span>
-            <button
-              type="button"
-              className="btn quiet"
-              aria-label={`Take out ${task.title ?? task.id}`}
-              onClick={() => act(`${task.title ?? task.id} is taken out.`, removeAt(document, `/tasks/${index}`))}
-            >
-              Take out
-            </button>
-          </li>
-        ))}
-      </ul>
+      <div className="cols-head">
+        <h2>Tasks</h2>
+        <button type="button" className="btn" onClick={addOne}>
+          Add a task
+        </button>
+      </div>
+      {tasks.length === 0 ? (
+        <p className="small">Nothing is asked of anybody beside the shots.</p>
+      ) : (
+        <table className="shots tasks">
+          <thead>
+            <tr>
+              <th scope="col" className="name">
+                task
+              </th>
+              {TASK_COLUMNS.map((column) => (
+                <th key={column} scope="col" className={`in ${column}`}>
+                  {column}
+                </th>
+              ))}
+              <td className="do" />
+            </tr>
+          </thead>
+          <tbody>
+            {tasks.map((task, index) => (
+              <TaskRow
+                key={task.id}
+                document={document}
+                index={index}
+                falls={shiftsOf(view, task.id)}
+                problems={problems.filter(({ pointer }) => `${pointer}/`.startsWith(`/tasks/${index}/`))}
+                open={open === task.id}
+                onOpen={(more) => setOpen(more ? task.id : null)}
+                control={control}
+                change={change}
+                act={act}
+              />
+            ))}
+          </tbody>
+        </table>
+      )}
       <Offers
         title="Tasks that fire, cameras and sound ask for"
         act={act}
