@@ -4,7 +4,7 @@ import type { CallRow, CallSheetModel, GapRow } from '../export/call-sheet'
 import { Blank } from './blank'
 import { GAPS_BESIDE, Gaps, gapPages, gapStyles } from './call-gaps'
 import { LEAST, MARGIN, type Styles, stylesOf } from './call-sheet-styles'
-import { SlipPages, slipPagesOf } from './call-slips'
+import { SlipPages } from './call-slips'
 import { DrawingOnPaper } from './drawing'
 import { NO_DATE, type PrintedDocument, printDocument, sheetsIn } from './render'
 import { type Paper, SIZES } from './sheet'
@@ -12,40 +12,27 @@ import { Words } from './words'
 
 /** The call sheet on paper, one page where it fits, its head on every further one; then everybody's slip. */
 export async function printCallSheet(model: CallSheetModel, paper: Paper = 'A4'): Promise<Uint8Array> {
-  const others = slipPagesOf(model, paper).length + gapPages(model.gaps, paper).length
-  for (const density of DENSITIES) {
-    const bytes = await printDocument(callSheet(model, paper, density))
-    if (sheetsIn(bytes) === 1 + others) return bytes
-  }
-  return printDocument(callSheet(model, paper, 1))
+  return printDocument(callSheet(model, paper, await densityFor(model, paper)))
 }
 
 /** Set a little denser before the sheet is let run over to a second page. */
 const DENSITIES = [1, 0.9, 0.8]
 
+/** The first page is set by itself, with room where its picture will be: the printer decides, at a tenth of the work. */
+async function densityFor(model: CallSheetModel, paper: Paper): Promise<number> {
+  for (const density of DENSITIES) {
+    const trial = document(model, <CrewPage model={model} paper={paper} density={density} trial />)
+    if (sheetsIn(await printDocument(trial)) === 1) return density
+  }
+  return 1
+}
+
 function callSheet(model: CallSheetModel, paper: Paper, density: number): PrintedDocument {
   const { width, height } = SIZES[paper]
-  const s = stylesOf(density)
-  const room = width - 2 * MARGIN.side
-  // No narrower than keeps the picture's 12.5 px lettering at the least size.
-  const picture = Math.max(room * density, (model.heatLine.width * LEAST) / 12.5)
-  return (
-    <Document
-      title={`Call sheet: ${model.title}`}
-      author="Emberslate"
-      language="en"
-      creationDate={NO_DATE}
-      modificationDate={NO_DATE}
-    >
-      <Page size={[width, height]} style={s.page}>
-        <Head s={s} model={model} />
-        <Facts s={s} model={model} />
-        <DrawingOnPaper drawing={model.heatLine} width={picture} />
-        <Calls s={s} rows={model.calls} />
-        <Below s={s} model={model} />
-        <Reach s={s} model={model} />
-        <Foot s={s} model={model} height={height} />
-      </Page>
+  return document(
+    model,
+    <>
+      <CrewPage model={model} paper={paper} density={density} />
       {gapPages(model.gaps, paper).map((rows) => (
         <Page key={rows[0]?.shot} size={[width, height]} style={gapStyles.page}>
           <Head s={gapStyles} model={model} />
@@ -54,7 +41,48 @@ function callSheet(model: CallSheetModel, paper: Paper, density: number): Printe
         </Page>
       ))}
       <SlipPages model={model} paper={paper} />
-    </Document>
+    </>,
+  )
+}
+
+const document = (model: CallSheetModel, pages: ReactNode): PrintedDocument => (
+  <Document
+    title={`Call sheet: ${model.title}`}
+    author="Emberslate"
+    language="en"
+    creationDate={NO_DATE}
+    modificationDate={NO_DATE}
+  >
+    {pages}
+  </Document>
+)
+
+interface CrewPageProps {
+  readonly model: CallSheetModel
+  readonly paper: Paper
+  readonly density: number
+  readonly trial?: boolean
+}
+function CrewPage({ model, paper, density, trial = false }: CrewPageProps) {
+  const { width, height } = SIZES[paper]
+  const s = stylesOf(density)
+  const room = width - 2 * MARGIN.side
+  // No narrower than keeps the picture's 12.5 px lettering at the least size.
+  const picture = Math.max(room * density, (model.heatLine.width * LEAST) / 12.5)
+  return (
+    <Page size={[width, height]} style={s.page}>
+      <Head s={s} model={model} />
+      <Facts s={s} model={model} />
+      {trial ? (
+        <View style={{ width: picture, height: (model.heatLine.height * picture) / model.heatLine.width }} />
+      ) : (
+        <DrawingOnPaper drawing={model.heatLine} width={picture} />
+      )}
+      <Calls s={s} rows={model.calls} />
+      <Below s={s} model={model} />
+      <Reach s={s} model={model} />
+      <Foot s={s} model={model} height={height} />
+    </Page>
   )
 }
 
