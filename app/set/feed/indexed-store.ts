@@ -1,0 +1,106 @@
+import { MemoryStore } from './memory-store'
+import { type FeedStore, idOf, type Kept, type KeptDay, type KeptLine } from './store'
+
+const NAME = 'emberslate-set'
+const VERSION = 1
+/** Keys begin with the shoot; `own` is about the device. */
+const STORES = ['own', 'days', 'lines', 'fired'] as const
+type StoreName = (typeof STORES)[number]
+
+/** IndexedDB, which an insecure origin has too; memory where a browser refuses it. */
+export async function openStore(shoot: string): Promise<FeedStore> {
+  try {
+    return new IndexedStore(await openDatabase(), shoot)
+  } catch (fault) {
+    console.warn('This browser keeps nothing:', fault)
+    return new MemoryStore()
+  }
+}
+
+function openDatabase(): Promise<IDBDatabase> {
+  const request = indexedDB.open(NAME, VERSION)
+  request.onupgradeneeded = () => {
+    for (const name of STORES) request.result.createObjectStore(name)
+  }
+  return answered(request)
+}
+
+const answered = <T>(request: IDBRequest<T>) =>
+  new Promise<T>((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result)
+    request.onerror = () => reject(request.error)
+  })
+
+/** Settles when the disk has it. */
+const committed = (work: IDBTransaction) =>
+  new Promise<void>((resolve, reject) => {
+    work.oncomplete = () => resolve()
+    work.onabort = () => reject(work.error ?? new Error('This device did not keep it.'))
+  })
+
+class IndexedStore implements FeedStore {
+  readonly lasting = true
+
+  constructor(
+    readonly database: IDBDatabase,
+    readonly shoot: string,
+  ) {}
+
+  async open(device: string): Promise<Kept> {
+    const work = this.database.transaction(STORES, 'readwrite', { durability: 'strict' })
+    const own = work.objectStore('own')
+    const of = IDBKeyRange.bound([this.shoot], [this.shoot, []])
+    const [named, person, day, lines, fired] = await Promise.all([
+      answered<string | undefined>(own.get('device')),
+      answered<string | undefined>(own.get(['person', this.shoot])),
+      answered<KeptDay | undefined>(work.objectStore('days').get([this.shoot])),
+      answered<KeptLine[]>(work.objectStore('lines').getAll(of)),
+      answered(work.objectStore('fired').getAllKeys(of)),
+    ])
+    if (named === undefined) own.put(device, 'device')
+    await committed(work)
+    return {
+      device: named ?? device,
+      person: person ?? null,
+      day: day ?? null,
+      lines,
+      fired: new Set(fired.map((key) => (key as [string, string])[1])),
+    }
+  }
+
+  keepPerson(person: string | null): Promise<void> {
+    const key = ['person', this.shoot]
+    return this.#write('own', (store) => (person === null ? store.delete(key) : store.put(person, key)))
+  }
+  keepDay(day: KeptDay): Promise<void> {
+    return this.#write('days', (store) => store.put(day, [this.shoot]))
+  }
+  keepLines(lines: readonly KeptLine[]): Promise<void> {
+    return this.#write('lines', (store) => {
+      for (const line of lines) store.put(line, [this.shoot, idOf(line)])
+    })
+  }
+
+  async fire(key: string, at: number): Promise<boolean> {
+    const work = this.database.transaction('fired', 'readwrite', { durability: 'strict' })
+    const adding = work.objectStore('fired').add(at, [this.shoot, key])
+    return new Promise((resolve, reject) => {
+      adding.onsuccess = () => resolve(true)
+      adding.onerror = (event) => {
+        event.preventDefault()
+        if (adding.error?.name === 'ConstraintError') resolve(false)
+        else reject(adding.error)
+      }
+    })
+  }
+
+  close(): void {
+    this.database.close()
+  }
+
+  #write(name: StoreName, put: (store: IDBObjectStore) => unknown): Promise<void> {
+    const work = this.database.transaction(name, 'readwrite', { durability: 'strict' })
+    put(work.objectStore(name))
+    return committed(work)
+  }
+}

@@ -1,0 +1,55 @@
+import type { Line } from '@/lib/log/log'
+import type { FeedStore, Kept, KeptDay, KeptLine } from './store'
+
+/** Keeps on the device what is heard and done, and knows up to where the server's log is here. */
+export class Keeping {
+  /** Heard up to here, and safe on the device up to there. */
+  heard: number
+  #safe: number
+  #batch: Line[] = []
+  readonly #fired: Set<string>
+
+  constructor(
+    readonly store: FeedStore,
+    kept: Kept,
+    readonly told: (lines: readonly Line[]) => void,
+  ) {
+    this.heard = kept.day?.position ?? 0
+    this.#safe = this.heard
+    this.#fired = new Set(kept.fired)
+  }
+
+  /** Lines that come in one piece are told in one. */
+  hear(line: Line, position: number): void {
+    if (this.#batch.length === 0) queueMicrotask(() => this.#flush())
+    this.#batch.push(line)
+    this.heard = Math.max(this.heard, position)
+  }
+  /** Settles when they are safe. */
+  lines(lines: readonly KeptLine[]): Promise<void> {
+    return lines.length === 0 ? Promise.resolve() : this.store.keepLines(lines)
+  }
+  day(day: Omit<KeptDay, 'position'>): Promise<void> {
+    return this.store.keepDay({ ...day, position: this.#safe }).catch(warn)
+  }
+  person(person: string): Promise<void> {
+    return this.store.keepPerson(person).catch(warn)
+  }
+  /** True once for each key on this device; where the device keeps nothing, once while the page is open. */
+  async fire(key: string, at: number): Promise<boolean> {
+    if (this.#fired.has(key)) return false
+    this.#fired.add(key)
+    return this.store.fire(key, at).catch(() => true)
+  }
+
+  #flush(): void {
+    const [lines, position] = [this.#batch, this.heard]
+    this.#batch = []
+    this.told(lines)
+    const kept = lines.map(({ document, receipt }) => (receipt ? { document, receipt } : { document }))
+    this.store.keepLines(kept).then(() => {
+      this.#safe = Math.max(this.#safe, position)
+    }, warn)
+  }
+}
+const warn = (fault: unknown) => console.warn('This device did not keep it:', fault)

@@ -1,0 +1,49 @@
+import type { EntryDocument } from '@/lib/log/entry'
+import type { Receipt } from '@/lib/log/log'
+import type { Effect, Session } from '@/lib/session/session'
+import type { SetOpening } from '../set-feed'
+
+/** A line as the device keeps it. Without a receipt it waits to be sent; with a sentence the server refused it. */
+export interface KeptLine {
+  readonly document: EntryDocument
+  readonly receipt?: Receipt
+  readonly refused?: string
+}
+export type SoundAlert = Effect & { readonly do: 'sound-alert' }
+/** An alert as it came up here. */
+export interface Raised {
+  readonly effect: SoundAlert
+  readonly at: number
+}
+/** Where the day stood when it was last kept. */
+export interface KeptDay {
+  readonly opening: SetOpening
+  /** Up to which position of the server's log the lines are here. */
+  readonly position: number
+  readonly state: Pick<Session, 'now' | 'calls' | 'alerts' | 'load' | 'history' | 'forecast'> | null
+  readonly raised: readonly Raised[]
+}
+export interface Kept {
+  readonly device: string
+  readonly person: string | null
+  readonly day: KeptDay | null
+  readonly lines: readonly KeptLine[]
+  readonly fired: ReadonlySet<string>
+}
+
+/** What a device keeps of one shoot through reloads and flat batteries. */
+export interface FeedStore {
+  /** Whether what is kept outlives the page. */
+  readonly lasting: boolean
+  /** `device` is this device's name where it has none yet. */
+  open(device: string): Promise<Kept>
+  keepPerson(person: string | null): Promise<void>
+  keepDay(day: KeptDay): Promise<void>
+  /** All of them or none. */
+  keepLines(lines: readonly KeptLine[]): Promise<void>
+  /** True once a key: of several pages on one device the first. */
+  fire(key: string, at: number): Promise<boolean>
+  close(): void
+}
+
+export const idOf = ({ document }: KeptLine) => document.id as string
