@@ -8,7 +8,7 @@ const COOK = '/cooks/0'
 const PREHEAT = { do: 'preheat', at: '150 °C' }
 const ROAST = { do: 'roast', at: '150 °C', until: { core: '46 °C' } }
 const REST = { do: 'rest', until: { after: '15 min' } }
-const BARE = { '/shots': [], '/tasks': [] }
+const BARE = { '/shots': [], '/tasks': [], '/sides': [] }
 const stages = (...list: unknown[]) => lambWith({ ...BARE, [`${COOK}/stages`]: list })
 const cooker = (of: Record<string, unknown>, ...list: unknown[]) =>
   lambWith({ ...BARE, [`${COOK}/cooker`]: of, [`${COOK}/stages`]: list.length > 0 ? list : [PREHEAT, ROAST, REST] })
