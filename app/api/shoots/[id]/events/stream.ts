@@ -76,9 +76,10 @@ class Hearing {
     this.#unlisten = listen(shootId, (lines) => this.#hear(lines))
     const live = liveDay(shootId)
     this.#unhear = live.hear((event) => this.#send(liveBytes(event)))
-    void live.latest().then((forecast) => {
-      if (forecast) this.#send(liveBytes({ forecast }))
-    })
+    live.latest().then(
+      (forecast) => forecast && this.#send(liveBytes({ forecast })),
+      () => this.stop(),
+    )
     this.#beat = setInterval(() => this.#send(bytes(`: at ${this.#position}\n\n`)), HEARTBEAT_MS)
     this.#beat.unref()
   }
@@ -95,6 +96,8 @@ class Hearing {
       const early = this.#early ?? []
       this.#early = null
       this.#tell(early)
+      // Who listens knows by it that the log is through.
+      this.#send(bytes(`: at ${this.#position}\n\n`))
     } catch (fault) {
       console.error(fault)
       this.stop()
