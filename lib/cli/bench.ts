@@ -11,9 +11,9 @@ import type { Cook, Shoot } from '../plan/shoot'
 import { printCard } from '../print/render'
 import { seconds } from '../units'
 import { benchApp } from './bench-app'
+import { dayTable } from './bench-day-table'
 import { benchKernels } from './bench-kernels'
 import { benchLayout } from './bench-layout'
-import { layoutTable } from './bench-layout-table'
 import { reforecastMs } from './bench-reforecast'
 
 type Figures = Record<string, number>
@@ -74,7 +74,7 @@ function print(figures: Figures) {
   if (process.argv.includes('--json')) return console.log(JSON.stringify(figures))
   const width = Math.max(...Object.keys(figures).map((name) => name.length))
   for (const [name, value] of Object.entries(figures)) console.log(`${name.padEnd(width)}  ${value}`)
-  for (const line of layoutTable()) console.log(line)
+  for (const line of dayTable()) console.log(line)
 }
 
 const shoot = demo()
