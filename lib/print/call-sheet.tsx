@@ -154,7 +154,7 @@ const COLUMNS = [
   { title: 'shot', width: 112 },
   { title: 'early to late', width: 66 },
   { title: 'stand by at', width: 54 },
-  { title: 'or when the probe reads', width: 110 },
+  { title: 'or called at', width: 110 },
   { title: 'who', width: 67 },
 ] as const
 
@@ -298,7 +298,7 @@ function OwnCalls({ s, model }: Part) {
         </View>
       )}
       {model.own.map((own) => (
-        <View key={own.name} style={s.row}>
+        <View key={own.name} style={[s.row, { gap: 6 }]}>
           <Words style={{ flex: 1 }}>
             {own.name}
             {own.does ? `, ${own.does}` : ''}

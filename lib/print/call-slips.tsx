@@ -12,8 +12,9 @@ import { Words } from './words'
 const PER_PAGE = 3
 const EDGE = 20
 const TIME = 36
-/** Points: a line of small letters is as high as its page's. */
+/** Points: a line of the page's letters, and of small ones. */
 const LINE = 12.5
+const SMALL_LINE = 11.75
 
 const s = StyleSheet.create({
   page: { fontFamily: SANS, fontSize: 10, lineHeight: 1.25, fontFeatureSettings: FIGURES },
@@ -56,15 +57,15 @@ const linesOf = (words: string, room: number, face: Face, weight: Weight, size: 
 /** Points of a row: its padding and rule, its title, its detail. */
 function heightOf(row: SlipRow, room: number): number {
   const title = linesOf(row.title, room, 'sans', row.once ? 700 : 400, 10)
-  return 4.3 + Math.max(15, LINE * (title + linesOf(row.detail, room, 'sans', 400, 9.4)))
+  return 4.3 + Math.max(15, LINE * title + SMALL_LINE * linesOf(row.detail, room, 'sans', 400, 9.4))
 }
 /** Points of head and foot, which every part repeats. */
 function frameOf(slip: Slip, model: CallSheetModel, width: number): number {
-  const head = 7 + 2 * LINE + 22 * linesOf(`${slip.person}, continued`, width, 'serif', 600, 19)
+  const head = 7 + 2 * SMALL_LINE + 22 * linesOf(slip.person, width, 'serif', 600, 19)
   const foot =
     8 +
     footLines(slip, model).reduce(
-      (sum, { words }) => sum + LINE * Math.max(1, linesOf(words, width, 'sans', 400, 9.4)),
+      (sum, { words }) => sum + SMALL_LINE * Math.max(1, linesOf(words, width, 'sans', 400, 9.4)),
       0,
     )
   return 2 * EDGE + head + foot
@@ -122,11 +123,9 @@ function SlipPart({ model, part, cut }: { model: CallSheetModel; part: Part; cut
       <View style={s.head}>
         <Words style={s.small}>
           {model.day} · {model.revision.split(',')[0]?.toLowerCase()}
+          {part.part > 0 ? ' · continued' : ''}
         </Words>
-        <Words style={s.person}>
-          {part.person}
-          {part.part > 0 ? ', continued' : ''}
-        </Words>
+        <Words style={s.person}>{part.person}</Words>
         <Words style={s.small}>{part.does || model.title}</Words>
       </View>
       {part.rows.map((row) => (

@@ -182,7 +182,7 @@ function CallsTable({ sheet }: { sheet: CallSheetModel }) {
             <th scope="col">shot</th>
             <th scope="col">early to late</th>
             <th scope="col">stand by at</th>
-            <th scope="col">or when the probe reads</th>
+            <th scope="col">or called at</th>
             <th scope="col">who</th>
           </tr>
         </thead>
@@ -196,7 +196,7 @@ function CallsTable({ sheet }: { sheet: CallSheetModel }) {
                 {call.window}
               </td>
               <td data-label="stand by at">{call.standby}</td>
-              <td data-label="or when the probe reads">{call.trigger}</td>
+              <td data-label="or called at">{call.trigger}</td>
               <td data-label="who">{call.who}</td>
             </tr>
           ))}
