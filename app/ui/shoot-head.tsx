@@ -7,6 +7,7 @@ const PAGES = [
   ['plan', 'Plan'],
   ['day', 'Day'],
   ['calls', 'Calls'],
+  ['set', 'Set'],
   ['card', 'Card'],
 ] as const
 export type ShootPage = (typeof PAGES)[number][0]

@@ -51,9 +51,7 @@ export function allDuties(session: Session, facts: BoardFacts, person: string | 
   const called = new Set(day.calls.map(({ shot }) => shot))
   const all = [
     ...day.calls.map((call) => callDuty(session, facts, call, person)),
-    ...Object.entries(facts.shots).flatMap(([id, shot]) =>
-      called.has(id) ? [] : [shotDuty(session, id, shot, person)],
-    ),
+    ...Object.keys(facts.shots).flatMap((id) => (called.has(id) ? [] : [shotDuty(session, facts, id, person)])),
     ...facts.tasks.map((task) => spanDuty(session, task, 'task')),
     ...facts.meals.map((meal) => spanDuty(session, meal, 'meal')),
   ]
@@ -70,6 +68,14 @@ export function nextDuty(duties: readonly Duty[], now: Instant): Duty | null {
   )
   return open.reduce<Duty | null>((best, duty) => (best === null || rank(duty) < rank(best) ? duty : best), null)
 }
+/** The shot that this person is at, or comes to next. */
+export const nextShot = (session: Session, facts: BoardFacts, person: string | null, now: Instant): Duty | null =>
+  person === null
+    ? null
+    : nextDuty(
+        dutiesOf(session, facts, person).filter(({ shot }) => shot !== null),
+        now,
+      )
 /** What goes on all the while. */
 export const meanwhile = (duties: readonly Duty[]): readonly Duty[] =>
   duties.filter(({ kind, state }) => kind === 'task' && state === 'on')
@@ -77,10 +83,12 @@ export const meanwhile = (duties: readonly Duty[]): readonly Duty[] =>
 const RANKS: Readonly<Record<string, number>> = { 'call roll': 0, 'call standby': 1, 'shot roll': 2, 'shot standby': 3 }
 const rank = ({ kind, state }: Duty) => RANKS[`${kind} ${state}`] ?? 4
 
-/** A free shot that nobody told anything of is not waited for for ever. [estimate] */
-const LAPSED_AFTER_S = 600
-const isLapsed = ({ kind, state, until }: Duty, now: Instant) =>
-  kind === 'shot' && state !== 'roll' && until?.what === 'end' && now > until.at + LAPSED_AFTER_S * 1000
+/** What nobody told anything of is not waited for for ever. [estimate] */
+const LAPSED_AFTER_MS = 600_000
+export function isLapsed({ kind, state, until, moment }: Duty, now: Instant): boolean {
+  if (kind === 'shot') return state !== 'roll' && until?.what === 'end' && now > until.at + LAPSED_AFTER_MS
+  return kind === 'call' && now > (moment?.window.late ?? now) + LAPSED_AFTER_MS
+}
 
 /** The expected window of a moment: marked, forecast live, or as planned. */
 export function momentWindow(session: Session, facts: BoardFacts, cook: string, moment: MomentId): Span95 {
@@ -95,13 +103,12 @@ const NEVER: Span95 = { early: null, likely: null, late: null }
 
 function callDuty(session: Session, facts: BoardFacts, call: SessionCall, person: string | null): Duty {
   const { state, announced, why } = callNow(session, call)
-  const shot = facts.shots[call.shot]
   const window = momentWindow(session, facts, call.cook, call.moment)
   const standby = announced ?? byLead(call, window.likely)
   const cook = session.day.cooks.find(({ id }) => id === call.cook)
   const named = (moment: MomentId) => cook?.names[moment] ?? moment.replaceAll('-', ' ')
   return {
-    ...placeOf(call.shot, shot, person),
+    ...placeOf(facts, call.shot, person),
     id: call.id,
     kind: 'call',
     title: call.title,
@@ -126,15 +133,20 @@ function callUntil(state: CallProgress, standby: Instant | null, likely: Instant
   return likely === null ? null : { what: 'moment', at: likely }
 }
 
-function placeOf(id: string, shot: BoardShot | undefined, person: string | null) {
+/** Who is seen or heard on camera, of those who stand behind none. */
+const IN_SHOT = ['presenter', 'host']
+
+function placeOf(facts: BoardFacts, id: string, person: string | null) {
+  const shot = facts.shots[id]
   const at = person === null ? -1 : (shot?.people.indexOf(person) ?? -1)
   const camera = at < 0 ? null : (shot?.cameras[at] ?? null)
+  const roles = facts.people.find((one) => one.id === person)?.roles ?? []
   return {
     shot: id,
     number: shot?.number ?? null,
     place: shot?.place ?? null,
     camera,
-    inShot: at >= 0 && camera === null,
+    inShot: at >= 0 && camera === null && roles.some((role) => IN_SHOT.includes(role)),
   }
 }
 
@@ -143,11 +155,12 @@ const answerOf = ({ told }: Session, call: string, person: string | null) =>
 
 const NO_CALL = { moment: null, standby: null, why: null, trigger: null, follows: null, roll: null } as const
 
-function shotDuty(session: Session, id: string, shot: BoardShot, person: string | null): Duty {
+function shotDuty(session: Session, facts: BoardFacts, id: string, person: string | null): Duty {
+  const shot = facts.shots[id] as BoardShot
   const state = shotState(session, id, shot)
   return {
     ...NO_CALL,
-    ...placeOf(id, shot, person),
+    ...placeOf(facts, id, person),
     id: `shot-${id}`,
     kind: 'shot',
     title: shot.title,

@@ -9,12 +9,9 @@ const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 /** The line above the count. */
 export function countLead({ until, state, moment, place, kind }: Duty, now: Instant): string {
   if (until === null) return 'no time is known yet'
-  if (until.what === 'stand by')
-    return now >= until.at ? `stand by${placeWords(place)} from` : `stand by${placeWords(place)} in`
-  if (until.what === 'moment') {
-    const name = moment?.name ?? 'it'
-    return state === 'roll' ? `roll now; ${name} in about` : `stand by now; ${name} in about`
-  }
+  const come = now >= until.at
+  if (until.what === 'stand by') return `stand by${placeWords(place)}${come ? ' from' : ' in'}`
+  if (until.what === 'moment') return `${moment?.name ?? 'it'}${come ? ', any moment' : ' in about'}`
   if (until.what === 'be there') return `be${placeWords(place) || ' there'} in`
   if (until.what === 'roll') return `set up${placeWords(place)}; roll in`
   if (until.what === 'end')
@@ -89,6 +86,8 @@ const STATE_WORDS: Readonly<Record<Duty['state'], string>> = {
   on: 'under way',
   over: 'over',
 }
+/** A shot whose time is over, and of which nobody told anything. */
+export const NOT_TOLD = 'nothing told'
 export const stateWords = (state: Duty['state']): string => STATE_WORDS[state]
 
 /** How long ago, to the minute: "just now", "4 min ago". */

@@ -49,6 +49,7 @@ export function needsOf(session: Session): readonly Need[] {
       ...fuelLow(session, cook),
       ...foodOut(session, cook),
     ]),
+    ...(session.day.sides ?? []).flatMap((side) => foodOut(session, side)),
     ...troubles(session),
     ...meals(session),
     ...unanswered(session),
@@ -57,7 +58,7 @@ export function needsOf(session: Session): readonly Need[] {
 
 const marked = ({ told }: Session, cook: string, moment: MomentId) => told.marks[markKey(cook, moment)]?.at ?? null
 const plus = (at: Instant, min: number) => later(at, minutes(min))
-const named = ({ day }: Session, cook: string) => (day.cooks.length > 1 ? ` (${cook})` : '')
+const named = ({ day }: Session, cook: string) => (day.cooks.length + (day.sides?.length ?? 0) > 1 ? ` (${cook})` : '')
 
 /** A moment is over when it or one after it has been marked; turn may come on either side of the probe. */
 function over(session: Session, cook: SessionCook, moment: MomentId): boolean {
@@ -135,7 +136,7 @@ function fuelLow(session: Session, cook: SessionCook): Need[] {
 }
 
 /** From the slice, or from when somebody said that it stands out. */
-function foodOut(session: Session, cook: SessionCook): Need[] {
+function foodOut(session: Session, cook: Pick<SessionCook, 'id' | 'outLimit'>): Need[] {
   const deadline = foodClock(session, cook).discardAt
   if (deadline === null) return []
   const action = `Serve, chill or discard the food${named(session, cook.id)}: it has stood out.`

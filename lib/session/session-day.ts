@@ -15,6 +15,8 @@ export interface SessionDay {
   readonly calls: readonly SessionCall[]
   readonly shots: Readonly<Record<string, SessionShot>>
   readonly meals: readonly { readonly start: Instant; readonly people: readonly string[] }[]
+  /** Dishes that share a cooker: from when somebody says that they stand out, their clock runs too. */
+  readonly sides?: readonly { readonly id: string; readonly title: string; readonly outLimit: Seconds }[]
 }
 export interface SessionCook {
   readonly id: string
@@ -59,6 +61,7 @@ export function sessionDay(shoot: Shoot, layout: Layout): SessionDay {
     calls: layout.calls.flatMap((call) => callOf(call, shots.get(call.for)) ?? []),
     shots: Object.fromEntries(layout.shots.map((placed) => [placed.id, shotOf(placed, shots.get(placed.id))])),
     meals: layout.meals.map(({ start, people }) => ({ start: fromIso(start), people })),
+    sides: (shoot.sides ?? []).map(({ id, title }) => ({ id, title, outLimit: outLimitOf(shoot.weather?.air) })),
   }
 }
 
@@ -71,9 +74,10 @@ function cookOf(cook: Cook, airC: number | undefined): SessionCook {
     moments,
     names: Object.fromEntries(moments.map((moment) => [moment, momentName(moment, cook.cooker.kind)])),
     pullAt: core === null || core === undefined ? null : celsius(core),
-    outLimit: seconds(airC !== undefined && airC > HOT_AIR_C ? OUT_HOT_S : OUT_S),
+    outLimit: outLimitOf(airC),
   }
 }
+const outLimitOf = (airC: number | undefined) => seconds(airC !== undefined && airC > HOT_AIR_C ? OUT_HOT_S : OUT_S)
 
 function callOf(call: Call, shot: Shot | undefined): SessionCall | null {
   if (!shot || call.moment === null || call.cook === null) return null

@@ -1,0 +1,103 @@
+'use client'
+import { type TouchEvent, useEffect, useRef, useState } from 'react'
+import { AlertBand } from './alert-band'
+import { CallsPage } from './calls-page'
+import { FoodPage } from './food-page'
+import { LinePage } from './line-page'
+import { LinkLine, LinkMark } from './link-line'
+import { LogPage } from './log-page'
+import { NextPage } from './next-page'
+import { useSet } from './set-context'
+import { OpenSheet, type SheetName } from './sheets'
+import { useGround } from './use-ground'
+import { WhoAmI } from './who-am-i'
+
+const PAGES = ['now', 'calls', 'line', 'food', 'log'] as const
+type Page = (typeof PAGES)[number]
+const NAMES: Readonly<Record<Page, string>> = { now: 'Now', calls: 'Calls', line: 'Line', food: 'Food', log: 'Log' }
+
+/** The set board of one phone. `lacks`: what this browser cannot do here, told once. */
+export function Board({ lacks }: { lacks: string | null }) {
+  const { me, now, clock, nameOf } = useSet()
+  const [page, setPage] = useState<Page>('now')
+  const [sheet, setSheet] = useState<SheetName | null>(null)
+  const { dusk, turn } = useGround()
+  const swipe = usePaging(page, setPage, sheet === null)
+  const close = () => setSheet(null)
+  return (
+    <main id="main" className={`set ${dusk ? 'dusk' : ''}`}>
+      <header className="bar">
+        <span>{me === null ? 'nobody yet' : nameOf(me)}</span>
+        <span className="time">{clock(now)}</span>
+        <button
+          type="button"
+          className="ground"
+          onClick={turn}
+          aria-label={dusk ? 'Turn to black on white' : 'Turn to white on black'}
+        >
+          {dusk ? 'day' : 'dusk'}
+        </button>
+        <LinkMark />
+      </header>
+      <LinkLine lacks={lacks} />
+      {me === null ? (
+        <WhoAmI />
+      ) : (
+        <>
+          <div className="pages" {...swipe}>
+            {page === 'now' && <NextPage open={setSheet} />}
+            {page === 'calls' && <CallsPage />}
+            {page === 'line' && <LinePage />}
+            {page === 'food' && <FoodPage act={() => setSheet('food')} />}
+            {page === 'log' && <LogPage />}
+          </div>
+          <nav className="tabs" aria-label="Board">
+            {PAGES.map((id) => (
+              <button
+                key={id}
+                type="button"
+                aria-current={id === page ? 'page' : undefined}
+                onClick={() => setPage(id)}
+              >
+                {NAMES[id]}
+              </button>
+            ))}
+          </nav>
+        </>
+      )}
+      {sheet && <OpenSheet sheet={sheet} close={close} open={setSheet} />}
+      <AlertBand />
+    </main>
+  )
+}
+
+const SWIPE_PX = 60
+/** Pages turn by swiping sideways, and with the arrow keys. */
+function usePaging(page: Page, turn: (page: Page) => void, free: boolean) {
+  const from = useRef<{ x: number; y: number } | null>(null)
+  const go = (by: number) => {
+    const next = PAGES[PAGES.indexOf(page) + by]
+    if (next) turn(next)
+  }
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!free || event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement) return
+      if (event.key === 'ArrowRight') go(1)
+      if (event.key === 'ArrowLeft') go(-1)
+    }
+    window.addEventListener('keydown', onKey)
+    return () => window.removeEventListener('keydown', onKey)
+  })
+  return {
+    onTouchStart: (event: TouchEvent) => {
+      const touch = event.touches[0]
+      from.current = touch ? { x: touch.clientX, y: touch.clientY } : null
+    },
+    onTouchEnd: (event: TouchEvent) => {
+      const touch = event.changedTouches[0]
+      if (!touch || !from.current) return
+      const [dx, dy] = [touch.clientX - from.current.x, touch.clientY - from.current.y]
+      if (Math.abs(dx) > SWIPE_PX && Math.abs(dx) > 2 * Math.abs(dy)) go(dx < 0 ? 1 : -1)
+    },
+  }
+}

@@ -1,0 +1,90 @@
+'use client'
+import { useState } from 'react'
+import type { Entry } from '@/lib/log/entry'
+import { celsius, formatTemp, instant, type UnitSystem } from '@/lib/units'
+import { useLogNames } from './log-page'
+import { logWords } from './log-words'
+import { useSet } from './set-context'
+import { Sheet } from './sheet'
+import { unitOf } from './typed-temp'
+
+const NUMBER = /^[-−]?\d{1,3}([.,]\d)?$/
+const CLOCK = /^([01]\d|2[0-3]):[0-5]\d$/
+
+/** Nothing is changed or deleted: a correction is a line of its own, which says what is right or that it did not happen. */
+export function CorrectSheet({ entry, close }: { entry: Entry; close: () => void }) {
+  const { units, clock, log } = useSet()
+  const names = useLogNames()
+  const [value, setValue] = useState(entry.kind === 'reading' ? degrees(entry.temp, units) : '')
+  const [time, setTime] = useState(clock(entry.at))
+  const [why, setWhy] = useState('')
+  const words = logWords(entry, names)
+  const wrongValue = entry.kind === 'reading' && !NUMBER.test(value)
+  const wrongTime = !CLOCK.test(time)
+  const put = {
+    ...(entry.kind === 'reading' &&
+      value !== degrees(entry.temp, units) && {
+        temp: `${value.replace(',', '.').replace('−', '-')} ${unitOf(units)}`,
+      }),
+    ...(time !== clock(entry.at) && !wrongTime && { at: sameDay(entry.at, clock(entry.at), time) }),
+  }
+  const changed = Object.keys(put).length > 0
+  const send = (rest: Record<string, unknown>, told: string) => {
+    log({ kind: 'correction', corrects: entry.id, ...rest, ...(why.trim() && { why: why.trim() }) }, told)
+    close()
+  }
+  return (
+    <Sheet title="Correct" close={close}>
+      <p className="do">{words}</p>
+      <div className="pair">
+        {entry.kind === 'reading' && (
+          <label>
+            It read, {unitOf(units)}
+            <input
+              value={value}
+              inputMode="decimal"
+              aria-invalid={wrongValue}
+              onChange={(event) => setValue(event.target.value)}
+            />
+            {wrongValue && <span className="says">Write a number such as “46.5”.</span>}
+          </label>
+        )}
+        <label>
+          It was at
+          <input value={time} aria-invalid={wrongTime} onChange={(event) => setTime(event.target.value)} />
+          {wrongTime && <span className="says">Write a time such as “18:05”.</span>}
+        </label>
+      </div>
+      <label className="line">
+        Why
+        <input value={why} maxLength={300} onChange={(event) => setWhy(event.target.value)} />
+      </label>
+      <div className="foot">
+        <div className="thumb two">
+          <button
+            type="button"
+            className="main"
+            disabled={!changed || wrongValue || wrongTime}
+            onClick={() => send({ put }, 'Put right.')}
+          >
+            Put right
+          </button>
+          <button type="button" onClick={() => send({ void: true }, 'Taken back.')}>
+            It did not happen
+          </button>
+        </div>
+      </div>
+    </Sheet>
+  )
+}
+
+const degrees = (temp: number, units: UnitSystem) => formatTemp(celsius(temp), units, 1).replace(/ .*/, '')
+
+const minuteOf = (face: string) => Number(face.slice(0, 2)) * 60 + Number(face.slice(3))
+const HALF_DAY_MIN = 720
+/** The nearest point in time at which the clock shows `wanted`. */
+export function sameDay(at: number, shows: string, wanted: string): string {
+  const by = minuteOf(wanted) - minuteOf(shows)
+  const nearest = by > HALF_DAY_MIN ? by - 2 * HALF_DAY_MIN : by < -HALF_DAY_MIN ? by + 2 * HALF_DAY_MIN : by
+  return new Date(instant(at + nearest * 60_000)).toISOString()
+}

@@ -1,0 +1,54 @@
+import 'server-only'
+import type { Layout } from '@/lib/day/layout'
+import type { Forecast } from '@/lib/model/forecast'
+import type { MomentId } from '@/lib/model/moment-ids'
+import { windowOf } from '@/lib/model/quantiles'
+import { safetyOf } from '@/lib/model/safety-summary'
+import { burnsSolidFuel, momentsOf } from '@/lib/plan/moments'
+import type { Cook, Shoot } from '@/lib/plan/shoot'
+import { type BoardFacts, boardFacts, type PlannedCook, type Span95 } from '@/lib/session/board-facts'
+import { celsius, formatTemp, type Instant, later, type Seconds, type UnitSystem } from '@/lib/units'
+import { meatOnOf } from '../shoots/heat-line-input'
+import type { Forecasts } from '../worked-out'
+
+/** What a set screen knows of this shoot besides the live session. */
+export function factsOfBoard(shoot: Shoot, forecasts: Forecasts, layout: Layout, units: UnitSystem): BoardFacts {
+  const planned = shoot.cooks.flatMap((cook) => {
+    const forecast = forecasts.get(cook.id)
+    return forecast ? [[cook.id, plannedCook(shoot, cook, forecast, meatOnOf(layout, cook.id), units)] as const] : []
+  })
+  return boardFacts(shoot, layout, Object.fromEntries(planned), burnsSolidFuel)
+}
+
+function plannedCook(shoot: Shoot, cook: Cook, forecast: Forecast, meatOn: Instant, units: UnitSystem): PlannedCook {
+  const windows = momentsOf(cook).map((moment) => [moment, spanOf(forecast, moment, meatOn)] as const)
+  return { windows: Object.fromEntries(windows), ...foodRules(shoot, forecast, units) }
+}
+
+function spanOf(forecast: Forecast, moment: MomentId, meatOn: Instant): Span95 {
+  const samples = forecast.moments[moment]
+  const at = (s: Seconds | null) => (s === null ? null : later(meatOn, s))
+  const { early, likely, late } = samples ? windowOf(samples) : { early: null, likely: null, late: null }
+  return { early: at(early), likely: at(likely), late: at(late) }
+}
+
+/** A plan is safe to taste where nearly every likely cook of it keeps the minimum. */
+const NEARLY_ALL = 0.95
+
+function foodRules(shoot: Shoot, forecast: Forecast, units: UnitSystem): Pick<PlannedCook, 'tasting' | 'whose'> {
+  const authority = shoot.authority ?? 'US'
+  const { metShare, minimum } = safetyOf(forecast, authority)
+  const asks = `${formatTemp(celsius(minimum.tempC), units)}${minimum.restMin > 0 ? `, then ${minimum.restMin} min` : ''}`
+  const allowed = metShare >= NEARLY_ALL
+  const whose =
+    authority === 'US' ? 'USDA FSIS' : `USDA FSIS: no table is held for ${authority}, ask the local authority`
+  return {
+    tasting: {
+      allowed,
+      why: allowed
+        ? `The plan keeps the food-safety authority’s minimum (${asks}).`
+        : `The plan stays below the food-safety authority’s minimum (${asks}). Not for guests at risk.`,
+    },
+    whose,
+  }
+}

@@ -1,0 +1,32 @@
+'use client'
+import { useSet } from './set-context'
+import { Sheet } from './sheet'
+
+/** Who cannot come says who goes instead, or that somebody must be found. */
+export function HandOver({ call, close }: { call: string; close: (told: boolean) => void }) {
+  const { facts, me, log } = useSet()
+  const others = facts.people.filter(({ id }) => id !== me)
+  const cannot = () => {
+    log({ kind: 'call-answer', call, answer: 'cannot' }, 'Told: you cannot.')
+    close(true)
+  }
+  const hand = (to: string, name: string) => {
+    log({ kind: 'call-answer', call, answer: 'hand-over', to }, `Handed over to ${name}.`)
+    close(true)
+  }
+  return (
+    <Sheet title="You cannot. Who goes?" close={() => close(false)}>
+      <div className="thumb two">
+        {others.map(({ id, name, roles }) => (
+          <button key={id} type="button" onClick={() => hand(id, name)}>
+            {name}
+            {roles.join() !== name && <small>{roles.join(', ')}</small>}
+          </button>
+        ))}
+        <button type="button" className="main wide" onClick={cannot}>
+          Nobody I know of
+        </button>
+      </div>
+    </Sheet>
+  )
+}

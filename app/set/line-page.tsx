@@ -1,0 +1,49 @@
+'use client'
+import { markKey } from '@/lib/log/mark-key'
+import { momentWindow } from '@/lib/session/board-view'
+import type { SessionCook } from '@/lib/session/session-day'
+import { LiveLine } from './live-line'
+import { useSet } from './set-context'
+
+/** The heat line of the running day: what was read, what is expected, and every moment with its window. */
+export function LinePage() {
+  const { session } = useSet()
+  return (
+    <section aria-label="The heat line">
+      <h1 className="page-title">The heat line</h1>
+      {session.forecast && <p className="fine">{session.forecast.reason}</p>}
+      {session.day.cooks.map((cook) => (
+        <article key={cook.id}>
+          {session.day.cooks.length > 1 && <h2 className="page-sub">{cook.id}</h2>}
+          <LiveLine cook={cook.id} width={354} height={300} />
+          <Moments cook={cook} />
+        </article>
+      ))}
+    </section>
+  )
+}
+
+export function Moments({ cook }: { cook: SessionCook }) {
+  const { session, facts, clock } = useSet()
+  return (
+    <ol className="moments">
+      {cook.moments.map((moment) => {
+        const marked = session.told.marks[markKey(cook.id, moment)]
+        const { early, likely, late } = momentWindow(session, facts, cook.id, moment)
+        return (
+          <li key={moment} className={marked ? 'past' : ''}>
+            <span className="time">{likely === null ? '–' : clock(likely)}</span>
+            <span>
+              {cook.names[moment] ?? moment.replaceAll('-', ' ')}
+              {marked && ', marked'}
+            </span>
+            <span className="win">
+              {!marked && early !== null && late !== null && `${clock(early)} to ${clock(late)}`}
+              {likely === null && 'may never come'}
+            </span>
+          </li>
+        )
+      })}
+    </ol>
+  )
+}

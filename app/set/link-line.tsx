@@ -1,0 +1,55 @@
+'use client'
+import { useState } from 'react'
+import { useSet } from './set-context'
+
+const entries = (n: number) => (n === 1 ? '1 entry' : `${n} entries`)
+
+/** The bar's right end: whether what was logged is safe elsewhere. */
+export function LinkMark() {
+  const { snapshot } = useSet()
+  const { link, waiting } = snapshot
+  const words =
+    link === 'live'
+      ? waiting > 0
+        ? `${waiting} on the way`
+        : 'saved'
+      : link === 'catching-up'
+        ? 'catching up'
+        : 'no signal'
+  return <span className={link === 'live' ? '' : 'loud'}>{words}</span>
+}
+
+/** One line, only while there is something to say: cut off, catching up, what a merge decided, what this phone lacks. */
+export function LinkLine({ lacks }: { lacks: string | null }) {
+  const { snapshot, said } = useSet()
+  const { link, waiting, forecastBy, merged } = snapshot
+  const [seen, setSeen] = useState<ReadonlySet<string>>(new Set())
+  const news = [...(lacks === null ? [] : [lacks]), ...merged].find((sentence) => !seen.has(sentence))
+  return (
+    <>
+      {link === 'cut-off' && (
+        <p className="status" role="status">
+          <b>No signal.</b> Alerts go on from this phone. {entries(waiting)} {waiting === 1 ? 'waits' : 'wait'} here,
+          none lost.
+          {forecastBy === 'this device' && ' The forecast is this phone’s own.'}
+        </p>
+      )}
+      {link === 'catching-up' && (
+        <p className="status" role="status">
+          <b>Catching up.</b> {waiting > 0 ? `${entries(waiting)} on the way.` : 'The log is being read.'}
+        </p>
+      )}
+      {news && (
+        <p className="status">
+          {news}{' '}
+          <button type="button" className="textlink" onClick={() => setSeen(new Set([...seen, news]))}>
+            Seen
+          </button>
+        </p>
+      )}
+      <p className={said ? 'said' : 'sr-only'} role="status" key={said}>
+        {said}
+      </p>
+    </>
+  )
+}

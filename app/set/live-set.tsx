@@ -1,0 +1,41 @@
+'use client'
+import { type ReactNode, useSyncExternalStore } from 'react'
+import type { BoardFacts } from '@/lib/session/board-facts'
+import type { UnitSystem } from '@/lib/units'
+import { useSetFeed } from './feed/use-set-feed'
+import { SetContext } from './set-context'
+import type { SetOpening } from './set-feed'
+
+export interface LiveSetProps {
+  readonly shootId: string
+  readonly opening: SetOpening
+  readonly facts: BoardFacts
+  readonly units: UnitSystem
+}
+
+const never = () => () => {}
+/** False on the server and while the page is taken over: what ticks is drawn in the browser only. */
+const useIsHere = () =>
+  useSyncExternalStore(
+    never,
+    () => true,
+    () => false,
+  )
+
+/** A screen of the set on the live feed. */
+export function LiveSet({ shootId, opening, facts, units, children }: LiveSetProps & { children: ReactNode }) {
+  const isHere = useIsHere()
+  const feed = useSetFeed(shootId, opening)
+  if (!isHere)
+    return (
+      <main id="main" className="set">
+        <h1 className="next">{facts.title}</h1>
+        <p className="do">Opening the board.</p>
+      </main>
+    )
+  return (
+    <SetContext feed={feed} facts={facts} units={units}>
+      {children}
+    </SetContext>
+  )
+}

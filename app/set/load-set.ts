@@ -1,0 +1,37 @@
+import 'server-only'
+import type { Problem } from '@/lib/refusals'
+import type { BoardFacts } from '@/lib/session/board-facts'
+import { sessionDay } from '@/lib/session/session-day'
+import { instant, type UnitSystem } from '@/lib/units'
+import { liveDay } from '../live/live-days'
+import { chosenUnits } from '../units'
+import { layoutReady, type OpenShoot, openShoot } from '../workbench'
+import { forecastsBehind } from '../worked-out'
+import { factsOfBoard } from './facts-of'
+import type { SetOpening } from './set-feed'
+
+export type SetPage = { readonly open: OpenShoot; readonly units: UnitSystem } & (
+  | { readonly ok: true; readonly facts: BoardFacts; readonly opening: SetOpening }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+)
+
+/** What every screen of the set opens with. */
+export async function loadSet(shootId: string): Promise<SetPage> {
+  const open = await openShoot(shootId)
+  const units = await chosenUnits()
+  const laid = await layoutReady(open.shoot)
+  if (!laid.ok) return { open, units, ok: false, problems: laid.problems }
+  const { layout } = laid
+  const facts = factsOfBoard(open.shoot, forecastsBehind(open.shoot, layout), layout, units)
+  const latest = await liveDay(shootId).latest()
+  const { start, meatOn, lidOpenings } = layout
+  const opening: SetOpening = {
+    version: open.version,
+    day: sessionDay(open.shoot, layout),
+    forecast: latest && { id: latest.id, at: latest.at, forecast: latest.forecast },
+    people: facts.people,
+    now: instant(Date.now()),
+    plan: { document: open.document, layout: { start, meatOn, lidOpenings } },
+  }
+  return { open, units, ok: true, facts, opening }
+}

@@ -1,0 +1,74 @@
+'use client'
+import { useState } from 'react'
+import type { Entry } from '@/lib/log/entry'
+import { CorrectSheet } from './correct-sheet'
+import { type LogItem, logItems } from './log-list'
+import { type LogNames, logWords } from './log-words'
+import { useSet } from './set-context'
+
+export function useLogNames(): LogNames {
+  const { session, facts, units, nameOf } = useSet()
+  const { cooks } = session.day
+  return {
+    units,
+    shot: (id) => facts.shots[id]?.title ?? id,
+    moment: (cook, moment) =>
+      Object.entries(cooks.find(({ id }) => id === cook)?.names ?? {}).find(([id]) => id === moment)?.[1] ??
+      moment.replaceAll('-', ' '),
+    person: nameOf,
+    cook: (id) => (cooks.length > 1 ? `${id}: ` : ''),
+  }
+}
+
+const FIRST = 40
+/** Who logged what and when, newest first; each line can be put right. */
+export function LogPage() {
+  const { session } = useSet()
+  const [correcting, setCorrecting] = useState<Entry | null>(null)
+  const [shown, setShown] = useState(FIRST)
+  const items = logItems(session)
+  return (
+    <section aria-label="The log">
+      <h1 className="page-title">The log</h1>
+      {items.length === 0 && <p className="do">Nothing is logged yet.</p>}
+      <ol className="log">
+        {items.slice(0, shown).map((item) => (
+          <LogRow key={item.line.entry.id} item={item} correct={() => setCorrecting(item.line.entry)} />
+        ))}
+      </ol>
+      {items.length > shown && (
+        <button type="button" className="textlink" onClick={() => setShown(shown + FIRST)}>
+          Earlier lines ({items.length - shown})
+        </button>
+      )}
+      {correcting && <CorrectSheet entry={correcting} close={() => setCorrecting(null)} />}
+    </section>
+  )
+}
+
+export function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
+  const { clock, nameOf } = useSet()
+  const names = useLogNames()
+  const { entry } = item.line
+  const words = logWords(entry, names)
+  const fixed = item.fate === 'void' || entry.kind === 'correction'
+  return (
+    <li className={`fate-${item.fate}`}>
+      <span className="time">{clock(item.at)}</span>
+      <span>
+        <span className="what">{words}</span>
+        <small>
+          {entry.by.person ? nameOf(entry.by.person) : entry.by.device}
+          {item.fate === 'void' && ', taken back'}
+          {item.fate === 'put-right' && ', put right'}
+          {item.waits && ', waits here'}
+        </small>
+      </span>
+      {!fixed && (
+        <button type="button" className="fix" onClick={correct} aria-label={`Correct: ${words}`}>
+          Correct
+        </button>
+      )}
+    </li>
+  )
+}

@@ -1,0 +1,31 @@
+'use client'
+import { useSet } from './set-context'
+import { Sheet } from './sheet'
+import type { SheetName, SheetProps } from './sheets'
+
+const ACTIONS: readonly (readonly [SheetName, string])[] = [
+  ['probe', 'Probe'],
+  ['food', 'Food'],
+  ['hold', 'Hold'],
+  ['meal', 'Meal'],
+  ['note', 'Note'],
+]
+
+/** What is told more seldom. */
+export function MoreSheet({ close, open }: SheetProps) {
+  const burns = useSet().facts.cooks.some((cook) => cook.burns)
+  const actions = burns ? ([['fire', 'Fire'], ...ACTIONS] as const) : ACTIONS
+  return (
+    <Sheet title="More" close={close}>
+      <div className="foot">
+        <div className="thumb two">
+          {actions.map(([sheet, words]) => (
+            <button key={sheet} type="button" onClick={() => open(sheet)}>
+              {words}
+            </button>
+          ))}
+        </div>
+      </div>
+    </Sheet>
+  )
+}

@@ -1,0 +1,62 @@
+'use client'
+import { useState } from 'react'
+import { FOOD_STATES } from '@/lib/plan/vocabulary'
+import { useSet } from './set-context'
+import { Sheet } from './sheet'
+import type { SheetProps } from './sheets'
+import { ShotPicker } from './shot-picker'
+
+/** A note for continuity: of a shot, a roast, the state it was in. */
+export function NoteSheet({ close }: SheetProps) {
+  const { session, log } = useSet()
+  const [text, setText] = useState('')
+  const [shot, setShot] = useState<string | null>(null)
+  const [cook, setCook] = useState('')
+  const [state, setState] = useState('')
+  const [fault, setFault] = useState('')
+  const save = () => {
+    if (text.trim() === '') return setFault('Write the note first.')
+    const about = { ...(shot && { shot }), ...(cook && { cook }), ...(state && { state }) }
+    log({ kind: 'note', text: text.trim(), ...about }, 'Note kept.')
+    close()
+  }
+  return (
+    <Sheet title="Note" close={close}>
+      <label className="line">
+        What to remember
+        <textarea rows={4} maxLength={2000} value={text} onChange={(event) => setText(event.target.value)} />
+      </label>
+      <p className="told" role="alert">
+        {fault}
+      </p>
+      <ShotPicker value={shot} onChoose={setShot} />
+      <div className="pair">
+        <label>
+          Roast
+          <select value={cook} onChange={(event) => setCook(event.target.value)}>
+            <option value="">none</option>
+            {session.day.cooks.map(({ id }) => (
+              <option key={id}>{id}</option>
+            ))}
+          </select>
+        </label>
+        <label>
+          State
+          <select value={state} onChange={(event) => setState(event.target.value)}>
+            <option value="">not said</option>
+            {FOOD_STATES.map((one) => (
+              <option key={one}>{one}</option>
+            ))}
+          </select>
+        </label>
+      </div>
+      <div className="foot">
+        <div className="thumb">
+          <button type="button" className="main" onClick={save}>
+            Save
+          </button>
+        </div>
+      </div>
+    </Sheet>
+  )
+}

@@ -1,0 +1,62 @@
+'use client'
+import { type Duty, dutiesOf, nextDuty } from '@/lib/session/board-view'
+import { countParts, countSpoken } from '@/lib/session/board-words'
+import { celsius, formatTemp } from '@/lib/units'
+import { openAlert } from './open-alert'
+import { useSet } from './set-context'
+import { useGround } from './use-ground'
+
+/** One line to be read at three metres, and nothing else. Shown to whoever the phone belongs to, else to the presenter. */
+export function Presenter() {
+  const { session, snapshot, facts, me, now, clock, nameOf, units } = useSet()
+  const { dusk } = useGround()
+  const person = me ?? facts.people.find(({ roles }) => roles.includes('presenter'))?.id ?? facts.people[0]?.id ?? ''
+  const duty = nextDuty(dutiesOf(session, facts, person), now)
+  const alert = openAlert(snapshot, me)
+  const window = duty?.moment?.window
+  return (
+    <main id="main" className={`presenter ${dusk ? 'dusk' : ''}`}>
+      <h1 className="sr-only">Presenter’s line</h1>
+      <div className="pr-bar">
+        <span>{nameOf(person)}</span>
+        {window?.likely && window.early && window.late && (
+          <span>
+            about {clock(window.likely)}, {clock(window.early)} to {clock(window.late)}
+          </span>
+        )}
+        <span className="time">{clock(now)}</span>
+      </div>
+      {alert ? (
+        <p className="pr-what">{alert.action}</p>
+      ) : duty ? (
+        <Line duty={duty} or={duty.trigger === null ? '' : `or at ${formatTemp(celsius(duty.trigger), units)}`} />
+      ) : (
+        <p className="pr-what">Nothing more today</p>
+      )}
+    </main>
+  )
+}
+
+/** To the moment itself where there is one: the presenter speaks of it, the crew stands by for it. */
+function Line({ duty, or }: { duty: Duty; or: string }) {
+  const { now } = useSet()
+  const at = duty.moment?.window.likely ?? duty.until?.at ?? null
+  const name = duty.moment?.name ?? duty.title
+  if (at === null) return <p className="pr-what">{capital(name)}</p>
+  const come = at <= now
+  return (
+    <>
+      <p className="pr-what">{come ? capital(name) : `${capital(name)} in`}</p>
+      <div className="pr-when">
+        <p className="pr-count" role="timer">
+          <span className="sr-only">{countSpoken(at, now)}</span>
+          <span aria-hidden="true">
+            {countParts(at, now).map(({ text, small }) => (small ? <small key={text}>{text}</small> : text))}
+          </span>
+        </p>
+        {!come && or !== '' && <span className="pr-or">{or}</span>}
+      </div>
+    </>
+  )
+}
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,0 +1,62 @@
+'use client'
+import { createContext, type ReactNode, useContext, useMemo, useState } from 'react'
+import type { BoardFacts } from '@/lib/session/board-facts'
+import type { Session } from '@/lib/session/session'
+import type { Instant, Seconds, UnitSystem } from '@/lib/units'
+import { clockFace, timecodeFace } from './clock-face'
+import type { EntryDraft, SetFeed, SetSnapshot } from './set-feed'
+import { useSecond, useSnapshot } from './use-set'
+
+/** What every part of a set screen works with. */
+export interface SetView {
+  readonly feed: SetFeed
+  readonly snapshot: SetSnapshot
+  readonly session: Session
+  readonly facts: BoardFacts
+  readonly units: UnitSystem
+  /** To the second. */
+  readonly now: Instant
+  readonly me: string | null
+  readonly clock: (at: Instant) => string
+  readonly timecode: (at: Instant) => string
+  readonly nameOf: (person: string) => string
+  /** Logs an entry and tells it in one line; `said` is that line. */
+  readonly log: (draft: EntryDraft, said: string, ago?: Seconds) => void
+  readonly said: string
+}
+const Context = createContext<SetView | null>(null)
+
+export function useSet(): SetView {
+  const view = useContext(Context)
+  if (!view) throw new Error('A part of the set stands outside its screen.')
+  return view
+}
+
+interface SetProps {
+  readonly feed: SetFeed
+  readonly facts: BoardFacts
+  readonly units: UnitSystem
+  readonly children: ReactNode
+}
+
+export function SetContext({ feed, facts, units, children }: SetProps) {
+  const snapshot = useSnapshot(feed)
+  const now = useSecond(feed)
+  const [said, setSaid] = useState('')
+  const fixed = useMemo(() => {
+    const names = new Map(facts.people.map(({ id, name }) => [id, name]))
+    return {
+      clock: clockFace(facts.zone),
+      timecode: timecodeFace(facts.zone),
+      nameOf: (person: string) => names.get(person) ?? person,
+      log: (draft: EntryDraft, told: string, ago?: Seconds) => {
+        feed.add(draft, ago).then(
+          () => setSaid(told),
+          () => setSaid('Not kept: this phone could not store it. Try again, or write it down.'),
+        )
+      },
+    }
+  }, [feed, facts])
+  const view = { ...fixed, feed, snapshot, session: snapshot.session, facts, units, now, me: feed.person, said }
+  return <Context value={view}>{children}</Context>
+}

@@ -1,0 +1,117 @@
+'use client'
+import { useState } from 'react'
+import { nextShot } from '@/lib/session/board-view'
+import { agoWords } from '@/lib/session/board-words'
+import { Choice } from './choice'
+import { useSet } from './set-context'
+import { Sheet } from './sheet'
+import type { SheetProps } from './sheets'
+import { ShotPicker } from './shot-picker'
+import { nextTake, rollingOn, slateOf, takeDraft } from './take-draft'
+
+const TIMECODE = /^\d{2}:\d{2}:\d{2}([:;.]\d{2,3})?$/
+const VERDICTS = [
+  ['good', 'Good'],
+  ['no-good', 'No good'],
+  ['hold', 'Hold'],
+] as const
+
+/** Slate and take: rolled now and cut later, or told afterwards as a whole. */
+export function TakeSheet({ close }: SheetProps) {
+  const { session, facts, me, now, log, timecode: fromClock } = useSet()
+  const mine = nextShot(session, facts, me, now)
+  const [shot, setShot] = useState<string | null>(mine?.shot ?? null)
+  const [camera, setCamera] = useState(mine?.camera ?? facts.cameras[0] ?? 'A')
+  const [slate, setSlate] = useState<string | null>(null)
+  const [number, setNumber] = useState<number | null>(null)
+  const [timecode, setTimecode] = useState('')
+  const [note, setNote] = useState('')
+  const rolling = shot === null ? null : rollingOn(session, shot, camera)
+  const take = rolling?.take ?? number ?? nextTake(session, shot, camera)
+  const board = rolling?.slate ?? slate ?? slateOf(facts, shot)
+  const fault = timecode !== '' && !TIMECODE.test(timecode)
+  const tell = (more: { roll?: 'start' | 'end'; verdict?: 'good' | 'no-good' | 'hold' }, said: string) => {
+    if (fault) return
+    log(takeDraft(facts, shot, take, camera, { ...more, slate: board, timecode, note }), said)
+    setNumber(null)
+    close()
+  }
+  return (
+    <Sheet
+      title={rolling ? `Rolling since ${agoWords(rolling.from ?? now, now).replace(' ago', '')}` : 'Take'}
+      close={close}
+    >
+      <ShotPicker value={shot} onChoose={setShot} />
+      {facts.cameras.length > 1 && (
+        <Choice
+          name="Camera"
+          value={camera}
+          options={facts.cameras.map((id) => [id, id] as const)}
+          onChoose={setCamera}
+        />
+      )}
+      <div className="pair">
+        <label>
+          Slate
+          <input value={board} maxLength={20} onChange={(event) => setSlate(event.target.value)} />
+        </label>
+        <div>
+          <span className="lab">Take</span>
+          <div className="step">
+            <button type="button" aria-label="one less" onClick={() => setNumber(Math.max(1, take - 1))}>
+              −
+            </button>
+            <output aria-label="take number">{take}</output>
+            <button type="button" aria-label="one more" onClick={() => setNumber(take + 1)}>
+              +
+            </button>
+          </div>
+        </div>
+      </div>
+      <div className="pair">
+        <label>
+          Timecode
+          <input
+            value={timecode}
+            inputMode="numeric"
+            placeholder="16:05:12:10"
+            aria-invalid={fault}
+            onChange={(event) => setTimecode(event.target.value)}
+          />
+          {fault && <span className="says">Write hours, minutes, seconds and frames, “16:05:12:10”.</span>}
+        </label>
+        <button type="button" className="small-key" onClick={() => setTimecode(fromClock(now))}>
+          From the clock
+        </button>
+      </div>
+      <label className="line">
+        Note
+        <input value={note} maxLength={600} onChange={(event) => setNote(event.target.value)} />
+      </label>
+      <div className="foot">
+        {!rolling && (
+          <div className="thumb">
+            <button type="button" className="main" onClick={() => tell({ roll: 'start' }, `Camera ${camera} rolls.`)}>
+              Roll
+            </button>
+          </div>
+        )}
+        <p className="told">{rolling ? 'Cut, and it was' : 'Or the whole take, told afterwards'}</p>
+        <div className="thumb three">
+          {VERDICTS.map(([verdict, words]) => (
+            <button
+              key={verdict}
+              type="button"
+              className={rolling && verdict === 'good' ? 'main' : ''}
+              onClick={() =>
+                tell({ verdict, ...(rolling && { roll: 'end' as const }) }, `Take ${take}: ${words.toLowerCase()}.`)
+              }
+            >
+              {words}
+            </button>
+          ))}
+        </div>
+      </div>
+    </Sheet>
+  )
+}
