@@ -6,6 +6,9 @@ import './globals.css'
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
 
+/** Each answer names its own scripts (proxy.ts), so no page is drawn before it is asked for. */
+export const dynamic = 'force-dynamic'
+
 export const metadata: Metadata = {
   title: { default: 'Emberslate', template: '%s · Emberslate' },
   description: 'A cook plan becomes camera calls and a recipe card whose numbers were checked.',

@@ -11,7 +11,7 @@ export const newWriteId = () => ulid()
 /** Sends JSON and reads the answer or the problem document (RFC 9457); a dead line is a sentence too. */
 export async function send<T>(
   path: string,
-  method: 'POST' | 'PUT',
+  method: 'POST' | 'PUT' | 'DELETE',
   body: Record<string, unknown>,
   signal?: AbortSignal,
 ): Promise<Answer<T>> {

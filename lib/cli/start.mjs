@@ -1,6 +1,7 @@
-/** `npm start`: makes ready whatever is missing, then serves on this computer only. Plain Node: it runs before npm ci. */
+/** `npm start`: makes ready whatever is missing, then serves on this computer only, or with `--crew` on the local network too. Plain Node: it runs before npm ci. */
 import { createServer } from 'node:http'
 import { fileURLToPath } from 'node:url'
+import { addressLines, admit, askedFor, openTrustedLine, trustedPort } from './crew-line.mjs'
 import { makeReady, Unready } from './make-ready.mjs'
 
 const HOST = '127.0.0.1'
@@ -14,7 +15,7 @@ function wantedPort() {
   throw new Unready(`PORT is "${said}". Give a whole number from 1 to 65535.`)
 }
 
-const listen = (server, port) =>
+const listen = (server, port, host) =>
   new Promise((resolve, reject) => {
     server.once('error', (fault) =>
       reject(
@@ -25,15 +26,24 @@ const listen = (server, port) =>
             : fault,
       ),
     )
-    server.listen(port, HOST, () => resolve(server.address().port))
+    server.listen({ port, host }, () => resolve(server.address().port))
   })
 
 /** The port is taken first, so that a second start says so before it builds for a minute. */
-async function serve() {
+async function serve({ crew, proxied }) {
   let handle = (_request, response) => response.writeHead(503).end('Emberslate is starting.')
-  const server = createServer((request, response) => handle(request, response))
-  const port = await listen(server, wantedPort())
+  const answer = (request, response) => {
+    admit(request, proxied)
+    handle(request, response)
+  }
+  const server = createServer(answer)
+  // Without a host Node listens on every address; behind a proxy only the proxy may reach us.
+  const open = crew && !proxied
+  const port = await listen(server, wantedPort(), open ? undefined : HOST)
   await makeReady({ build: true })
+  const trusted = open ? await openTrustedLine(answer, (tls) => listen(tls, trustedPort(wantedPort()))) : null
+  Object.assign(process.env, { EMBERSLATE_CREW: crew ? '1' : '', EMBERSLATE_PLAIN_PORT: String(port) })
+  if (trusted) process.env.EMBERSLATE_TLS_PORT = String(trusted.port)
   process.env.NODE_ENV = 'production'
   const { default: next } = await import('next')
   const app = next({ dev: false, dir: process.cwd(), hostname: HOST, port, httpServer: server })
@@ -45,21 +55,24 @@ async function serve() {
     throw new Unready(`The database in ${folder} did not open. Set EMBERSLATE_DATA to a folder on a disk that answers.`)
   })
   console.log(`Emberslate is at http://${HOST}:${port}`)
-  return { server, app }
+  if (trusted) for (const line of addressLines(port, trusted)) console.log(line)
+  return { servers: trusted ? [server, trusted.server] : [server], app }
 }
 
-function stopOn(signal, { server, app }) {
+function stopOn(signal, { servers, app }) {
   process.once(signal, () => {
     setTimeout(() => process.exit(0), SHUTDOWN_MS).unref()
-    server.close()
-    server.closeAllConnections()
+    for (const server of servers) {
+      server.close()
+      server.closeAllConnections()
+    }
     app.close().finally(() => process.exit(0))
   })
 }
 
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)))
 try {
-  const running = await serve()
+  const running = await serve(askedFor(process.argv.slice(2)))
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) stopOn(signal, running)
 } catch (fault) {
   console.error(fault instanceof Unready ? fault.message : fault)

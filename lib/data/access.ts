@@ -54,6 +54,8 @@ export const ROUTES: readonly Row[] = [
   row('GET', '/shoots/[shootId]/card/sheet', READERS),
   row('GET', '/shoots/[shootId]/crew', EDITORS),
   row('GET', '/shoots/[shootId]/set', READERS),
+  row('GET', '/shoots/[shootId]/set/desk', READERS),
+  row('GET', '/shoots/[shootId]/set/presenter', READERS),
   row('GET', '/shoots/[shootId]/card.pdf', READERS),
   row('GET', '/shoots/[shootId]/call-sheet.pdf', READERS),
   row('GET', '/shoots/[shootId]/prep-list.pdf', READERS),

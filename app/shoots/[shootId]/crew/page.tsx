@@ -1,0 +1,92 @@
+import type { Metadata } from 'next'
+import { headers } from 'next/headers'
+import Link from 'next/link'
+import { keysOf } from '@/lib/data/device-keys'
+import { doorAddresses } from '@/lib/data/door-addresses'
+import { crewMode } from '@/lib/data/env'
+import { LINK_ROLES, linksOf } from '@/lib/data/links'
+import { seenByLink } from '@/lib/data/sessions'
+import { isSecure, visitorOf } from '@/lib/data/visitor'
+import { formatClock, formatDay } from '@/lib/plan/clock'
+import { instant } from '@/lib/units'
+import { openShoot } from '../../../workbench'
+import { CrewDesk, type PersonRow } from './crew-desk'
+import { KeysDesk } from './keys-desk'
+
+export const metadata: Metadata = { title: 'Crew links' }
+export const dynamic = 'force-dynamic'
+
+export default async function CrewPage({ params }: { params: Promise<{ shootId: string }> }) {
+  const { shootId } = await params
+  const { shoot } = await openShoot(shootId)
+  const from = await headers()
+  const visitor = await visitorOf(from)
+  const dayOf = (at: number) => formatDay(instant(at), shoot.zone)
+  const when = (at: number) => `${dayOf(at)}, ${formatClock(instant(at), shoot.zone)}`
+  const keys = (await keysOf(shootId)).map(({ id, name, expires, seen }) => ({
+    id,
+    name,
+    until: dayOf(expires),
+    seen: seen === null ? null : when(seen),
+  }))
+  return (
+    <main id="main" className="page">
+      <header className="head">
+        <Link href={`/shoots/${shootId}/calls`} className="small">
+          Calls
+        </Link>
+        <span className="name">{shoot.title}</span>
+      </header>
+      <h1>Crew links</h1>
+      {crewMode() ? (
+        <>
+          <p className="lead mt-2 no-print">
+            Each code opens this shoot’s board for one person, on as many phones as they hold. It is shown once.
+          </p>
+          <CrewDesk
+            shootId={shootId}
+            people={await peopleOf(shootId, shoot.people ?? [], dayOf, when)}
+            addresses={doorAddresses(from.get('host') ?? '', isSecure(from))}
+            roles={LINK_ROLES.filter((role) => visitor.owner || role !== 'producer')}
+          />
+          <KeysDesk shootId={shootId} keys={keys} />
+        </>
+      ) : (
+        <p className="lead mt-2">
+          Emberslate answers this computer only. To let the crew in by their phones, stop it and start it anew with npm
+          start -- --crew.
+        </p>
+      )}
+    </main>
+  )
+}
+
+type Person = { readonly id: string; readonly name?: string; readonly roles?: readonly string[] }
+async function peopleOf(
+  shootId: string,
+  people: readonly Person[],
+  dayOf: (at: number) => string,
+  when: (at: number) => string,
+): Promise<readonly PersonRow[]> {
+  const links = await linksOf(shootId)
+  const seen = await seenByLink()
+  const now = Date.now()
+  const row = (id: string, name: string, does: string): PersonRow => {
+    const link = links.find((one) => one.person === id)
+    if (!link) return { id, name, does, link: null }
+    const use = seen.get(link.id)
+    const { role } = link
+    const until = now < link.expires ? `until ${dayOf(link.expires)}` : `ended ${dayOf(link.expires)}`
+    return {
+      id,
+      name,
+      does,
+      link: { id: link.id, role, until, phones: use?.phones ?? 0, seen: use ? when(use.seen) : null },
+    }
+  }
+  const gone = links.filter(({ person }) => !people.some(({ id }) => id === person))
+  return [
+    ...people.map(({ id, name, roles }) => row(id, name ?? id, (roles ?? []).join(', '))),
+    ...gone.map(({ person }) => row(person, person, 'no longer in this shoot')),
+  ]
+}
