@@ -1,5 +1,6 @@
 import type { Draft } from '../day/draft'
 import { searchDay } from '../day/search'
+import type { ShootDocument } from '../plan/shoot'
 import { openDay } from './committed-days'
 import { realisticDay, type Size } from './realistic-day'
 
@@ -17,13 +18,23 @@ export function dayTable(): string[] {
 
 function rowOf(size: Size): string {
   const started = performance.now()
-  const { problem } = openDay(realisticDay(size.shots, 1, size))
+  const day = realisticDay(size.shots, 1, size)
+  const { problem } = openDay({ ...day, document: allHandsOf(day.document) })
   const ready = performance.now()
   const { draft } = searchDay(problem, { seed: 1, sweeps: SWEEPS })
   const times = [ready - started, performance.now() - ready]
   const members = problem.cooks[0]?.members ?? 0
   const figures = [...times, draft.cost].map((figure) => figure.toFixed(0))
   return inColumns([size.shots, problem.crew.people.length, members, ...figures, droppedOf(draft)].map(String))
+}
+
+type Person = { readonly id: string; readonly roles: readonly string[] }
+/** In a crew of two whoever presents also dresses the table. */
+function allHandsOf(document: ShootDocument): ShootDocument {
+  const people = document.people as readonly Person[]
+  if (people.some(({ roles }) => roles.includes('stylist'))) return document
+  const [first, ...others] = people
+  return first ? { ...document, people: [{ ...first, roles: [...first.roles, 'stylist'] }, ...others] } : document
 }
 
 const droppedOf = ({ moments, floats }: Draft) => [...moments, ...floats].filter((place) => place === null).length
