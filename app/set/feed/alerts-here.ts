@@ -29,7 +29,7 @@ export class AlertsHere {
 
   /** What came up while nobody looked is shown without a noise. */
   take(effects: readonly Effect[], isOld: boolean): void {
-    const at = this.here.now()
+    const at = isOld ? this.here.now() - FRESH_MS : this.here.now()
     const alerts = effects.filter((effect): effect is SoundAlert => effect.do === 'sound-alert')
     if (alerts.length > 0) this.raised = [...this.raised, ...alerts.map((effect) => ({ effect, at }))].slice(-MOST)
     for (const effect of alerts) this.#tell(effect, isOld)
@@ -38,7 +38,7 @@ export class AlertsHere {
   /** Somebody says who they are. */
   chosen(): void {
     const since = this.here.now() - FRESH_MS
-    for (const { effect, at } of this.raised) this.#tell(effect, at < since)
+    for (const { effect, at } of this.raised) this.#tell(effect, at <= since)
   }
   /** The alert that came up last for this person and that nobody has seen to yet. */
   sounding(session: Session): SoundAlert | null {
@@ -64,10 +64,11 @@ export class AlertsHere {
 /** An answer is told by the clock of who gave it, right to a second or two. */
 const CLOCKS_MS = 2000
 function stands(session: Session, { effect, at }: Raised, person: string): boolean {
-  const answers = session.told.answers[effect.call] ?? []
-  if (answers.some((answer) => answer.person === person && answer.at > at - CLOCKS_MS)) return false
   const alert = session.alerts[effect.call]
-  if (alert) return alert.state !== 'done' && alert.owner === person
+  if (alert) return alert.state === 'open' && alert.owner === person
+  const answers = (session.told.answers[effect.call] ?? []).filter((answer) => answer.person === person)
+  // Who said that they come has not yet said that they roll.
+  if (answers.some((answer) => effect.tone === 'standby' || answer.at > at - CLOCKS_MS)) return false
   return session.calls[effect.call]?.state === effect.tone && !rollsAlready(session, effect.call)
 }
 function rollsAlready({ day, told }: Session, call: string): boolean {

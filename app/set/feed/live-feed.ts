@@ -260,9 +260,10 @@ export class LiveFeed implements SetFeed {
     this.#changed()
   }
   #heardLines(lines: readonly Line[]): void {
-    const ofOthers = lines.filter(({ entry }) => entry.by.device !== this.#name)
-    this.#merged.count('came', ofOthers.length)
-    for (const { entry } of lines) this.#outbox.confirmed(entry.id)
+    const sent = lines.filter(({ entry }) => this.#outbox.confirmed(entry.id))
+    this.#merged.count('sent', sent.length)
+    this.#merged.count('came', lines.filter(({ entry }) => entry.by.device !== this.#name).length)
+    for (const { entry } of sent) this.#confirmed.get(entry.id)?.()
     this.#day.lines(lines, this.now())
     this.#changed()
   }

@@ -4,10 +4,9 @@ export interface Abilities {
   readonly wakeLock: boolean
   readonly notifications: boolean
   readonly vibration: boolean
-  readonly keeps: boolean
 }
 
-export const abilities = (): Omit<Abilities, 'keeps'> => ({
+export const abilities = (): Abilities => ({
   isSecure: window.isSecureContext,
   wakeLock: 'wakeLock' in navigator,
   notifications: typeof Notification !== 'undefined' && window.isSecureContext,
@@ -17,12 +16,7 @@ export const abilities = (): Omit<Abilities, 'keeps'> => ({
 const LOCKED = 'Keep this page open and the screen lit: a locked phone may tell you late.'
 
 /** One sentence or two of what this device lacks and what to do about it; null where it lacks nothing. */
-export function missingWords({
-  isSecure,
-  wakeLock,
-  notifications,
-  vibration,
-}: Omit<Abilities, 'keeps'>): string | null {
+export function missingWords({ isSecure, wakeLock, notifications, vibration }: Abilities): string | null {
   if (!isSecure)
     return `Over plain http this board cannot keep the screen lit, be installed, reload without a network or notify you from outside. ${LOCKED}`
   const lacks = [

@@ -47,9 +47,9 @@ export class Outbox {
     this.told.changed()
     void this.send()
   }
-  /** The log itself brought it: another sending got through without its answer. */
-  confirmed(id: string): void {
-    if (this.#waiting.delete(id)) this.told.changed()
+  /** The log itself brought it, ahead of the answer or without it. True where it was waiting. */
+  confirmed(id: string): boolean {
+    return this.#waiting.delete(id)
   }
   /** The server was heard: no need to wait any longer. */
   hurry(): void {
@@ -96,7 +96,8 @@ export class Outbox {
 
   async #kept(batch: readonly EntryDocument[], answer: SendAnswer & { heard: 'kept' }, sent: number): Promise<void> {
     this.server.hear(sent, answer.received)
-    const became = (what: 'kept' | 'known') => batch.filter((_, i) => answer.entries[i]?.became === what)
+    const became = (what: 'kept' | 'known') =>
+      batch.filter((document, i) => answer.entries[i]?.became === what && this.#waiting.has(document.id as string))
     const receipt = { received: instant(answer.received), sent: instant(sent) }
     await this.told.kept(became('kept'), receipt)
     await this.told.kept(became('known'), null)
