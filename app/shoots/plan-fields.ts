@@ -162,6 +162,14 @@ const PLACE: FieldGroup = {
     optional('altitude', 'Altitude', '/place/altitude', { why: 'Water boils cooler higher up.' }),
     optional('air', 'Air', '/weather/air'),
     optional('wind', 'Wind', '/weather/wind'),
+    optional('rain', 'Rain on the cooker', '/weather/rain', {
+      options: [
+        ['', 'none'],
+        ['light', 'light'],
+        ['heavy', 'heavy'],
+      ],
+      why: 'A wet lid loses heat: the fire takes more fuel and may not come to a hot sear.',
+    }),
   ],
 }
 

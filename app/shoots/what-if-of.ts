@@ -12,6 +12,8 @@ const CHANGES: Readonly<Record<WhatIfId, (shoot: Shoot) => DayChange>> = {
   'late-60': () => ({ kind: 'crew-late', minutes: 60 }),
   colder: (shoot) => worseWeather(shoot, { colderK: 8 }),
   windier: (shoot) => worseWeather(shoot, { windierMpS: 5 }),
+  'rain-light': () => ({ kind: 'weather', rain: 'light' }),
+  'rain-heavy': () => ({ kind: 'weather', rain: 'heavy' }),
   'hold-cooker': () => ({ kind: 'hold', in: 'cooker', for: HELD }),
   'hold-oven': () => ({ kind: 'hold', in: 'oven', for: HELD }),
   'hold-box': () => ({ kind: 'hold', in: 'box', for: HELD }),

@@ -5,6 +5,8 @@ export const WHAT_IFS = [
   ['late-60', 'The crew comes an hour late'],
   ['colder', 'It is 8 °C colder'],
   ['windier', 'The wind is 5 m/s stronger'],
+  ['rain-light', 'It rains lightly'],
+  ['rain-heavy', 'It rains hard'],
   ['hold-cooker', 'Held 30 min on the choked fire'],
   ['hold-oven', 'Held 30 min in a warm oven'],
   ['hold-box', 'Held 30 min in an insulated box'],

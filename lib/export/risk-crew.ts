@@ -26,7 +26,7 @@ export function crewRisks(input: RiskInput, who: WhoOf): RiskLine[] {
       does: `A line that nobody crosses around ${heatedBy(shoot, 'charcoal', 'wood', 'gas') ? 'the fire' : 'the oven and the knives'}, two long steps wide; somebody minds it whenever the lid is open.`,
       who: '',
     },
-    ...(isOutdoors(shoot) ? [...sun(input), ...heat(input), ...cold(input), ...dark(input)] : []),
+    ...(isOutdoors(shoot) ? [...rain(input, who), ...sun(input), ...heat(input), ...cold(input), ...dark(input)] : []),
     ...overnight(layout, shoot, who),
     ...alone(shoot),
   ]
@@ -49,6 +49,19 @@ function sun(input: RiskInput): RiskLine[] {
       hazard: 'Sun on the crew',
       does: `${Math.round(hours)} hours of daylight between call and wrap: shade over the cameras and a place to sit in it, hats, sun cream, water for everybody.`,
       who: '',
+    },
+  ]
+}
+
+/** Told where rain is planned for; common practice. */
+function rain({ shoot }: RiskInput, who: WhoOf): RiskLine[] {
+  const falls = shoot.weather?.rain
+  if (falls === undefined) return []
+  return [
+    {
+      hazard: 'Rain',
+      does: `The plan counts on ${falls} rain. Plugs, joints and chargers under a roof and off the ground, behind a protective switch; cameras covered; mats where the ground gets slippery. No tent, parasol or awning over a burning fire: it catches, and it holds carbon monoxide. At thunder everybody goes inside.`,
+      who: who('camera', 'sound'),
     },
   ]
 }

@@ -28,7 +28,7 @@ export function lightWords({ shoot, layout }: Sheet): string {
 
 /** "14 °C, wind 3 m/s, humidity 65 %." */
 export function weatherWords({ shoot, units }: Sheet): string {
-  const { air, wind, humidity } = shoot.weather ?? {}
+  const { air, wind, humidity, rain } = shoot.weather ?? {}
   return sentence(
     [
       air === undefined ? '' : formatTemp(air, units),
@@ -38,6 +38,7 @@ export function weatherWords({ shoot, units }: Sheet): string {
           ? `wind ${Math.round(wind / 0.44704)} mph`
           : `wind ${Math.round(wind)} m/s`,
       humidity === undefined ? '' : `humidity ${Math.round(humidity * 100)} %`,
+      rain === undefined ? '' : `${rain} rain`,
     ].filter(Boolean),
   )
 }

@@ -1,6 +1,9 @@
 import type { Celsius, Frac, Kilograms, Metres, MetresPerSecond, Seconds } from '../units'
 import type { CustomCut } from './custom-cut'
 
+/** Rain as a crew would call it. */
+export const RAINS = ['light', 'heavy'] as const
+export type Rain = (typeof RAINS)[number]
 /** The cookers the model knows. The shoot file's schema lists the same ids. */
 export const COOKER_KINDS = [
   'oven',
@@ -78,6 +81,8 @@ export interface Surroundings {
   readonly wind: MetresPerSecond
   readonly humidity: Frac
   readonly altitude: Metres
+  /** Absent, it is dry, or there is a roof. */
+  readonly rain?: Rain | undefined
 }
 /** A lid opening beside those for turn and probe; `at` in seconds after meat-on. */
 export type LidOpening = { readonly at: Seconds; readonly open: Seconds }

@@ -5,7 +5,15 @@
  */
 import { type CookerHabits, USUAL_WIND_MPS, warmingTimeS } from './cooker'
 import { crossing, hasMet, type Watch } from './crossing'
-import { chargeShare, DRAUGHT_SHARE, HEATING_VALUE_JPKG, IDLE_SHARE, lossInWind_WpK, most_W } from './fuel'
+import {
+  type CookerWeather,
+  chargeShare,
+  DRAUGHT_SHARE,
+  HEATING_VALUE_JPKG,
+  IDLE_SHARE,
+  lossOutside_WpK,
+  most_W,
+} from './fuel'
 import type { Chance } from './random'
 
 export const KNOT_S = 15
@@ -50,9 +58,8 @@ export interface CookerMember {
   readonly chance: Chance
 }
 /** Where the cooker stands, and with what. */
-export interface CookerSite {
+export interface CookerSite extends CookerWeather {
   readonly airC: number
-  readonly windMpS: number
   /** Share of the direct radiation that reaches the skin: 0 behind a deflector, less where bones shield. */
   readonly direct: number
   /** Fuel left at meat-on, kg; Infinity where the fire is fed enough. */
@@ -116,7 +123,7 @@ export class Cooker {
     const step = (minutes: number) => Math.exp(-KNOT_S / (60 * minutes))
     this.setC = Math.min(setC, habits.hottestC)
     this.burns = habits.fuel !== undefined
-    this.loss_WpK = lossInWind_WpK(habits, windMpS) * member.lossFactor
+    this.loss_WpK = lossOutside_WpK(habits, site) * member.lossFactor
     this.most_W = most_W(habits) * member.lossFactor
     this.draughtPerW = DRAUGHT_SHARE / this.most_W
     this.kgPerW = habits.fuel === undefined ? 0 : KNOT_S / HEATING_VALUE_JPKG[habits.fuel]

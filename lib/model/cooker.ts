@@ -22,6 +22,9 @@ export interface CookerHabits {
   /** Heat lost for each degree above the air, W/K, and what a m/s of wind adds to it, as a share of still air's. */
   readonly loss_WpK: number
   readonly windShare: number
+  /** What catches rain, m², and the most that being wet adds to the loss, as a share of the dry one's. */
+  readonly lidM2: number
+  readonly wetMost: number
   /** A full charge of fuel, kg: with less the fire's most falls as the two-thirds power (the surface that burns). */
   readonly chargeKg: number
   /** Film over that of a still oven, and whether the meat is in a bag, from which nothing evaporates. */
@@ -38,7 +41,7 @@ export interface CookerHabits {
   readonly cycleMin: number
 }
 const ELECTRIC = { fuel: undefined, vents: false, chargeKg: 0 } as const
-const INDOORS = { indoors: true, windShare: 0, loss_WpK: 5 } as const
+const INDOORS = { indoors: true, windShare: 0, loss_WpK: 5, lidM2: 0, wetMost: 0 } as const
 const AIR = { sealed: false, hFactor: 1, openShare: 0.3 } as const
 const FIRE = { vents: true, indoors: false, cycleK: 0, cycleMin: 1, driftMin: 15 } as const
 
@@ -85,6 +88,9 @@ export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
     hottestC: 400,
     loss_WpK: 8.5,
     windShare: 0.03,
+    // its thick wall resists more than the air about it
+    lidM2: 0.2,
+    wetMost: 0.15,
     chargeKg: 1.5,
     levelSdK: 12,
     driftSdK: 7,
@@ -100,6 +106,9 @@ export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
     hottestC: 370,
     loss_WpK: 13.5,
     windShare: 0.1,
+    // 57 cm across
+    lidM2: 0.26,
+    wetMost: 0.5,
     chargeKg: 1,
     levelSdK: 12,
     driftSdK: 7,
@@ -115,6 +124,8 @@ export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
     hottestC: 230,
     loss_WpK: 40,
     windShare: 0.12,
+    lidM2: 0.9,
+    wetMost: 0.5,
     chargeKg: 3,
     // the draught of a firebox at one end moves the air across the meat
     hFactor: 1.4,
@@ -134,6 +145,8 @@ export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
     hottestC: 260,
     loss_WpK: 13,
     windShare: 0.1,
+    lidM2: 0.4,
+    wetMost: 0.5,
     // a hopper feeds its fire evenly until it is all but empty
     chargeKg: 0.2,
     hFactor: 1.5,
@@ -154,6 +167,8 @@ export const COOKERS: Readonly<Record<CookerKind, CookerHabits>> = {
     hottestC: 320,
     loss_WpK: 25,
     windShare: 0.15,
+    lidM2: 0.45,
+    wetMost: 0.5,
     levelSdK: 14,
     driftSdK: 6,
     driftMin: 12,

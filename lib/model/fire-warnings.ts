@@ -4,7 +4,7 @@ import { celsius, formatDuration, formatShare, formatTemp, seconds } from '../un
 import type { CookPlan, Stage } from './cook'
 import { COOKERS, STEADY_K } from './cooker'
 import { type Course, needsFire } from './course'
-import { lossInWind_WpK, most_W } from './fuel'
+import { lossOutside_WpK, most_W } from './fuel'
 import { medianOf } from './quantiles'
 import { windAtCookerMpS } from './setting'
 import type { Run } from './simulate'
@@ -56,18 +56,19 @@ function tooFewCoals(plan: CookPlan, runs: readonly Run[]): Warning[] {
 /** A cold or windy day takes more heat than the cooker can give. */
 function roughDay(plan: CookPlan, { stages }: Course): Warning[] {
   const habits = COOKERS[plan.cooker.kind]
-  const { air, wind } = plan.surroundings
+  const { air, wind, rain } = plan.surroundings
   const windMpS = windAtCookerMpS(plan)
-  const mostC = celsius(Math.round(air + most_W(habits) / lossInWind_WpK(habits, windMpS)))
+  const mostC = celsius(Math.round(air + most_W(habits) / lossOutside_WpK(habits, { windMpS, rain })))
   return stages.flatMap((stage) => {
     if (!needsFire(stage) || stage.at === undefined || (stage.do === 'sear' && stage.over)) return []
     if (Math.min(stage.at, habits.hottestC) <= mostC + STEADY_K) return []
     const windy = windMpS > 0 ? `In a wind of ${Math.round(wind)} m/s at ${formatTemp(air)}` : `At ${formatTemp(air)}`
+    const rough = rain && !habits.indoors ? `${windy} and in ${rain} rain` : windy
     return [
       {
         code: 'too-rough-a-day',
         path: `/stages/${plan.stages.indexOf(stage)}/at`,
-        sentence: `${windy} this cooker comes to about ${formatTemp(mostC)}, not to ${formatTemp(stage.at)}: shelter it, or plan a cooler fire.`,
+        sentence: `${rough} this cooker comes to about ${formatTemp(mostC)}, not to ${formatTemp(stage.at)}: shelter it, or plan a cooler fire.`,
       },
     ]
   })

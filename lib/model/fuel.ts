@@ -1,6 +1,8 @@
 /** What a fire burns: heat in the fuel, the draught that carries some of it away, and how a charge burns down. */
+import type { Rain } from './cook'
 import { type CookerHabits, HEADROOM_K, USUAL_AIR_C, USUAL_WIND_MPS } from './cooker'
 import type { Fire } from './fire'
+import { rainLoss_WpK } from './rain'
 
 export type FuelKind = 'charcoal' | 'wood' | 'pellets'
 
@@ -32,9 +34,9 @@ export function chargeShare(leftKg: number, fullKg: number): number {
 /** Mean of the excess over the air while a cooker warms up, as a share of what it comes to. [estimate] */
 const WARMING_SHARE = 0.7
 /** Burnt from the match to meat-on, kg: the cooker's own heat, and what its walls lose till it is steady and while it waits. */
-export function warmUpFuelKg(habits: CookerHabits, windMpS: number, riseK: number, fire: Fire): number {
+export function warmUpFuelKg(habits: CookerHabits, weather: CookerWeather, riseK: number, fire: Fire): number {
   if (habits.fuel === undefined || riseK <= 0) return 0
-  const loss_WpK = lossInWind_WpK(habits, windMpS)
+  const loss_WpK = lossOutside_WpK(habits, weather)
   const stored_J = loss_WpK * habits.coolMin * 60 * riseK
   const waitS = Math.max(0, -fire.litS - fire.steadyAfterS)
   const lost_J = loss_WpK * riseK * (WARMING_SHARE * fire.steadyAfterS + waitS)
@@ -45,6 +47,13 @@ export function warmUpFuelKg(habits: CookerHabits, windMpS: number, riseK: numbe
 /** All the fire can give with its vents open, W: on the usual day, some way above the hottest it is used at. */
 export const most_W = (habits: CookerHabits) => (habits.hottestC + HEADROOM_K - USUAL_AIR_C) * habits.loss_WpK
 
-/** Walls' loss in a wind, W/K, from what it is in the usual one. */
-export const lossInWind_WpK = ({ loss_WpK, windShare }: CookerHabits, windMpS: number) =>
-  (loss_WpK * (1 + windShare * windMpS)) / (1 + windShare * USUAL_WIND_MPS)
+/** What the day does to a cooker where it stands. */
+export interface CookerWeather {
+  readonly windMpS: number
+  /** Absent, it is dry. */
+  readonly rain?: Rain | undefined
+}
+/** Walls' loss in a wind, W/K, from what it is in the usual one, and in rain. */
+export const lossOutside_WpK = (habits: CookerHabits, { windMpS, rain }: CookerWeather) =>
+  (habits.loss_WpK * (1 + habits.windShare * windMpS)) / (1 + habits.windShare * USUAL_WIND_MPS) +
+  rainLoss_WpK(habits, rain)

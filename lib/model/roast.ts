@@ -82,7 +82,7 @@ export interface MemberFire {
 }
 export function memberFire({ course, habits, site }: Setting, member: Member): MemberFire {
   const fire = fireIn(habits, site.airC, course, member)
-  const wantedKg = member.lossFactor * warmUpFuelKg(habits, site.windMpS, course.preheatC - site.airC, fire)
+  const wantedKg = member.lossFactor * warmUpFuelKg(habits, site, course.preheatC - site.airC, fire)
   const litKg = Math.min(site.fuelKg, wantedKg)
   const left = { ...site, fuelKg: site.fuelKg - litKg }
   const of = { ...member, chance: member.drift }

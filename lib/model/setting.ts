@@ -48,6 +48,7 @@ function siteOf({ cooker, surroundings }: CookPlan, cut: Cut): CookerSite {
   return {
     airC: surroundings.air,
     windMpS: windAtCookerMpS({ cooker, surroundings }),
+    rain: surroundings.rain,
     direct: cooker.deflector === false ? shield : 0,
     fuelKg: cooker.fuel ?? Infinity,
     refuels: (cooker.refuel ?? []).map(({ at, add }) => ({ atS: at + CATCH_S, addKg: add })),

@@ -16,13 +16,15 @@ export const surroundingsOf = (shoot: Shoot): Surroundings => ({
   wind: shoot.weather?.wind ?? ASSUMED.wind,
   humidity: shoot.weather?.humidity ?? ASSUMED.humidity,
   altitude: shoot.place.altitude ?? ASSUMED.altitude,
+  ...(shoot.weather?.rain === undefined ? {} : { rain: shoot.weather.rain }),
 })
 
 /** A kitchen: still, and no colder than this; on a hotter day as hot as outdoors. [estimate] */
 const KITCHEN = { air: celsius(21), wind: metresPerSecond(0), humidity: frac(0.5) }
 function surroundingsWhere(shoot: Shoot, indoors: boolean): Surroundings {
   const day = surroundingsOf(shoot)
-  return indoors ? { ...day, ...KITCHEN, air: celsius(Math.max(KITCHEN.air, day.air)) } : day
+  const { rain: _, ...dry } = day
+  return indoors ? { ...dry, ...KITCHEN, air: celsius(Math.max(KITCHEN.air, day.air)) } : day
 }
 /** A roast rests where its cooker stands, unless the plan says otherwise. */
 function restsIndoors(cook: Cook): boolean {

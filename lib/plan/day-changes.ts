@@ -1,3 +1,4 @@
+import type { Rain } from '../model/cook'
 import { celsius, formatTemp } from '../units'
 import { surroundingsOf } from './cook-plan'
 import { setAt, valueAt } from './edit'
@@ -6,7 +7,7 @@ import type { Shoot, ShootDocument } from './shoot'
 /** A change of the day that somebody weighs: what would it do? Quantities as a person writes them. */
 export type DayChange =
   | { readonly kind: 'crew-late'; readonly minutes: number }
-  | { readonly kind: 'weather'; readonly air?: string; readonly wind?: string }
+  | { readonly kind: 'weather'; readonly air?: string; readonly wind?: string; readonly rain?: Rain }
   | {
       readonly kind: 'hold'
       readonly in: HoldPlace
@@ -25,7 +26,8 @@ export function withChange(document: ShootDocument, change: DayChange, call: str
   if (change.kind === 'crew-late') return setAt(document, '/day/call', laterClock(call, change.minutes))
   if (change.kind === 'hold') return held(document, change)
   const aired = change.air === undefined ? document : setAt(document, '/weather/air', change.air)
-  return change.wind === undefined ? aired : setAt(aired, '/weather/wind', change.wind)
+  const blown = change.wind === undefined ? aired : setAt(aired, '/weather/wind', change.wind)
+  return change.rain === undefined ? blown : setAt(blown, '/weather/rain', change.rain)
 }
 
 export function laterClock(clock: string, minutes: number): string {
@@ -78,6 +80,7 @@ export function changeWords(change: DayChange): string {
   const parts = [
     ...(change.air === undefined ? [] : [`${change.air} in the air`]),
     ...(change.wind === undefined ? [] : [`wind of ${change.wind}`]),
+    ...(change.rain === undefined ? [] : [`${change.rain} rain`]),
   ]
   return `Weather: ${parts.join(', ')}`
 }

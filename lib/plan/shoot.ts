@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { HOLD_IN, type ProbeAt, REST_COVERS, REST_ON, REST_PLACES, type Turn, type Until } from '../model/cook'
+import { HOLD_IN, type ProbeAt, RAINS, REST_COVERS, REST_ON, REST_PLACES, type Turn, type Until } from '../model/cook'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import {
   type Celsius,
@@ -256,6 +256,8 @@ export const SHOOT = record('a shoot', {
     air: quantity<Celsius>('temperature', bounds.AIR_TEMP).optional(),
     wind: quantity<MetresPerSecond>('speed', bounds.WIND).optional(),
     humidity: quantity<Frac>('share', bounds.HUMIDITY).optional(),
+    /** On the cooker; absent, it is dry. */
+    rain: word('a rain', RAINS).optional(),
   }).optional(),
   cooks: list('cooks', COOK, 12, 1),
   sides: list('sides', SIDE, 12).optional(),

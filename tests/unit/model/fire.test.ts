@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { CookPlan, Stage } from '../../../lib/model/cook'
 import { COOKERS } from '../../../lib/model/cooker'
 import { forecastCook } from '../../../lib/model/forecast-cook'
-import { burn_KgpS, chargeShare, HEATING_VALUE_JPKG, lossInWind_WpK } from '../../../lib/model/fuel'
+import { burn_KgpS, chargeShare, HEATING_VALUE_JPKG, lossOutside_WpK } from '../../../lib/model/fuel'
 import { summarise } from '../../../lib/model/summary'
 import { celsius, kilograms, metresPerSecond, minutes } from '../../../lib/units'
 import { cookPlan } from '../../laws/cooks'
@@ -27,9 +27,36 @@ describe('fuel', () => {
     expect(chargeShare(-0.1, 1)).toBe(0)
   })
   test('the habits hold in the usual wind, and indoors wind is nothing', () => {
-    expect(lossInWind_WpK(COOKERS['kettle-charcoal'], 2)).toBeCloseTo(COOKERS['kettle-charcoal'].loss_WpK, 12)
-    expect(lossInWind_WpK(COOKERS['kettle-charcoal'], 8)).toBeGreaterThan(COOKERS['kettle-charcoal'].loss_WpK * 1.4)
-    expect(lossInWind_WpK(COOKERS.oven, 8)).toBe(COOKERS.oven.loss_WpK)
+    expect(lossOutside_WpK(COOKERS['kettle-charcoal'], { windMpS: 2 })).toBeCloseTo(
+      COOKERS['kettle-charcoal'].loss_WpK,
+      12,
+    )
+    expect(lossOutside_WpK(COOKERS['kettle-charcoal'], { windMpS: 8 })).toBeGreaterThan(
+      COOKERS['kettle-charcoal'].loss_WpK * 1.4,
+    )
+    expect(lossOutside_WpK(COOKERS.oven, { windMpS: 8, rain: 'heavy' })).toBe(COOKERS.oven.loss_WpK)
+  })
+  test('rain takes as much heat as the lid boils off, and never more than its wet walls let through', () => {
+    const dry = { windMpS: 2 }
+    const kettle = COOKERS['kettle-charcoal']
+    const more = (rain: 'light' | 'heavy') => lossOutside_WpK(kettle, { ...dry, rain }) - lossOutside_WpK(kettle, dry)
+    // 0.26 m² catches 0.52 kg in an hour: with its warming about 385 W, over 135 K
+    expect(more('light')).toBeGreaterThan(2.5)
+    expect(more('light')).toBeLessThan(3.1)
+    expect(more('heavy')).toBe(kettle.loss_WpK / 2)
+    expect(lossOutside_WpK(COOKERS.oven, { ...dry, rain: 'heavy' })).toBe(COOKERS.oven.loss_WpK)
+  })
+  test('in rain a kettle burns more, and comes later to its sear or not at all; the roast itself hardly minds', () => {
+    const plan = cookPlan({ coreC: 50, sear: SEAR })
+    const wet = { ...plan, surroundings: { ...plan.surroundings, rain: 'heavy' as const } }
+    const [fair, foul] = [run(plan), run(wet)]
+    const middle = (of: Float64Array | undefined) => [...(of ?? [])].sort((a, b) => a - b)[12] as number
+    expect(middle(foul.fuelKg)).toBeGreaterThan(1.2 * middle(fair.fuelKg))
+    expect(middle(foul.moments['sear-start'])).toBeGreaterThan(middle(fair.moments['sear-start']) + 60)
+    expect(Math.abs(middle(foul.moments.pull) - middle(fair.moments.pull))).toBeLessThan(300)
+    expect(told(wet, 'too-rough-a-day')?.sentence).toMatch(
+      /and in heavy rain this cooker comes to about \d+ °C, not to 320 °C/,
+    )
   })
   test('what is needed is the same however much was lit, and told with a reserve', () => {
     const needed = [undefined, 0.8, 3].map((kg) => run(kg === undefined ? cookPlan({ coreC: 60 }) : lit(kg)).fuelKg)
