@@ -1,6 +1,6 @@
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import type { Shoot, Shot } from '../plan/shoot'
-import { sideOf } from '../plan/sides'
+import { sideOf } from '../plan/side-tasks'
 import { type Mask, type Mode, modesFor } from './crew'
 import { type MomentJob, minutesOf, type Unfit, weightOf } from './moment-job'
 import { RULES } from './rules'

@@ -1,7 +1,7 @@
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Task } from '../plan/shoot'
-import { tasksOf } from '../plan/sides'
+import { tasksOf } from '../plan/side-tasks'
 import { servedCooks } from './chosen-meat-on'
 import { ClashTable } from './clash'
 import { type CookTimes, cookTimes } from './cook-times'

@@ -1,7 +1,7 @@
 import type { MomentId } from '../model/moment-ids'
 import { quantileOf } from '../model/quantiles'
 import type { Shoot, Shot } from '../plan/shoot'
-import { sideOf } from '../plan/sides'
+import { sideOf } from '../plan/side-tasks'
 import type { CookTimes } from './cook-times'
 import type { Crew } from './crew'
 import type { DayClock } from './day-clock'

@@ -1,5 +1,5 @@
 import { formatClock } from '../plan/clock'
-import { SIDE_LEEWAY } from '../plan/sides'
+import { SIDE_LEEWAY } from '../plan/side-tasks'
 import type { DutyPlace } from './draft'
 import type { Conflict } from './layout'
 import { type DayProblem, likelyMinute } from './problem'

@@ -1,7 +1,7 @@
 import { quantileOf } from '../model/quantiles'
 import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
-import { roastOf, type Side, type SideSlot, sideLastsS, sideSlot, sideTaskIds } from '../plan/sides'
+import { roastOf, type Side, type SideSlot, sideLastsS, sideSlot, sideTaskIds } from '../plan/side-tasks'
 import type { CookTimes } from './cook-times'
 import type { Crew } from './crew'
 import type { DayClock } from './day-clock'

@@ -1,7 +1,7 @@
 import type { Call, PlacedShot } from '../day/layout'
 import { RULES } from '../day/rules'
 import { fromIso } from '../plan/clock'
-import { tasksOf } from '../plan/sides'
+import { tasksOf } from '../plan/side-tasks'
 import { type Instant, minutes, type Seconds, seconds } from '../units'
 import { callWindow, clockOf, isLive, nameOf, namesOf, type Sheet, triggerWords, whoWords } from './call-words'
 import { isCalledLive } from './lanes'

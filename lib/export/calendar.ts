@@ -1,5 +1,5 @@
 import { fromIso } from '../plan/clock'
-import { sideTaskIds } from '../plan/sides'
+import { sideTaskIds } from '../plan/side-tasks'
 import type { Instant } from '../units'
 import { type CalendarEvent, eventsOf, shotName, taskName } from './calendar-events'
 import { folded, textValue, utcValue } from './calendar-lines'

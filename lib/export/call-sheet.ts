@@ -2,7 +2,7 @@ import type { Call, Layout } from '../day/layout'
 import type { Forecast } from '../model/forecast'
 import { formatClock, formatDate, formatDay, fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
-import { tasksOf } from '../plan/sides'
+import { tasksOf } from '../plan/side-tasks'
 import type { Instant, UnitSystem } from '../units'
 import {
   callWindow,

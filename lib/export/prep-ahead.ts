@@ -2,7 +2,7 @@ import type { Layout } from '../day/layout'
 import { cutOf } from '../model/custom-cut'
 import { formatClock, formatDay, fromIso } from '../plan/clock'
 import type { Cook, Shoot } from '../plan/shoot'
-import { sideTaskIds } from '../plan/sides'
+import { sideTaskIds } from '../plan/side-tasks'
 import { isWholeBird, thawOf } from '../plan/thaw'
 import {
   formatDuration,

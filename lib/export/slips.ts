@@ -1,6 +1,6 @@
 import type { Call, PlacedShot } from '../day/layout'
 import { formatClock } from '../plan/clock'
-import { tasksOf } from '../plan/sides'
+import { tasksOf } from '../plan/side-tasks'
 import { callWindow, clockOf, isLive, roleWords, type Sheet, triggerWords } from './call-words'
 import { ownCallAt } from './own-call'
 import { lightWords } from './sheet-facts'

@@ -8,7 +8,7 @@ import { MODEL_VERSION } from '../model/version'
 import { toCookPlan } from './cook-plan'
 import { documentWarnings } from './document-warnings'
 import type { Shoot } from './shoot'
-import { roastOf } from './sides'
+import { roastOf } from './side-tasks'
 
 /** The forecast of a shoot file as machines read it. */
 export interface ForecastDocument {

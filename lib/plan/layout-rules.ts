@@ -1,6 +1,6 @@
 import type { Problem } from '../refusals'
 import type { Shoot } from './shoot'
-import { tasksOf } from './sides'
+import { tasksOf } from './side-tasks'
 
 /** What a layout needs beyond a forecast: shots want cameras and people to stand at them. */
 export function problemsForLayout(shoot: Shoot): Problem[] {

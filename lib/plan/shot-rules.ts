@@ -4,7 +4,7 @@ import type { Problem } from '../refusals'
 import { momentsOf } from './moments'
 import { listed, nearest, quoted } from './nearest'
 import type { Cook, Shoot, Shot, Task } from './shoot'
-import { roastOf, sideOf } from './sides'
+import { roastOf, sideOf } from './side-tasks'
 
 /** What is wrong with shots and tasks: their form, and names of things that the shoot does not have. */
 export function checkShots(shoot: Shoot): Problem[] {

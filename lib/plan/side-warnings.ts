@@ -4,7 +4,7 @@ import { medianOf, quantileOf, sortedCopy } from '../model/quantiles'
 import type { Warning } from '../refusals'
 import { celsius, formatDuration, formatTemp, seconds } from '../units'
 import type { Shoot } from './shoot'
-import { roastOf, type Side, sideLastsS, sideSlot } from './sides'
+import { roastOf, type Side, sideLastsS, sideSlot } from './side-tasks'
 
 /** So far from the heat that its time is meant at a dish is not done by then; common practice, no source. */
 const FAR_OFF_K = 25

@@ -3,7 +3,7 @@ import { lightBands } from '../day/sun'
 import type { MomentId } from '../model/moment-ids'
 import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
-import { tasksOf } from '../plan/sides'
+import { tasksOf } from '../plan/side-tasks'
 import { type Instant, instant } from '../units'
 
 /** What the set board knows of the day besides the live session: made once where shoot and layout are, sent to the phone. */

@@ -1,6 +1,6 @@
 import { MOMENT_IDS, type MomentId } from '../../model/moment-ids'
 import type { Shoot, Shot, Task } from '../../plan/shoot'
-import { roastOf, tasksOf } from '../../plan/sides'
+import { roastOf, tasksOf } from '../../plan/side-tasks'
 import type { DayForecast } from '../day-forecast'
 import type { Call, Layout, PlacedShot } from '../layout'
 import { servedForecast } from './served'

@@ -1,4 +1,4 @@
-import { sideOf } from '../../plan/sides'
+import { sideOf } from '../../plan/side-tasks'
 import type { Booked, Facts } from './facts'
 import { LIMITS } from './limits'
 import { sideSpell } from './sides'

@@ -1,4 +1,4 @@
-import { tasksOf } from '../../plan/sides'
+import { tasksOf } from '../../plan/side-tasks'
 import type { Layout } from '../layout'
 import type { Facts } from './facts'
 import { type Violation, violation } from './violation'

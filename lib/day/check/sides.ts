@@ -1,4 +1,4 @@
-import { roastOf, type Side } from '../../plan/sides'
+import { roastOf, type Side } from '../../plan/side-tasks'
 import { type Duty, type Facts, type MomentTimes, overlap } from './facts'
 import { LIMITS } from './limits'
 import { type Violation, violation } from './violation'

@@ -21,6 +21,7 @@ import { OfferedShots } from './offered-shots'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
 import { ShotTable } from './shot-table'
+import { Sides } from './sides'
 import { taskCells, taskFields } from './task-fields'
 import { Tasks } from './tasks'
 import { useActions } from './use-actions'
@@ -126,6 +127,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
         </p>
         <OfferedShots document={document} act={actAndOpen} />
         <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />
+        <Sides document={document} view={view} problems={problems} control={control} act={actAndOpen} />
         <Folded summary="The day’s hours" fault={problems.some(({ pointer }) => fieldAt(hours, pointer))}>
           <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-4">{hours.map(control)}</div>
         </Folded>

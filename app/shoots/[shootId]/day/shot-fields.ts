@@ -1,5 +1,6 @@
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import { canPin } from '@/lib/plan/edit-shots'
+import { sidesOf } from '@/lib/plan/edit-sides'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
@@ -111,8 +112,13 @@ const pinField = (at: string) =>
 /** Which roast, where there are several. */
 export function cookField(document: ShootDocument, at: string): readonly DocumentField[] {
   const cooks = ((valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []).map((cook) => asText(cook?.id))
-  if (cooks.length < 2) return []
-  const options = cooks.map((id) => [id, id] as const)
+  // A shot may be of a side too; a task or a side itself is of a roast.
+  const sides = at.startsWith('/shots') ? sidesOf(document) : []
+  if (cooks.length + sides.length < 2) return []
+  const options = [
+    ...cooks.map((id) => [id, id] as const),
+    ...sides.map(({ id, title }) => [id, asText(title) || id] as const),
+  ]
   return [
     optional(`${at}-cook`, 'Roast', `${at}/cook`, {
       options,
