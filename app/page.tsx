@@ -1,5 +1,7 @@
 import { headers } from 'next/headers'
 import Link from 'next/link'
+import { mayEdit } from '@/lib/data/access'
+import { crewMode } from '@/lib/data/env'
 import { listShoots } from '@/lib/data/list-shoots'
 import { visitorOf } from '@/lib/data/visitor'
 import { ImportButton } from './ui/import-button'
@@ -26,10 +28,17 @@ export default async function ShootsPage() {
       <div className="cols-head">
         <h1>Shoots</h1>
         <span className="flex flex-wrap items-center gap-4">
-          <ImportButton />
-          <Link className="btn main" href="/shoots/new">
-            New shoot
-          </Link>
+          {crewMode() && (
+            <Link className="btn quiet" href="/door">
+              The door
+            </Link>
+          )}
+          {visitor.owner && <ImportButton />}
+          {visitor.owner && (
+            <Link className="btn main" href="/shoots/new">
+              New shoot
+            </Link>
+          )}
         </span>
       </div>
       {shoots.length === 0 ? (
@@ -46,7 +55,10 @@ export default async function ShootsPage() {
             {shoots.map((shoot) => (
               <tr key={shoot.id}>
                 <td>
-                  <Link className="font-serif text-lg font-semibold" href={`/shoots/${shoot.id}/plan`}>
+                  <Link
+                    className="font-serif text-lg font-semibold"
+                    href={`/shoots/${shoot.id}/${mayEdit(visitor, shoot.id) ? 'plan' : 'set'}`}
+                  >
                     {shoot.title}
                   </Link>
                 </td>

@@ -1,5 +1,6 @@
 import Link from 'next/link'
 import type { UnitSystem } from '@/lib/units'
+import { CrewLink } from './crew-link'
 import { UndoButton } from './undo-button'
 import { UnitsButton } from './units-button'
 
@@ -42,6 +43,7 @@ export function ShootHead(props: {
         </nav>
       </header>
       <div className="no-print mb-2 flex flex-wrap justify-end gap-x-6">
+        <CrewLink id={props.id} />
         <UnitsButton units={props.units} />
         <a className="textlink small no-print" href={`/api/shoots/${props.id}/export`} download>
           Export
