@@ -12,6 +12,8 @@ export const dynamic = 'force-dynamic'
 export const metadata: Metadata = {
   title: { default: 'Emberslate', template: '%s · Emberslate' },
   description: 'A cook plan becomes camera calls and a recipe card whose numbers were checked.',
+  manifest: '/manifest.webmanifest',
+  icons: { icon: '/icons/icon.svg', apple: '/icons/icon-180.png' },
 }
 
 export default function RootLayout({ children }: { children: ReactNode }) {

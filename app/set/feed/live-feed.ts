@@ -128,7 +128,7 @@ export class LiveFeed implements SetFeed {
   }
 
   async start(): Promise<void> {
-    const { clock, chance, openStore, forecaster } = this.device
+    const { clock, chance, openStore } = this.device
     const store = await openStore()
     const kept = await store.open(`phone-${hex(chance(4))}`)
     if (this.#stopped) return store.close()
@@ -140,7 +140,6 @@ export class LiveFeed implements SetFeed {
     this.#day.open(this.#opening, kept.day, this.now())
     this.#merged.opened(this.#day.session.told.told)
     if (this.#connected !== null) this.#day.release(this.now())
-    forecaster?.warm()
     this.#tick()
     this.#keepOften()
   }
@@ -182,6 +181,10 @@ export class LiveFeed implements SetFeed {
     this.#hearing.hurry()
     this.#day.tick(this.now())
     this.#changed()
+  }
+  /** So that the device can forecast by itself when the network goes. */
+  warm(): void {
+    if (!this.#stopped) this.device.forecaster?.warm()
   }
   /** The page may go at any time from now. */
   keepNow(): void {

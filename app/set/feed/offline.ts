@@ -3,17 +3,37 @@ export interface KeepThese {
   readonly keep: readonly string[]
 }
 
+/** So long the first page waits for the service worker to stand between it and the network. */
+const TAKES_OVER_WITHIN_MS = 5000
+
 /** So that the board opens again without a network: over TLS or on this computer, where browsers allow it. */
 export async function keepForOffline(shootId: string): Promise<void> {
   if (!window.isSecureContext || !('serviceWorker' in navigator)) return
-  await navigator.serviceWorker.register('/sw.js').catch((fault) => console.warn('No service worker:', fault))
-  const { active } = await navigator.serviceWorker.ready
-  // What was loaded before the service worker stood between is not kept yet.
-  const loaded = performance
+  const registered = await navigator.serviceWorker.register('/sw.js').catch((fault) => {
+    console.warn('No service worker:', fault)
+    return null
+  })
+  if (!registered) return
+  const worker = await takenOver()
+  const pages = [location.pathname, `/shoots/${shootId}/set`, `/shoots/${shootId}/card`]
+  worker?.postMessage({ keep: [...new Set([...pages, ...filesLoaded()])] } satisfies KeepThese)
+}
+
+function takenOver(): Promise<ServiceWorker | null> {
+  const { serviceWorker } = navigator
+  if (serviceWorker.controller) return Promise.resolve(serviceWorker.controller)
+  return new Promise((resolve) => {
+    const take = () => resolve(serviceWorker.controller)
+    serviceWorker.addEventListener('controllerchange', take, { once: true })
+    setTimeout(take, TAKES_OVER_WITHIN_MS)
+  })
+}
+
+/** What was loaded before the service worker stood between is not kept yet. */
+function filesLoaded(): string[] {
+  return performance
     .getEntriesByType('resource')
     .map(({ name }) => new URL(name))
     .filter(({ origin, pathname }) => origin === location.origin && pathname.startsWith('/_next/static/'))
     .map(({ pathname }) => pathname)
-  const pages = [location.pathname, `/shoots/${shootId}/set`, `/shoots/${shootId}/card`]
-  active?.postMessage({ keep: [...new Set([...pages, ...loaded])] } satisfies KeepThese)
 }

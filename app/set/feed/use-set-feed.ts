@@ -57,7 +57,8 @@ function runs(live: LiveFeed, shootId: string): () => void {
     () => live.stop(),
   ]
   void live.start()
-  void keepForOffline(shootId)
+  // Its script comes through the service worker, where there is one, and so is kept.
+  void keepForOffline(shootId).finally(() => live.warm())
   return () => {
     for (const stop of stops) stop()
   }
