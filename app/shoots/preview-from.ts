@@ -1,5 +1,6 @@
 import { layOutDay } from '@/lib/day/lay-out'
 import type { Layout } from '@/lib/day/layout'
+import { sliceAfterWrap } from '@/lib/day/slice-after-wrap'
 import { cutFaceSentence, drawCutFace, tonesOf } from '@/lib/export/cut-face'
 import { heatsBeside } from '@/lib/export/cut-face-beside'
 import { drawHeatLine } from '@/lib/export/heat-line'
@@ -38,10 +39,16 @@ export function previewFrom(shoot: Shoot, forecasts: Forecasts, units: UnitSyste
     tones: tonesOf(forecast, units),
     facts: factsOf(forecast, units),
     safety: safetyOfCooks(shoot, forecasts, units),
-    conflicts: layout.conflicts.filter(({ rule }) => rule === 'slice-wish').map(({ sentence }) => sentence),
+    conflicts: conflictsOf(shoot, forecasts, layout),
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
   }
+}
+
+function conflictsOf(shoot: Shoot, forecasts: Forecasts, layout: Layout): readonly string[] {
+  const wish = layout.conflicts.filter(({ rule }) => rule === 'slice-wish').map(({ sentence }) => sentence)
+  const afterWrap = sliceAfterWrap(shoot, forecasts, layout)
+  return afterWrap ? [...wish, afterWrap] : wish
 }
 
 function safetyOfCooks(shoot: Shoot, forecasts: Forecasts, units: UnitSystem): Preview['safety'] {

@@ -4,6 +4,7 @@ import { useCallback, useEffect, useRef, useState } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { newWriteId, send } from '../ui/send'
+import { whileOpen } from './unsaved'
 import { useDraft } from './use-draft'
 
 const SETTLE_MS = 600
@@ -84,6 +85,15 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
     const timer = setTimeout(save, RETRY_MS)
     return () => clearTimeout(timer)
   }, [state, save])
+
+  useEffect(
+    () =>
+      whileOpen(async () => {
+        await save()
+        return pending.current === null
+      }),
+    [save],
+  )
 
   const change = useCallback(
     (next: ShootDocument) => {

@@ -1,6 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { useState, useTransition } from 'react'
+import { allSaved } from '../shoots/unsaved'
 import { send } from './send'
 
 /** Takes the last saved change back; the version before it becomes the newest, nothing is deleted. */
@@ -11,6 +12,10 @@ export function UndoButton({ id, canUndo }: { id: string; canUndo: boolean }) {
   if (!canUndo) return null
   const undo = () =>
     start(async () => {
+      setFault('')
+      // Else the undo would pass by what was typed just now, and that would be saved over it.
+      if (!(await allSaved()))
+        return setFault('What was typed last is not saved yet: put right what is marked, or wait for the server.')
       const answer = await send(`/api/shoots/${id}/undo`, 'POST', {})
       if (answer.ok) router.refresh()
       else setFault(answer.sentence)

@@ -2,7 +2,7 @@ import { fromIso } from '../plan/clock'
 import type { Frame } from './heat-line-frame'
 
 export const CAMERA_LANE = 37
-export const BOX = { height: 17, least: 16, gap: 4 }
+export const BOX = { height: 17, least: 16, gap: 6 }
 
 export interface Bar {
   readonly x1: number

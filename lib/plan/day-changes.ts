@@ -2,7 +2,9 @@ import type { Rain } from '../model/cook'
 import { celsius, formatTemp } from '../units'
 import { surroundingsOf } from './cook-plan'
 import { setAt, valueAt } from './edit'
+import { CLOCK } from './fields'
 import type { Shoot, ShootDocument } from './shoot'
+import { listAt } from './sketch'
 
 /** A change of the day that somebody weighs: what would it do? Quantities as a person writes them. */
 export type DayChange =
@@ -23,12 +25,26 @@ const DAY_MIN = 1440
 
 /** `call`: when the crew is called today, "14:00". The document as it would be saved. */
 export function withChange(document: ShootDocument, change: DayChange, call: string): ShootDocument {
-  if (change.kind === 'crew-late') return setAt(document, '/day/call', laterClock(call, change.minutes))
+  if (change.kind === 'crew-late') return calledLater(document, call, laterClock(call, change.minutes))
   if (change.kind === 'hold') return held(document, change)
   const aired = change.air === undefined ? document : setAt(document, '/weather/air', change.air)
   const blown = change.wind === undefined ? aired : setAt(aired, '/weather/wind', change.wind)
   return change.rain === undefined ? blown : setAt(blown, '/weather/rain', change.rain)
 }
+
+/** What begins with the call, or before the crew can be there, begins with the new call. */
+function calledLater(document: ShootDocument, call: string, later: string): ShootDocument {
+  const minutesOn = (clock: string) => (minuteOf(clock) - minuteOf(call) + DAY_MIN) % DAY_MIN
+  const tooSoon = (edge: unknown) => typeof edge === 'string' && CLOCK.test(edge) && minutesOn(edge) < minutesOn(later)
+  const begins = [
+    ...listAt(document, '/shots').flatMap((_, i) => [`/shots/${i}/from`, `/shots/${i}/between/0`]),
+    ...listAt(document, '/tasks').map((_, i) => `/tasks/${i}/from`),
+  ]
+  return begins
+    .filter((pointer) => tooSoon(valueAt(document, pointer)))
+    .reduce((d, pointer) => setAt(d, pointer, later), setAt(document, '/day/call', later))
+}
+const minuteOf = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3))
 
 export function laterClock(clock: string, minutes: number): string {
   const [h = 0, m = 0] = clock.split(':').map(Number)

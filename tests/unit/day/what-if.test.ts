@@ -28,6 +28,16 @@ const likely = (day: WholeDay | null) =>
   Date.parse(day?.layout.calls.find((c) => c.moment === 'first-slice')?.window.likely ?? '')
 
 describe('what if the crew is late', () => {
+  it('begins what began with the call when they are there', () => {
+    const charcoal = { id: 'charcoal', between: ['12:00', 'fire-lit'] }
+    const document = { day: { call: '12:00' }, shots: [charcoal], tasks: [{ id: 'ice', from: '12:20', to: '15:00' }] }
+    const late = withChange(document, { kind: 'crew-late', minutes: 30 }, '12:00')
+    expect(late).toMatchObject({
+      day: { call: '12:30' },
+      shots: [{ between: ['12:30', 'fire-lit'] }],
+      tasks: [{ from: '12:30', to: '15:00' }],
+    })
+  })
   const late = lateCrew(today, run, [15, 90])
   it('moves the call, and the slice with it where nothing is wished', () => {
     const row = late.rows[1]
