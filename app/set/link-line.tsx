@@ -40,8 +40,8 @@ export function LinkLine({ lacks }: { lacks: string | null }) {
         </p>
       )}
       {news && (
-        <p className="status">
-          {news}{' '}
+        <p className="status news">
+          <span>{news}</span>
           <button type="button" className="textlink" onClick={() => setSeen(new Set([...seen, news]))}>
             Seen
           </button>

@@ -79,3 +79,24 @@ const readOf = ({ told }: Session, cook: string, kind: string): readonly Dot[] =
     .filter((probe) => probe.sensor.startsWith(kind) && !probe.wrong)
     .flatMap(({ readings }) => readings.map(({ at, temp }) => ({ at, c: temp })))
     .sort((a, b) => a.at - b.at)
+
+/** Rough advance of the chart's lettering, px a letter. */
+export const LETTER_PX = 6.9
+/** The label of a moment on a wide picture. */
+export const flagWords = (clock: (at: Instant) => string, { name, at, early, late, marked }: LineMoment): string =>
+  `${clock(at)} ${name}${marked || early === null || late === null ? '' : `, ${clock(early)} to ${clock(late)}`}`
+
+/**
+ * On which step each label stands, from the last moment to the first: one above every later pole that its label would
+ * reach. A staircase that falls to the right.
+ */
+export function flagSteps(labels: readonly { readonly x: number; readonly words: string }[]): readonly number[] {
+  const steps = new Array<number>(labels.length).fill(0)
+  const order = labels.map((_, i) => i).sort((a, b) => (labels[b]?.x ?? 0) - (labels[a]?.x ?? 0) || b - a)
+  for (const [rank, i] of order.entries()) {
+    const { x, words } = labels[i] as { x: number; words: string }
+    const reached = order.slice(0, rank).filter((j) => (labels[j]?.x ?? 0) < x + 12 + words.length * LETTER_PX)
+    steps[i] = Math.max(0, ...reached.map((j) => (steps[j] ?? 0) + 1))
+  }
+  return steps
+}

@@ -1,13 +1,15 @@
 'use client'
 import { celsius, fahrenheit, type Instant } from '@/lib/units'
-import { type LineMoment, type LinePlan, linePlan } from './live-line-plan'
+import { flagSteps, flagWords, LETTER_PX, type LineMoment, type LinePlan, linePlan } from './live-line-plan'
 import { useSet } from './set-context'
 
 const [LEFT, RIGHT, TOP, GAP, COOKER_H, FOOT] = [34, 6, 26, 22, 54, 24]
 const HOUR_MS = 3_600_000
+const STEP_H = 22
 
 interface Frame {
   readonly width: number
+  readonly top: number
   readonly coreEnd: number
   readonly cookerTop: number
   readonly bottom: number
@@ -16,35 +18,47 @@ interface Frame {
   readonly cooker: (c: number) => number
 }
 
-function frameOf(plan: LinePlan, width: number, height: number): Frame {
+function frameOf(plan: LinePlan, width: number, height: number, top: number): Frame {
   const bottom = height - FOOT
   const cookerTop = bottom - COOKER_H
   const coreEnd = cookerTop - GAP
   return {
     width,
+    top,
     coreEnd,
     cookerTop,
     bottom,
     x: (at) => LEFT + ((at - plan.from) / (plan.to - plan.from)) * (width - LEFT - RIGHT),
-    core: (c) => coreEnd - (Math.min(plan.topC, Math.max(0, c)) / plan.topC) * (coreEnd - TOP),
+    core: (c) => coreEnd - (Math.min(plan.topC, Math.max(0, c)) / plan.topC) * (coreEnd - top),
     cooker: (c) => bottom - (Math.min(plan.cookerTopC, Math.max(0, c)) / plan.cookerTopC) * COOKER_H,
   }
 }
 
+interface LiveLineProps {
+  readonly cook: string
+  readonly width: number
+  readonly height: number
+  /** Wide enough to name each moment at its pole. */
+  readonly flags?: boolean
+}
+
 /** One roast on one time axis: readings as open dots, the forecast in its band, moments as poles, and now. */
-export function LiveLine({ cook, width, height }: { cook: string; width: number; height: number }) {
+export function LiveLine({ cook, width, height, flags = false }: LiveLineProps) {
   const { session, facts, now, clock } = useSet()
   const plan = linePlan(session, facts, cook)
   if (!plan) return <p className="fine">No moment of this roast is known yet.</p>
-  const frame = frameOf(plan, width, height)
+  const bare = frameOf(plan, width, height, TOP)
+  const words = plan.moments.map((moment) => (flags ? flagWords(clock, moment) : ''))
+  const steps = flags ? flagSteps(plan.moments.map(({ at }, i) => ({ x: bare.x(at), words: words[i] ?? '' }))) : []
+  const frame = frameOf(plan, width, height, TOP + (flags ? (Math.max(0, ...steps) + 1) * STEP_H : 0))
   const last = plan.core.at(-1)
   const title = `Heat line of ${cook}${last ? `, last read ${Math.round(last.c)} °C at ${clock(last.at)}` : ''}`
   return (
     <svg className="line-svg" viewBox={`0 0 ${width} ${height}`} width={width} role="img" aria-label={title}>
       <Axes plan={plan} frame={frame} />
       {plan.forecast && <Forecast of={plan.forecast} frame={frame} now={now} />}
-      {plan.moments.map((moment) => (
-        <Pole key={moment.name} moment={moment} frame={frame} />
+      {plan.moments.map((moment, i) => (
+        <Pole key={moment.name} moment={moment} frame={frame} step={steps[i] ?? 0} words={words[i] ?? ''} />
       ))}
       <Dots dots={plan.core} frame={frame} y={frame.core} />
       <Dots dots={plan.cooker} frame={frame} y={frame.cooker} />
@@ -66,7 +80,7 @@ function Axes({ plan, frame }: { plan: LinePlan; frame: Frame }) {
     <g>
       {hours.map((at) => (
         <g key={at}>
-          <line x1={frame.x(at)} x2={frame.x(at)} y1={TOP} y2={frame.bottom} className="hair" />
+          <line x1={frame.x(at)} x2={frame.x(at)} y1={frame.top} y2={frame.bottom} className="hair" />
           <text x={frame.x(at)} y={frame.bottom + 17} textAnchor="middle">
             {clock(at)}
           </text>
@@ -112,16 +126,29 @@ function Forecast({ of, frame, now }: { of: NonNullable<LinePlan['forecast']>; f
   )
 }
 
-function Pole({ moment: { name, at, early, late, marked }, frame }: { moment: LineMoment; frame: Frame }) {
+interface PoleProps {
+  readonly moment: LineMoment
+  readonly frame: Frame
+  readonly step: number
+  readonly words: string
+}
+/** From its label, or the window bar, down to where the curve begins. */
+function Pole({ moment: { name, at, early, late, marked }, frame, step, words }: PoleProps) {
   const x = frame.x(at)
+  const y = words === '' ? frame.top - 6 : frame.top - 10 - step * STEP_H
   return (
     <g className={marked ? 'pole past' : 'pole'}>
       <title>{name}</title>
-      <line x1={x} x2={x} y1={TOP - 6} y2={frame.coreEnd} />
+      <line x1={x} x2={x} y1={y} y2={frame.coreEnd} />
       {!marked && early !== null && late !== null && (
-        <rect x={frame.x(early)} y={TOP - 9} width={Math.max(2, frame.x(late) - frame.x(early))} height="3.5" />
+        <rect x={frame.x(early)} y={y - 3} width={Math.max(2, frame.x(late) - frame.x(early))} height="3.5" />
       )}
       <circle cx={x} cy={frame.coreEnd} r="3.5" />
+      {words !== '' && (
+        <text x={Math.min(x + 6, frame.width - words.length * LETTER_PX)} y={y - 6}>
+          {words}
+        </text>
+      )}
     </g>
   )
 }

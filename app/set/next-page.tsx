@@ -72,7 +72,7 @@ function Expected({ duty: { moment } }: { duty: Duty }) {
   if (!moment || !likely) return null
   return (
     <p className="at">
-      {moment.name} about {clock(likely)}{' '}
+      {shortName(moment.name)} about {clock(likely)}{' '}
       {early && late && (
         <span>
           {clock(early)} to {clock(late)}
@@ -81,6 +81,9 @@ function Expected({ duty: { moment } }: { duty: Duty }) {
     </p>
   )
 }
+
+/** The line is short. */
+const shortName = (name: string) => name.replace(' temperature', '')
 
 /** The state in a word, framed by its form: open ahead, filled when somebody must act, struck when it is lost. */
 export function StateMark({ state, lapsed = false }: { state: Duty['state']; lapsed?: boolean }) {

@@ -1,7 +1,9 @@
 'use client'
+import type { MomentId } from '@/lib/model/moment-ids'
 import { type Duty, dutiesOf, nextDuty } from '@/lib/session/board-view'
 import { countParts, countSpoken } from '@/lib/session/board-words'
-import { celsius, formatTemp } from '@/lib/units'
+import type { Session } from '@/lib/session/session'
+import { formatTemp, type UnitSystem } from '@/lib/units'
 import { openAlert } from './open-alert'
 import { useSet } from './set-context'
 import { useGround } from './use-ground'
@@ -29,7 +31,7 @@ export function Presenter() {
       {alert ? (
         <p className="pr-what">{alert.action}</p>
       ) : duty ? (
-        <Line duty={duty} or={duty.trigger === null ? '' : `or at ${formatTemp(celsius(duty.trigger), units)}`} />
+        <Line duty={duty} or={orAt(session, duty, units)} />
       ) : (
         <p className="pr-what">Nothing more today</p>
       )}
@@ -41,7 +43,7 @@ export function Presenter() {
 function Line({ duty, or }: { duty: Duty; or: string }) {
   const { now } = useSet()
   const at = duty.moment?.window.likely ?? duty.until?.at ?? null
-  const name = duty.moment?.name ?? duty.title
+  const name = `${duty.moment?.name ?? duty.title}${duty.moment === null && duty.until?.what === 'end' ? ' ends' : ''}`
   if (at === null) return <p className="pr-what">{capital(name)}</p>
   const come = at <= now
   return (
@@ -60,3 +62,13 @@ function Line({ duty, or }: { duty: Duty; or: string }) {
   )
 }
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** What ends the roast comes as soon as the probe says so. */
+const BY_PROBE: readonly MomentId[] = ['vents-open', 'sear-start', 'off-heat']
+function orAt({ day }: Session, { id, moment }: Duty, units: UnitSystem): string {
+  const call = day.calls.find((one) => one.id === id)
+  const cook = day.cooks.find((one) => one.id === call?.cook)
+  if (!cook || cook.pullAt === null || moment === null) return ''
+  const first = cook.moments.find((one) => BY_PROBE.includes(one))
+  return moment.id === 'pull' || moment.id === first ? `or at ${formatTemp(cook.pullAt, units)}` : ''
+}

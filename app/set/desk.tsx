@@ -1,0 +1,87 @@
+'use client'
+import { allDuties, type Duty, isLapsed, isOver } from '@/lib/session/board-view'
+import { DeskAlerts, DeskFood, DeskProbes } from './desk-state'
+import { LinkLine } from './link-line'
+import { LiveLine } from './live-line'
+import { LogPage } from './log-page'
+import { StateMark } from './next-page'
+import { useSet } from './set-context'
+import { useGround } from './use-ground'
+
+/** The laptop's view: everything at once. */
+export function Desk({ lacks }: { lacks: string | null }) {
+  const { session, facts, now, clock, snapshot } = useSet()
+  const { dusk, turn } = useGround()
+  return (
+    <div className={`desk ${dusk ? 'dusk' : ''}`}>
+      <div className="desk-bar">
+        <b className="time">{clock(now)}</b>
+        <span>{snapshot.link === 'live' ? 'live' : snapshot.link === 'catching-up' ? 'catching up' : 'no signal'}</span>
+        <span>{session.forecast?.reason ?? 'No live forecast yet: the times are this morning’s.'}</span>
+        <button type="button" className="textlink" onClick={turn}>
+          {dusk ? 'Black on white' : 'White on black'}
+        </button>
+      </div>
+      <LinkLine lacks={lacks} />
+      {session.day.cooks.map(({ id }) => (
+        <figure key={id} className="m-0">
+          <figcaption className="sr-only">{id}</figcaption>
+          <LiveLine cook={id} width={1232} height={430} flags />
+        </figure>
+      ))}
+      <div className="desk-cols">
+        <section aria-label="Calls">
+          <h2>Calls</h2>
+          <Calls duties={allDuties(session, facts, null)} />
+        </section>
+        <div>
+          <DeskAlerts />
+          <DeskProbes />
+          <DeskFood />
+        </div>
+        <div className="desk-log">
+          <LogPage />
+        </div>
+      </div>
+    </div>
+  )
+}
+
+function Calls({ duties }: { duties: readonly Duty[] }) {
+  const { session, clock, now, nameOf } = useSet()
+  const answers = (duty: Duty) =>
+    duty.people.map((id) => {
+      const said = session.told.answers[duty.id]?.findLast(({ person }) => person === id)?.answer
+      return said ? `${nameOf(id)} (${said.replace('-', ' ')})` : nameOf(id)
+    })
+  return (
+    <div className="scroll-x">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">from</th>
+            <th scope="col">what</th>
+            <th scope="col">state</th>
+            <th scope="col">moment</th>
+            <th scope="col">who</th>
+          </tr>
+        </thead>
+        <tbody>
+          {duties.map((duty) => (
+            <tr key={duty.id} className={duty.kind === 'call' ? 'moment' : 'free'}>
+              <td className="time">{clock(duty.standby ?? duty.sort)}</td>
+              <td>
+                {duty.number} {duty.title}
+              </td>
+              <td>
+                <StateMark state={duty.state} lapsed={!isOver(duty) && isLapsed(duty, now)} />
+              </td>
+              <td>{duty.moment?.window.likely ? `${duty.moment.name} ${clock(duty.moment.window.likely)}` : ''}</td>
+              <td>{answers(duty).join(', ')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
