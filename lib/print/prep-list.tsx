@@ -75,20 +75,20 @@ const Plain = ({ title, lines }: { readonly title: string; readonly lines: reado
 /** The lens is not in the plan: a column to write it in. */
 const COLUMNS = [
   { title: 'set up', width: 40 },
-  { title: 'shot', width: 196 },
+  { title: 'shot', width: 216 },
   { title: 'camera', width: 38 },
   { title: 'lens', width: 52 },
   { title: 'place', width: 82 },
-  { title: 'also', width: 72 },
+  { title: 'also', width: 52 },
 ] as const
 const widthOf = (i: number) => COLUMNS[i]?.width ?? 60
 
 const Shots = ({ list }: Part) =>
   list.shots.length === 0 ? null : (
     <>
-      <View minPresenceAhead={50} wrap={false}>
-        <Words style={ls.h2}>Kit by shot</Words>
-        <View style={[ls.row, { borderBottom: '0.9 solid #000000', paddingVertical: 1 }]}>
+      <ListTitle>Kit by shot</ListTitle>
+      <View>
+        <View fixed style={[ls.row, { borderBottom: '0.9 solid #000000', paddingVertical: 1 }]}>
           <View style={{ width: 9 }} />
           {COLUMNS.map(({ title, width }, i) => (
             <Words key={title} style={[ls.th, { width, flexGrow: i === COLUMNS.length - 1 ? 1 : 0 }]}>
@@ -96,16 +96,16 @@ const Shots = ({ list }: Part) =>
             </Words>
           ))}
         </View>
+        {list.shots.map((row) => (
+          <Ticked key={`${row.time} ${row.shot}`}>
+            <Words style={[ls.time, { width: widthOf(0) }]}>{row.time}</Words>
+            <Words style={{ width: widthOf(1) }}>{row.shot}</Words>
+            <Words style={{ width: widthOf(2) }}>{row.camera}</Words>
+            <View style={{ width: widthOf(3), borderBottom: '0.6 solid #777777', height: 12 }} />
+            <Words style={{ width: widthOf(4) }}>{row.place}</Words>
+            <Words style={[ls.small, { width: widthOf(5), flexGrow: 1 }]}>{row.needs}</Words>
+          </Ticked>
+        ))}
       </View>
-      {list.shots.map((row) => (
-        <Ticked key={`${row.time} ${row.shot}`}>
-          <Words style={[ls.time, { width: widthOf(0) }]}>{row.time}</Words>
-          <Words style={{ width: widthOf(1) }}>{row.shot}</Words>
-          <Words style={{ width: widthOf(2) }}>{row.camera}</Words>
-          <View style={{ width: widthOf(3), borderBottom: '0.6 solid #777777', height: 12 }} />
-          <Words style={{ width: widthOf(4) }}>{row.place}</Words>
-          <Words style={[ls.small, { width: widthOf(5), flexGrow: 1 }]}>{row.needs}</Words>
-        </Ticked>
-      ))}
     </>
   )
