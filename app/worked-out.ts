@@ -35,6 +35,7 @@ const physicsOf = (shoot: Shoot): Shoot => ({
   people: undefined,
   cameras: undefined,
   tasks: undefined,
+  sides: undefined,
   day: undefined,
   card: undefined,
   callSheet: undefined,

@@ -42,8 +42,8 @@ export function sideFields(document: ShootDocument, index: number): readonly Doc
   return [
     plain(`${at}-title`, 'Side', `${at}/title`, { pointers: [`${at}/title`, `${at}/id`] }),
     plain(`${at}-takes`, 'Takes', `${at}/takes`, { why: 'Your own figure: the forecast knows the roast alone.' }),
-    optional(`${at}-at`, 'At', `${at}/at`, {
-      why: 'The heat that this time is meant at: 160 °C. You are told if the cooker is far off it.',
+    optional(`${at}-at`, 'Heat', `${at}/at`, {
+      why: 'What this time is meant at, as 160 °C. The plan says if the cooker is far off it.',
     }),
     whenField(at, new Set(turns ? ['turn'] : [])),
     listed(`${at}-needs`, 'Hands', `${at}/needs`, 'A role or person to put it on and take it off. Empty: a cook.'),

@@ -23,24 +23,27 @@ export function Sides({ document, view, problems, control, act }: SidesProps) {
   const summary = sides.length === 0 ? 'Sides on the same cooker' : `Sides on the same cooker: ${sides.length}`
   return (
     <Folded summary={summary} fault={problems.some(({ pointer }) => pointer.startsWith('/sides'))}>
-      {sides.map((side, index) => (
-        <fieldset key={side.id} className="mt-2">
-          <legend className="sr-only">{asText(side.title) || `Side ${index + 1}`}</legend>
-          <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-5">
-            {sideFields(document, index).map(control)}
-          </div>
-          <p className="flex flex-wrap items-center gap-x-6 pb-2">
-            <span className="small">{fallsOf(view, side.id)}</span>
-            <button
-              type="button"
-              className="textlink"
-              onClick={() => act(`${asText(side.title) || 'The side'} is taken out.`, removeSide(document, index))}
-            >
-              Take {asText(side.title) || 'this side'} out
-            </button>
-          </p>
-        </fieldset>
-      ))}
+      {sides.map((side, index) => {
+        const falls = fallsOf(view, side.id)
+        return (
+          <fieldset key={side.id} className="mt-2">
+            <legend className="sr-only">{asText(side.title) || `Side ${index + 1}`}</legend>
+            <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-5">
+              {sideFields(document, index).map(control)}
+            </div>
+            <p className="flex flex-wrap items-center gap-x-6 pb-2">
+              {falls && <span className="small">{falls}</span>}
+              <button
+                type="button"
+                className="textlink"
+                onClick={() => act(`${asText(side.title) || 'The side'} is taken out.`, removeSide(document, index))}
+              >
+                Take {asText(side.title) || 'this side'} out
+              </button>
+            </p>
+          </fieldset>
+        )
+      })}
       <p className="pb-2">
         <button type="button" className="btn" onClick={() => act('A side is added.', addSide(document))}>
           Add a side
