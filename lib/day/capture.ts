@@ -1,3 +1,4 @@
+import { MOMENT_IDS } from '../model/moment-ids'
 import { fromIso } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
 import { type CallRule, ruleTimes } from './call-rule'
@@ -34,6 +35,8 @@ export function captureOf(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<s
 interface Post {
   readonly shot: Shot
   readonly key: string
+  /** Where its moment comes among a cook's. */
+  readonly rank: number
   readonly cook: string
   readonly place: string
   readonly who: readonly string[]
@@ -66,6 +69,7 @@ function postsOf(shoot: Shoot, layout: Layout, cooks: readonly CookTimes[]): Pos
       {
         shot,
         key: `${cook.id}/${shot.at.moment}`,
+        rank: MOMENT_IDS.indexOf(shot.at.moment),
         cook: cook.id,
         place: shot.place ?? 'cooker',
         who: placed.people,
@@ -96,7 +100,9 @@ function ruleOf(call: Call, zero: number): CallRule {
 function caughtLive(posts: readonly Post[], others: readonly Stood[], member: number): boolean[] {
   const caught = posts.map(() => false)
   const held = new Map<string, { until: number; post: Post }>()
-  const order = posts.map((_, i) => i).sort((a, b) => at(posts, a, member) - at(posts, b, member) || a - b)
+  const order = posts
+    .map((_, i) => i)
+    .sort((a, b) => at(posts, a, member) - at(posts, b, member) || inOrder(posts, a, b))
   for (const i of order) {
     const post = posts[i] as Post
     const instant = post.instant[member] as number
@@ -109,6 +115,9 @@ function caughtLive(posts: readonly Post[], others: readonly Stood[], member: nu
   }
   return caught
 }
+/** At one instant a cook's moments come in their own order, then in the sheet's. */
+const inOrder = (posts: readonly Post[], a: number, b: number) =>
+  (posts[a] as Post).rank - (posts[b] as Post).rank || a - b
 const at = (posts: readonly Post[], i: number, member: number) => (posts[i] as Post).instant[member] as number
 
 /** When one person or camera stands ready: fetched from what they do, or straight from the moment before. */

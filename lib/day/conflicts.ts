@@ -120,15 +120,17 @@ function sliceConflicts(problem: DayProblem, draft: Draft): Conflict[] {
 }
 /** The slice may stand beside its wish: a must before the wrap outranks it, and a cook that runs late cannot help it. */
 function sliceBeside(
-  { clock, shoot }: DayProblem,
+  { clock, shoot, standing: running }: DayProblem,
   wished: string,
   at: number,
   say: (sentence: string) => Conflict[],
 ): Conflict[] {
-  const late = Math.round(at - clock.fromClock(wished))
-  if (Math.abs(late) <= SLICE_NEAR_MIN) return []
+  const beside = at - clock.fromClock(wished)
+  if (Math.abs(beside) <= SLICE_NEAR_MIN) return []
+  const late = Math.round(beside)
   const likely = formatClock(clock.toInstant(at), shoot.zone)
   if (late > 0) return say(`The first slice is likely at ${likely}, ${late} min after the wished ${wished}.`)
+  if (running) return say(`The first slice is likely at ${likely}, ${-late} min before the wished ${wished}.`)
   return say(
     `The first slice is likely at ${likely}, ${-late} min before the wished ${wished}: later, a shot that must be taken would not be over before the wrap at ${shoot.day?.wrap}.`,
   )

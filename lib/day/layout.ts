@@ -79,6 +79,8 @@ export interface Capture {
   readonly openLoop: { readonly each: Readonly<Record<string, number>>; readonly joint: number }
 }
 export interface Layout {
+  /** Laid out anew at this time: what was past, or began within ten minutes, stands as it was. Absent: a first layout. */
+  readonly asOf?: IsoTime
   /** Meat-on of the first cook; the zero of its moments. */
   readonly start: IsoTime
   /** Meat-on of every cook. */

@@ -1,5 +1,5 @@
 import { DROPPED } from './assign-moments'
-import { type Board, markLid } from './board'
+import { type Board, keepAside, markLid, takeBack } from './board'
 import { tieOf } from './clash'
 import type { Mode } from './crew'
 import type { Genes, Place } from './draft'
@@ -13,20 +13,19 @@ import { RULES } from './rules'
 export function placeMoments(board: Board, genes: Genes): (Place | null)[] {
   const { moments: jobs } = board.problem
   let wanted = jobs.map((job, i) => placeOne(board, job, i, modeFor(board, job, i, genes)))
-  const clean = [board.booking.copy(), board.away.copy(), board.lids.slice()] as const
+  keepAside(board)
   let stood = standTogether(board, wanted)
   // Who counted on the setup of a shot that fell out sets up for itself, and may now be in another's way.
   while (!asTied(board, wanted, stood)) {
     wanted = wanted.map((place, i) => (stood[i] ? place : null))
-    board.booking.restore(clean[0])
-    board.away.restore(clean[1])
-    board.lids.set(clean[2])
+    takeBack(board)
     stood = standTogether(board, wanted)
   }
   openLids(board)
   return stood
 }
 const asTied = (board: Board, wanted: readonly (Place | null)[], stood: readonly (Place | null)[]) =>
+  wanted.every((place, i) => !place || stood[i]) ||
   wanted.every((place, i) => !place || !stood[i] || stood[i].setupStart === tied(board, stood, i, place).setupStart)
 
 /** Binds those of `wanted` that can be had together. */
@@ -36,12 +35,8 @@ function standTogether(board: Board, wanted: readonly (Place | null)[]): (Place 
     board.momentMasks[i] = place ? place.mode.rollMask : null
   })
   const places = wanted.map((place, i) => place && tied(board, wanted, i, place))
-  // The heavier ones have their place first.
-  const order = jobs
-    .map((_, i) => i)
-    .sort((a, b) => frozen(board, b) - frozen(board, a) || weightAt(board, b) - weightAt(board, a) || a - b)
   const stood: number[] = []
-  for (const i of order) {
+  for (const i of board.byWeight) {
     const place = places[i]
     if (!place) continue
     if (!frozen(board, i) && (cutShort(board, places, stood, i, place) || fireOutranks(board, i, place))) {
@@ -59,7 +54,6 @@ const tied = (board: Board, places: readonly (Place | null)[], i: number, place:
   frozen(board, i) ? place : afterChain(board, places, i, place)
 
 const frozen = ({ problem }: Board, i: number) => (problem.standing?.moments[i]?.frozen ? 1 : 0)
-const weightAt = ({ problem }: Board, i: number) => (problem.moments[i] as MomentJob).weight
 
 /** On the sheet somebody would be in two of them at once. */
 function cutShort(
@@ -104,8 +98,8 @@ function placeOne(board: Board, job: MomentJob, i: number, mode: Mode | undefine
   const planned = start - job.standbySetup
   const announced = board.problem.standing?.moments[i]
   // They came when they were told to.
-  if (announced?.frozen && announced.place && announced.place.setupStart < start)
-    return { mode, setupStart: announced.place.setupStart, start, end, risk: 0 }
+  if (announced?.frozen && announced.place)
+    return { mode, setupStart: Math.min(start, announced.place.setupStart), start, end, risk: 0 }
   const setupStart = job.rule.by === 'clock' ? Math.min(planned, Math.floor(zero + job.rule.standby)) : planned
   if (!areThere(board, mode, planned, end)) return null
   return {
@@ -171,7 +165,7 @@ function bind(board: Board, job: MomentJob, place: Place): void {
 }
 
 /** The lid is off for these, filmed or not. */
-const OPENINGS = ['meat-on', 'turn', 'probe-in', 'off-heat'] as const
+export const OPENINGS = ['meat-on', 'turn', 'probe-in', 'off-heat'] as const
 function openLids(board: Board): void {
   const { problem, meatOn } = board
   problem.cooks.forEach((cook, c) => {

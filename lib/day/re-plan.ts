@@ -1,4 +1,5 @@
-import { fromIso } from '../plan/clock'
+import { quantileOf } from '../model/quantiles'
+import { fromIso, toIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import type { Instant } from '../units'
 import { DROPPED } from './assign-moments'
@@ -12,10 +13,12 @@ import type { FloatJob } from './float-job'
 import type { Layout, PlacedShot } from './layout'
 import { type MeatOnChoices, soonestMeatOn } from './meat-on'
 import type { MomentJob } from './moment-job'
+import { OPENINGS } from './place-moments'
 import { type DayProblem, dayProblem, minuteOf } from './problem'
 import { refineCalls } from './refine-calls'
 import { RULES } from './rules'
 import { type Found, searchDay } from './search'
+import type { ShotWindow } from './shot-window'
 import { sidesStanding } from './side-jobs'
 import type { Announced, Standing } from './standing'
 import { dutiesOf, toLayout } from './to-layout'
@@ -40,7 +43,8 @@ export function rePlan(shoot: Shoot, forecasts: ReadonlyMap<string, DayForecast>
   // Nobody has time for what-ifs now: no probes.
   const dropped = droppedOf(problem, { draft, genes }, { seed: options.seed, sweeps: 0, forecasts })
   const conflicts = conflictsOf(problem, draft, duties, dropped)
-  return toLayout(problem, draft, duties, { dropped, conflicts }, forecasts)
+  const asOf = toIso(options.now, shoot.zone)
+  return { ...toLayout(problem, draft, duties, { dropped, conflicts }, forecasts), asOf }
 }
 
 /** The search behind it; `stable: false` asks what the rest of the day would cost if nothing had been announced. */
@@ -74,7 +78,9 @@ function running(problem: DayProblem, previous: Layout, now: Instant, stable: bo
     earliest,
     meals: mealsOf(problem, previous).filter((m) => m.start <= earliest),
     moments: problem.moments.map((job) => announcedMoment(problem, job, previous, earliest)),
-    floats: problem.floats.map((job) => announcedFloat(problem, job, previous, earliest)),
+    floats: problem.floats.map((job) =>
+      announcedFloat(problem, job, previous, { earliest, now: clock.fromInstant(now), known }),
+    ),
   }
   return {
     ...problem,
@@ -144,9 +150,38 @@ function announcedMoment(problem: DayProblem, job: MomentJob, previous: Layout, 
   // What has slipped away from its announced time can still be staffed otherwise.
   return { place, frozen: zero + job.likely - job.before <= earliest }
 }
-function announcedFloat(problem: DayProblem, job: FloatJob, previous: Layout, earliest: number): Announced | null {
+function announcedFloat(
+  problem: DayProblem,
+  job: FloatJob,
+  previous: Layout,
+  { earliest, now, known }: { earliest: number; now: number; known: readonly (number | null)[] },
+): Announced | null {
   const place = placeOf(problem, job, previous)
-  return place && { place, frozen: place.setupStart < earliest }
+  return place && { place, frozen: place.setupStart < earliest && canStand(problem, job, place, now, known) }
+}
+/** Not where what it shows is not there yet, nor, before it rolls, where that is gone by then or the lid must be off. */
+function canStand(
+  { cooks }: DayProblem,
+  { windows, span, cook, lid }: FloatJob,
+  { start, end }: Place,
+  now: number,
+  known: readonly (number | null)[],
+): boolean {
+  const zero = known.map((m) => m ?? Number.POSITIVE_INFINITY)
+  const begun = start <= now
+  const fits = (w: ShotWindow) =>
+    w.lo.every((edge) => minuteOf(edge, zero) <= start + 1) &&
+    (begun || w.hi.every((edge) => minuteOf(edge, zero) >= end - 1))
+  if (!span && !windows.some(fits)) return false
+  return (
+    begun ||
+    lid !== 'shut' ||
+    OPENINGS.every((moment) => {
+      const times = cooks[cook]?.sorted(moment)
+      const at = times ? (zero[cook] as number) + quantileOf(times, 0.5) : Number.POSITIVE_INFINITY
+      return at >= end || at + RULES.lidOpenMin <= start - 1
+    })
+  )
 }
 
 function mealsOf({ clock, crew }: DayProblem, previous: Layout): MealPlace[] {

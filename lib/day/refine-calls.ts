@@ -1,3 +1,4 @@
+import { MOMENT_IDS } from '../model/moment-ids'
 import { chooseRule, ruleTimes } from './call-rule'
 import type { Mode } from './crew'
 import type { Draft } from './draft'
@@ -33,10 +34,13 @@ function heldUntil(jobs: readonly MomentJob[], modes: readonly (Mode | null)[], 
     const theirs = modes[j]
     return theirs && j !== k && other.cook === job.cook ? [{ other, theirs }] : []
   })
+  const rank = ({ moment }: MomentJob) => MOMENT_IDS.indexOf(moment)
+  const comesFirst = (other: MomentJob, t: number, m: number) =>
+    (other.times[m] as number) < t || (other.times[m] === t && rank(other) < rank(job))
   return job.times.map((t, m) => {
     const last = (test: (m: Mode) => boolean) => {
       const before = earlier.filter(
-        ({ other, theirs }) => (other.times[m] as number) <= t && touches(theirs, mode) && test(theirs),
+        ({ other, theirs }) => comesFirst(other, t, m) && touches(theirs, mode) && test(theirs),
       )
       return before.reduce<MomentJob | null>(
         (found, { other }) => (!found || (other.times[m] as number) >= (found.times[m] as number) ? other : found),

@@ -90,7 +90,9 @@ function callFor(problem: DayProblem, draft: Draft, job: MomentJob, place: Place
       for: job.shot.id,
       moment: job.moment,
       cook: cook.id,
-      standby: clock.toIso(rule.by === 'clock' ? Math.floor(zero + rule.standby) : Math.floor(place.setupStart)),
+      standby: clock.toIso(
+        Math.floor(Math.min(place.setupStart, rule.by === 'clock' ? zero + rule.standby : Infinity)),
+      ),
       window: { early: iso(window.early), likely: iso(window.likely), late: iso(window.late) },
       trigger: rule.by === 'trigger' ? { cook: cook.id, probe: rule.probe } : null,
       follows: rule.by === 'follows' ? { moment: rule.moment, after: seconds(Math.round(rule.afterMin * 60)) } : null,

@@ -3,6 +3,7 @@ import type { Shoot, Shot, Task } from '../../plan/shoot'
 import { roastOf, tasksOf } from '../../plan/side-tasks'
 import type { DayForecast } from '../day-forecast'
 import type { Call, Layout, PlacedShot } from '../layout'
+import { LIMITS } from './limits'
 import { servedForecast } from './served'
 import { type WallClock, wallClock } from './wall-clock'
 
@@ -54,6 +55,11 @@ export interface Facts {
 }
 
 export const isMoment = (edge: string): edge is MomentId => (MOMENT_IDS as readonly string[]).includes(edge)
+/** In a day laid out anew: past or about to begin by then, as it was told before; nobody plans it any more. */
+export const stands = ({ layout }: Facts, b: Booked): boolean =>
+  layout.asOf !== undefined && b.setup <= Date.parse(layout.asOf) + LIMITS.standsMs
+export const begun = ({ layout }: Facts, b: Booked): boolean =>
+  layout.asOf !== undefined && b.start <= Date.parse(layout.asOf)
 export const overlap = (a: Span, b: Span): boolean => a.start < b.end && b.start < a.end
 /** Somebody in sight of the fire; their hands stay free for what is shot at the cooker. */
 export const isWatch = (task: Task): boolean =>

@@ -94,6 +94,13 @@ function checkLeft(facts: Facts, d: Duty): Violation[] {
     })
 }
 
+/** Where it is told, a must at a moment may take the last one from a fire. */
+function leftForMusts({ layout, duties, booked }: Facts): Span[] {
+  if (!layout.conflicts.some((c) => c.rule === 'task-unstaffed')) return []
+  const musts = booked.filter((b) => b.shot.at && b.shot.priority === 'must').map(peopleSpan)
+  return duties.filter((d) => isWatch(d.task) && d.people.length === 0 && musts.some((m) => overlap(d, m)))
+}
+
 const BURNING: readonly string[] = ['ceramic-charcoal', 'kettle-charcoal']
 
 function checkWatched(facts: Facts, cook: string): Violation[] {
@@ -107,7 +114,7 @@ function checkWatched(facts: Facts, cook: string): Violation[] {
   // The fires of a shoot stand together: who watches one has the other in sight.
   const watches = facts.duties.filter((d) => isWatch(d.task) && d.people.length > 0)
   const atFire = facts.booked.filter((b) => b.shot.place === 'cooker' && b.people.length > 0).map(peopleSpan)
-  const [gap] = gapsIn({ start: lit, end: off }, [...watches, ...atFire])
+  const [gap] = gapsIn({ start: lit, end: off }, [...watches, ...atFire, ...leftForMusts(facts)])
   if (!gap) return checkLeftBurning(facts, cook, off, watches)
   return [
     violation(

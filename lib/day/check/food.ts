@@ -1,5 +1,5 @@
 import { sideOf } from '../../plan/side-tasks'
-import type { Booked, Facts } from './facts'
+import { type Booked, begun, type Facts } from './facts'
 import { LIMITS } from './limits'
 import { sideSpell } from './sides'
 import { type Violation, violation } from './violation'
@@ -8,7 +8,7 @@ import { type Violation, violation } from './violation'
 export function checkFood(facts: Facts): Violation[] {
   return facts.booked.flatMap((b) => {
     const state = b.shot.state
-    if (!state) return []
+    if (!state || begun(facts, b)) return []
     const side = sideOf(facts.shoot, b.shot.cook)
     const { from, to } = side ? sideSpell(facts, side, state) : spellOf(facts, b, state)
     // A shot at a moment goes where the moment goes; only the moment itself can be wrong for the food.

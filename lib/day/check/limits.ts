@@ -3,6 +3,8 @@ const MINUTE_MS = 60_000
 export const LIMITS = {
   /** Times are given to the minute. */
   graceMs: MINUTE_MS,
+  /** In a running day what begins so soon stands. */
+  standsMs: 10 * MINUTE_MS,
   firstMealWithinMs: 6 * 60 * MINUTE_MS,
   nextMealWithinMs: 6 * 60 * MINUTE_MS,
   mealMs: 30 * MINUTE_MS,

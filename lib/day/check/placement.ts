@@ -1,6 +1,6 @@
 import { type Instant, instant } from '../../units'
 import { lightBands } from '../sun'
-import { type Booked, type Facts, overlap, placeOf } from './facts'
+import { type Booked, type Facts, overlap, placeOf, stands } from './facts'
 import { LIMITS } from './limits'
 import { behindCamera } from './needs'
 import { type Violation, violation } from './violation'
@@ -16,7 +16,7 @@ const RULES: readonly ShotRule[] = [checkSetup, checkRoll, checkAfter, checkBetw
 function checkSetup(facts: Facts, b: Booked): Violation[] {
   const asked = (b.shot.setup ?? 0) * 1000
   const has = b.start - b.setup
-  if (!(has < asked - LIMITS.graceMs / 2) || standsReady(facts, b, asked)) return []
+  if (!(has < asked - LIMITS.graceMs / 2) || standsReady(facts, b, asked) || stands(facts, b)) return []
   const minutes = (ms: number) => Math.round(ms / 60_000)
   return [
     violation(
@@ -39,7 +39,7 @@ function standsReady(facts: Facts, b: Booked, asked: number): boolean {
     const before = facts.booked.filter((o) => o !== b && o.cameras.includes(camera) && o.start <= b.start)
     const holdsSince = (first: Booked) =>
       isLink(first) &&
-      first.start - first.setup >= asked - LIMITS.graceMs / 2 &&
+      (first.start - first.setup >= asked - LIMITS.graceMs / 2 || stands(facts, first)) &&
       operators.every((p) => first.people.includes(p)) &&
       before.every((o) => o.start < first.start || isLink(o))
     return before.some(holdsSince)

@@ -13,6 +13,7 @@ const elapsed = z.number().transform(seconds)
 const one = z.string().transform((name) => [name])
 
 const LAYOUT = z.object({
+  asOf: time.optional(),
   start: time,
   meatOn: z.record(z.string(), time).optional(),
   crewCall: time.optional(),
@@ -83,9 +84,10 @@ function completed(written: Written, shoot: Shoot): Layout {
     setupStart: s.setupStart ?? sooner(s.start, asked.get(s.id)?.setup ?? 0),
   }))
   const inTime = (texts: readonly string[]) => texts.toSorted((a, b) => Date.parse(a) - Date.parse(b))
-  const { lidOpenings, ...rest } = written
+  const { lidOpenings, asOf, ...rest } = written
   return {
     ...rest,
+    ...(asOf === undefined ? {} : { asOf }),
     ...(lidOpenings ? { lidOpenings } : {}),
     shots,
     meatOn: written.meatOn ?? { [shoot.cooks[0]?.id ?? '']: written.start },

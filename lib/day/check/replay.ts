@@ -3,7 +3,7 @@ import { firstReading } from './calls'
 import { type Booked, type Facts, placeOf } from './facts'
 import { LIMITS } from './limits'
 import { behindCamera } from './needs'
-import { readyAfterCall } from './standing'
+import { comesFirst, readyAfterCall } from './standing'
 import { type Violation, violation } from './violation'
 
 /** Allowed between a promised share and the one replayed here: rounding of times to the minute moves a few members. */
@@ -60,15 +60,11 @@ function standOf(facts: Facts, b: Booked): Stand | null {
 }
 
 function caughtLive(facts: Facts, stands: readonly Stand[], m: number): boolean[] {
-  return stands.map((s, i) => {
+  return stands.map((s) => {
     const instant = s.instants[m] as number
     const live = s.call.trigger !== null || s.call.follows !== null
     const readyCalled = readyAfterCall(facts, s.b, m, s.called[m] as number, live)
-    const comesFirst = (o: Stand, k: number) => {
-      const before = (o.instants[m] as number) - instant
-      return before < 0 || (before === 0 && k < i)
-    }
-    const held = stands.filter((o, k) => comesFirst(o, k) && holds(o, s))
+    const held = stands.filter((o) => o !== s && comesFirst(facts, o.b, s.b, m) && holds(o, s))
     const readyAfterOthers = held.map((o) => (o.instants[m] as number) + o.after + moveMs(o, s))
     const readyAt = Math.max(readyCalled, ...readyAfterOthers)
     return Number.isFinite(instant) && readyAt <= instant - s.before + LIMITS.graceMs

@@ -1,3 +1,4 @@
+import { MOMENT_IDS } from '../../model/moment-ids'
 import { type Booked, type Facts, placeOf } from './facts'
 import { LIMITS } from './limits'
 import { behindCamera } from './needs'
@@ -26,12 +27,19 @@ export function readyAfterCall(facts: Facts, b: Booked, member: number, called: 
 }
 
 function heldUntil(facts: Facts, b: Booked, x: string, member: number, called: number): number | null {
-  const instant = instantIn(facts, b, member)
   const untils = facts.booked
     .filter((o) => o !== b && o.shot.at && o.cook === b.cook && placeOf(o) === placeOf(b))
-    .filter((o) => o.people.includes(x) || o.cameras.includes(x))
-    .map((o) => ({ at: instantIn(facts, o, member), after: (o.shot.at?.after ?? 0) * 1000 }))
-    .filter(({ at, after }) => at <= instant && at + after >= called)
-    .map(({ at, after }) => at + after)
+    .filter((o) => (o.people.includes(x) || o.cameras.includes(x)) && comesFirst(facts, o, b, member))
+    .map((o) => instantIn(facts, o, member) + (o.shot.at?.after ?? 0) * 1000)
+    .filter((until) => until >= called)
   return untils.length === 0 ? null : Math.max(...untils)
+}
+
+/** Whether a member has the moment of `o` before that of `b`; at one instant a cook's moments come in their own order. */
+export function comesFirst(facts: Facts, o: Booked, b: Booked, member: number): boolean {
+  const apart = instantIn(facts, o, member) - instantIn(facts, b, member)
+  if (apart !== 0) return apart < 0
+  const ranks = [o, b].map(({ shot }) => MOMENT_IDS.indexOf(shot.at?.moment ?? 'first-slice'))
+  const [first, next] = ranks as [number, number]
+  return first < next || (first === next && facts.booked.indexOf(o) < facts.booked.indexOf(b))
 }

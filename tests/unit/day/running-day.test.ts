@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { type CommittedDay, openDay, readDay } from '../../../lib/cli/committed-days'
 import { checkLayout } from '../../../lib/day/check'
 import { layOutDay } from '../../../lib/day/lay-out'
 import { rePlan } from '../../../lib/day/re-plan'
@@ -38,6 +39,20 @@ describe('a running day laid out anew', () => {
   it('is the same for the same seed', () => {
     const again = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
     expect(JSON.stringify(again)).toBe(JSON.stringify(next))
+  })
+})
+
+describe('two cooks, the second with its fire lit and not on yet', () => {
+  const { shoot, forecasts } = openDay(readDay(40, 9) as CommittedDay)
+  const late = lateAtHalfTime(shoot, forecasts, 25, 5)
+  const next = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
+  it('break no rule, first or again', () => {
+    expect(checkLayout(shoot, late.previous, forecasts).map((v) => v.sentence)).toEqual([])
+    expect(checkLayout(shoot, next, late.later).map((v) => v.sentence)).toEqual([])
+  })
+  it('go on when they were announced', () => {
+    expect(fromIso(late.previous.meatOn.twin as string)).toBeGreaterThan(late.now)
+    expect(next.meatOn).toEqual(late.previous.meatOn)
   })
 })
 
