@@ -1,3 +1,4 @@
+import type { Drawing } from '@/lib/export/drawing'
 import { drawHeatLine, type HeatLineInput, heatLineFacts } from '@/lib/export/heat-line'
 import { readoutOf } from '@/lib/export/heat-line-readout'
 import { DrawingSvg, Figures } from './drawing'
@@ -12,6 +13,10 @@ const SHAPES = [
   { show: 'hidden min-[700px]:max-[879px]:block', width: 740, standing: false, withLanes: false },
   { show: 'min-[700px]:hidden', width: 362, standing: true, withLanes: false },
 ] as const
+
+/** The picture of the widest screens, as the first of the shapes draws it. */
+export const widestHeatLine = (props: HeatLineProps): Drawing =>
+  drawHeatLine({ ...props, width: SHAPES[0].width, standing: SHAPES[0].standing })
 
 /** Lying on wide screens, without lanes where it is narrower, standing on a phone; the same figures as a table below. */
 export function HeatLine(props: HeatLineProps) {

@@ -56,6 +56,14 @@ export interface DrawingAxis {
   readonly end: number
   readonly standing: boolean
 }
+/** Where a shot stands in the picture, px. */
+export interface ShotBox {
+  readonly id: string
+  readonly x1: number
+  readonly x2: number
+  readonly top: number
+  readonly height: number
+}
 export interface Drawing {
   readonly width: number
   readonly height: number
@@ -64,6 +72,8 @@ export interface Drawing {
   readonly marks: readonly Mark[]
   readonly tables: readonly DrawingTable[]
   readonly axis?: DrawingAxis
+  /** Each shot that has a box of its own. */
+  readonly boxes?: readonly ShotBox[]
 }
 
 export const line = (x1: number, y1: number, x2: number, y2: number, stroke: Stroke): LineMark => ({

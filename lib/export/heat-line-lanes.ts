@@ -4,6 +4,7 @@ import { fromIso } from '../plan/clock'
 import type { Shoot, Shot } from '../plan/shoot'
 import { sideTaskIds } from '../plan/side-tasks'
 import { later, seconds } from '../units'
+import type { ShotBox } from './drawing'
 import type { HeatFacts, HeatLineCook, HeatLineInput } from './heat-line-facts'
 import { momentFacts } from './heat-line-facts'
 import type { Frame } from './heat-line-frame'
@@ -41,6 +42,8 @@ export interface Lanes {
   readonly meals: readonly { x1: number; x2: number; top: number; bottom: number; meal: Meal }[]
   readonly lids: readonly { readonly x1: number; readonly x2: number }[]
   readonly lidY: number
+  /** Each shot's own box; none where shots in a row share one. */
+  readonly own: readonly ShotBox[]
   /** Where a moment's pole ends: the upper edge of the box it calls. */
   readonly feet: ReadonlyMap<MomentId, number>
 }
@@ -66,10 +69,14 @@ export function lanesOf(input: HeatLineInput, facts: HeatFacts, frame: Frame): L
     meals: layout.meals.flatMap((meal) => mealBoxes(meal, layout.meals, lanes, frame)),
     lids: lidOpenings(input, facts, frame),
     lidY,
+    own: crowded ? [] : lanes.flatMap(ownBoxes),
     feet: poleFeet(input, lanes),
   }
 }
 export const bottomOf = (lane: Lane) => lane.top + lane.height
+
+const ownBoxes = ({ top, height, boxes }: Lane): ShotBox[] =>
+  boxes.map(({ id, x1, x2 }) => ({ id, x1, x2, top: top + 1, height: height - 3 }))
 
 function cameraLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
   const numbers = shotNumbers(shoot)

@@ -47,7 +47,15 @@ export function drawLying(input: HeatLineInput, known: HeatFacts): Drawing {
   letterNever(sheet, facts, frame)
   const height = bottom + (lanes ? 30 : 10)
   const { width, title } = input
-  return { width, height, title, marks: sheet.marks(), tables: heatTables(input, facts), axis: axisOf(axis, false) }
+  return {
+    width,
+    height,
+    title,
+    marks: sheet.marks(),
+    tables: heatTables(input, facts),
+    axis: axisOf(axis, false),
+    ...(lanes ? { boxes: lanes.own } : {}),
+  }
 }
 
 /** Room that "dark" and its time need at the right edge, px. */

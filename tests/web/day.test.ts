@@ -146,6 +146,36 @@ describe.sequential('a shot as a whole', () => {
   }, 60_000)
 })
 
+describe.sequential('tasks and crew', () => {
+  it('a task is added, written in its cells with what is wrong beneath, taken out and had again', async () => {
+    await press('Add a task')
+    await page.getByLabel(/^Title of task/).last().fill('Baste with butter')
+    await field('Begin of Baste with butter').fill('meat on')
+    await field('Interval of Baste with butter').fill('soon')
+    const says = page.locator('.cell.wrong', { has: field('Interval of Baste with butter') }).locator('.says')
+    await expect.poll(() => says.textContent(), { timeout: 20_000 }).toMatch(/soon/)
+    await field('Interval of Baste with butter').fill('45 min')
+    await expect.poll(() => says.count(), { timeout: 20_000 }).toBe(0)
+    await saved()
+    const basted = { title: 'Baste with butter', from: 'meat-on', to: 'pull', takes: '5 min', every: '45 min' }
+    expect((await stored()).tasks.at(-1)).toMatchObject(basted)
+    await press('Take this task out')
+    await expect.poll(() => field('Begin of Baste with butter').count()).toBe(0)
+    await press('Undo')
+    await saved()
+    expect((await stored()).tasks.at(-1)).toMatchObject(basted)
+  }, 60_000)
+
+  it('what was typed a moment ago is taken back by the page’s undo', async () => {
+    const first = (await stored()).people[0].id
+    await page.getByText('The crew', { exact: true }).click()
+    await field('Person 1').fill('hannah')
+    await press('Undo the last change')
+    await expect.poll(() => field('Person 1').inputValue(), { timeout: 20_000 }).toBe(first)
+    expect(await page.getByText(/saved elsewhere/).count()).toBe(0)
+  }, 60_000)
+})
+
 describe.sequential('on a phone', () => {
   it('nothing runs off the side, everything pressed is as large as a thumb, and axe finds nothing', async () => {
     await page.setViewportSize({ width: 390, height: 844 })

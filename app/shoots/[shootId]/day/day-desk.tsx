@@ -1,5 +1,5 @@
 'use client'
-import { useCallback, useMemo, useRef, useState } from 'react'
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react'
 import { addShot, shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
@@ -17,6 +17,7 @@ import { Crew } from './crew'
 import type { CurveView } from './curve-view'
 import type { DayView } from './day-view'
 import { DoesNotFit, Holds } from './does-not-fit'
+import { LaneGrips, type LanePicture } from './lane-grips'
 import { OfferedShots } from './offered-shots'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
@@ -29,6 +30,9 @@ import { type Trial, useTrial } from './use-trial'
 import { WhatIf } from './what-if'
 
 interface DayDeskProps {
+  readonly heatLine: ReactNode
+  /** Where its boxes stand; null where there is none. */
+  readonly picture: LanePicture | null
   readonly shootId: string
   readonly version: number
   readonly document: ShootDocument
@@ -40,7 +44,7 @@ interface DayDeskProps {
 }
 
 /** The day edited where it stands: tried out in this browser as it is typed, saved, and laid out by the server. */
-export function DayDesk({ shootId, version, document: written, view: laid, curve, units }: DayDeskProps) {
+export function DayDesk({ shootId, version, document: written, view: laid, curve, units, ...drawn }: DayDeskProps) {
   const saved = useSaved(shootId, version, written)
   const { document, change } = saved
   const { act, last, undo } = useActions(document, change)
@@ -83,6 +87,20 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   }
   return (
     <>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the engine is fetched once somebody is about to draw */}
+      <div className="relative" onFocus={warm} onPointerEnter={warm}>
+        {drawn.heatLine}
+        {drawn.picture && laid && view && (
+          <LaneGrips
+            picture={drawn.picture}
+            document={document}
+            drawn={laid}
+            view={view}
+            act={actAndOpen}
+            attempt={setHeld}
+          />
+        )}
+      </div>
       {view && (
         <div className="cols-fit">
           <DoesNotFit view={view} document={document} act={actAndOpen} />
@@ -122,8 +140,8 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           attempt={setHeld}
         />
         <p className="small mt-2">
-          A bar at the left edge marks a shot that happens once, when the meat says. Draw any other along its line to
-          pin it to a minute; draw one of these to wish the whole cook sooner or later.
+          A bar at the left edge marks a shot that happens once, when the meat says. Draw any other along its line, or
+          its box under the heat line, to pin it to a minute; draw one of these to wish the whole cook sooner or later.
         </p>
         <OfferedShots document={document} act={actAndOpen} />
         <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />

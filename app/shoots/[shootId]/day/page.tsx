@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { Suspense } from 'react'
 import type { UnitSystem } from '@/lib/units'
-import { HeatLine } from '../../../ui/heat-line'
+import { HeatLine, type HeatLineProps, widestHeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
 import { factsOf, layoutReady, type OpenShoot, openShoot } from '../../../workbench'
@@ -12,6 +12,7 @@ import './day.css'
 import { curveViewOf } from './curve-view'
 import { DayDesk } from './day-desk'
 import { dayViewOf } from './day-view'
+import type { LanePicture } from './lane-grips'
 
 export const metadata: Metadata = { title: 'Day' }
 export const dynamic = 'force-dynamic'
@@ -46,11 +47,13 @@ async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
   const layout = laid.ok ? laid.layout : null
   const first = open.shoot.cooks[0]?.id ?? ''
   const forecasts = layout ? forecastsBehind(open.shoot, layout) : null
+  const input = layout && forecasts && heatLineInput(open.shoot, forecasts, layout, true, units)
   return (
     <>
-      {layout && forecasts && <HeatLine {...heatLineInput(open.shoot, forecasts, layout, true, units)} />}
       {!laid.ok && <NoLayout problems={laid.problems} />}
       <DayDesk
+        heatLine={input && <HeatLine {...input} />}
+        picture={input && pictureOf(input)}
         shootId={open.id}
         version={open.version}
         document={open.document}
@@ -60,4 +63,9 @@ async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
       />
     </>
   )
+}
+
+function pictureOf(input: HeatLineProps): LanePicture | null {
+  const { width, height, axis, boxes = [] } = widestHeatLine(input)
+  return axis ? { size: { width, height }, axis, boxes } : null
 }

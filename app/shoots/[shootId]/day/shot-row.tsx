@@ -1,14 +1,13 @@
 'use client'
-import { setAt, shotsOf, valueAt } from '@/lib/plan/edit'
-import { canPin, pinShot } from '@/lib/plan/edit-shots'
+import { shotsOf, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { Cell } from './cell'
-import { clockWords } from './clock-words'
 import type { DayAxis, ShotRow as Row } from './day-view'
 import { COLUMNS, shotCells } from './shot-cells'
-import { type Hold, ShotTrack } from './shot-track'
+import { shotMove } from './shot-move'
+import { ShotTrack } from './shot-track'
 
 export interface RowProps {
   readonly document: ShootDocument
@@ -101,35 +100,18 @@ function aroundWords(document: ShootDocument, index: number): string {
 }
 
 function Track({ row, axis, title, ...props }: RowProps & { row: Row; axis: DayAxis; title: string }) {
-  const { document, index, slice } = props
-  const zone = typeof document.zone === 'string' ? document.zone : 'UTC'
-  const shot = shotsOf(document)[index]
-  const first = valueAt(document, '/cooks/0/id')
-  const ofFirst = shot?.cook === undefined || shot.cook === first
-  const hold: Hold = canPin(shot) ? 'pin' : shot?.at !== undefined && ofFirst && slice !== null ? 'wish' : 'fixed'
-  const edited = (at: number): ShootDocument => {
-    if (hold === 'pin') return pinShot(document, row.id, clockWords(at, zone))
-    const moved = (slice ?? 0) + at - (row.place?.start ?? at)
-    const chance = valueAt(document, '/day/slice/chance')
-    return setAt(document, '/day/slice', { at: clockWords(moved, zone), ...(chance === undefined ? {} : { chance }) })
-  }
+  const { document, slice } = props
+  const move = shotMove(document, row, title, slice)
   return (
     <ShotTrack
       row={row}
       axis={axis}
-      zone={zone}
+      zone={typeof document.zone === 'string' ? document.zone : 'UTC'}
       title={title}
-      pinned={shot?.pin !== undefined}
-      hold={hold}
-      onTry={(at) => props.attempt(at === null ? null : edited(at))}
-      onSet={(at) => {
-        const clock = clockWords(at, zone)
-        props.act(
-          hold === 'pin' ? `${title} is pinned at ${clock}.` : `The first slice is wished at ${sliceOf(edited(at))}.`,
-          edited(at),
-        )
-      }}
+      pinned={move.pinned}
+      hold={move.hold}
+      onTry={(at) => props.attempt(at === null ? null : move.movedTo(at))}
+      onSet={(at) => props.act(move.told(at), move.movedTo(at))}
     />
   )
 }
-const sliceOf = (document: ShootDocument) => String(valueAt(document, '/day/slice/at'))

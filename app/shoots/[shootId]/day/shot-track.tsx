@@ -1,10 +1,9 @@
 'use client'
 import { clockWords } from './clock-words'
 import type { DayAxis, ShotRow } from './day-view'
+import type { Hold } from './shot-move'
 import { useShift } from './use-shift'
 
-/** How a shot may be moved on the axis: held to the clock, with the whole cook, or not at all. */
-export type Hold = 'pin' | 'wish' | 'fixed'
 interface TrackProps {
   readonly row: ShotRow
   readonly axis: DayAxis
