@@ -33,6 +33,20 @@ const WHERE: Part[] = [
 ]
 const ALONE: Part[] = [{ id: 'alone', roles: ['presenter', 'cook', 'camera', 'stylist'] }]
 
+/** On every third day one or two dishes beside the roast, and a shot of one in some state. */
+function anySides(seed: number): { readonly sides?: Part[]; readonly shots: Part[] } {
+  if (seed % 3 !== 0) return { shots: [] }
+  const { uniform } = chanceOf(seed, 3, 4)
+  const pick = <T>(from: readonly T[]): T => from[Math.floor(uniform() * from.length)] as T
+  const when = [{ ready: 'pull' }, { ready: 'off-heat' }, {}, { from: 'meat-on' }, { from: 'probe-in' }]
+  const sides = Array.from({ length: pick([1, 2]) }, (_, i): Part => {
+    const needs = pick([{}, { needs: ['stylist'] }, { needs: ['camera'] }])
+    return { id: `side-${i}`, title: `Side ${i}`, takes: `${pick([20, 55, 180])} min`, ...pick(when), ...needs }
+  })
+  const filmed = { title: 'A side', cook: 'side-0', state: pick(['raw', 'cooking', 'hot']), needs: ['camera'] }
+  return { sides, shots: [{ id: 'filmed', free: true, setup: '2 min', roll: '3 min', place: 'cooker', ...filmed }] }
+}
+
 /** A day nobody planned: random crew, shots of every form, lids, places and priorities. */
 export function anyDay(seed: number) {
   const { uniform } = chanceOf(seed, 1, 2)
@@ -61,11 +75,14 @@ export function anyDay(seed: number) {
     }
   })
   const cameras = ['A', 'B', 'C'].slice(0, pick([1, 2, 3])).map((id) => ({ id }))
+  const alone = uniform() < 0.15
+  const beside = alone ? { shots: [] } : anySides(seed)
   const parsed = parseShoot(
     gardenDocument({
-      people: uniform() < 0.15 ? ALONE : people,
+      people: alone ? ALONE : people,
       cameras,
-      shots: [...FOURTEEN, ...extra],
+      shots: [...FOURTEEN, ...extra, ...beside.shots],
+      ...(beside.sides ? { sides: beside.sides } : {}),
       day: pick(DAYS),
       ...(uniform() < 0.5 ? pick(WHERE) : {}),
     }),
