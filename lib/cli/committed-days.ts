@@ -1,8 +1,11 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
+import { newBoard } from '../day/board'
 import type { DayForecast } from '../day/day-forecast'
+import type { Draft, Genes } from '../day/draft'
 import { type DayProblem, dayProblem } from '../day/problem'
 import { PRICES, RULES } from '../day/rules'
+import { layDraft } from '../day/scheduler'
 import { toCookPlan } from '../plan/cook-plan'
 import { parseShoot } from '../plan/parse'
 import type { Shoot, ShootDocument } from '../plan/shoot'
@@ -17,8 +20,8 @@ export interface Best {
   readonly prices: string
   /** What was spent on finding it, s of one core. */
   readonly searchedS: number
-  /** No day can cost less, as a solver proved; absent where none was asked. */
-  readonly bound?: number
+  /** The day itself: whoever doubts its cost lays it out again. */
+  readonly genes?: Genes
 }
 export interface CommittedDay extends RandomDay {
   readonly shots: number
@@ -53,6 +56,14 @@ export const seedsOf = (shots: number): number[] =>
 
 /** The day as it was committed; a new one is drawn from its seed. */
 export const dayOf = (shots: number, seed: number): RandomDay => readDay(shots, seed) ?? realisticDay(shots, seed)
+
+/** The best day known, costed as the rules are now; null where nothing lays it out any more. */
+export function bestOf(problem: DayProblem, { genes, searchedS }: Best): (Best & { readonly draft: Draft }) | null {
+  if (!genes || genes.momentMode.length !== problem.moments.length || genes.order.length !== problem.floats.length)
+    return null
+  const draft = layDraft(newBoard(problem), genes)
+  return { cost: draft.cost, prices: pricesNow(), searchedS, genes, draft }
+}
 
 export function writeDay(day: CommittedDay): void {
   writeFileSync(fileOf(day.shots, day.seed), `${JSON.stringify(day)}\n`)

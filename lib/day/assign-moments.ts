@@ -30,10 +30,9 @@ export function assignMoments(
       best = { loss, modes: [...chosen] }
       return
     }
-    const earlier = order.slice(0, depth)
-    const options = (jobs[i] as MomentJob).modes.map((_, mode) => ({
+    const options = usual(jobs[i] as MomentJob).map((mode) => ({
       mode,
-      more: lossOf(jobs, clashes, meatOn, chosen, earlier, i, mode) + (costs[i]?.[mode] ?? 0),
+      more: lossOf(jobs, clashes, meatOn, chosen, order, depth, mode) + (costs[i]?.[mode] ?? 0),
     }))
     for (const { mode, more } of [...options, { mode: DROPPED, more: (jobs[i] as MomentJob).weight }].sort(byCost)) {
       chosen[i] = mode
@@ -44,6 +43,7 @@ export function assignMoments(
   visit(0, 0)
   return improved(jobs, clashes, meatOn, costs, order, best.modes)
 }
+const usual = ({ modes }: MomentJob) => modes.flatMap(({ crossed }, mode) => (crossed ? [] : [mode]))
 const byCost = (a: { more: number }, b: { more: number }) => a.more - b.more
 
 /** One shot at a time is staffed anew or dropped while that lessens the whole loss: the tree may have been cut short. */
@@ -60,13 +60,13 @@ function improved(
     order.reduce((sum, i, depth) => {
       const mode = modes[i] as number
       if (mode === DROPPED) return sum + (jobs[i] as MomentJob).weight
-      return sum + lossOf(jobs, clashes, meatOn, modes, order.slice(0, depth), i, mode) + (costs[i]?.[mode] ?? 0)
+      return sum + lossOf(jobs, clashes, meatOn, modes, order, depth, mode) + (costs[i]?.[mode] ?? 0)
     }, 0)
   let least = whole()
   for (let again = true; again; ) {
     again = false
     for (const i of order)
-      for (let mode = DROPPED; mode < (jobs[i] as MomentJob).modes.length; mode++) {
+      for (const mode of [DROPPED, ...usual(jobs[i] as MomentJob)]) {
         const kept = modes[i] as number
         modes[i] = mode
         const loss = whole()
@@ -77,18 +77,20 @@ function improved(
   return modes
 }
 
-/** What shot i loses to (or takes from) the shots staffed before it. */
+/** What the shot at `depth` in the order loses to (or takes from) the shots before it. */
 export function lossOf(
   jobs: readonly MomentJob[],
   clashes: ClashTable,
   meatOn: ArrayLike<number>,
   modes: ArrayLike<number>,
-  others: readonly number[],
-  i: number,
+  order: readonly number[],
+  depth: number,
   mode: number,
 ): number {
+  const i = order[depth] as number
   let loss = 0
-  for (const j of others) {
+  for (let k = 0; k < depth; k++) {
+    const j = order[k] as number
     const other = modes[j] as number
     if (other === DROPPED) continue
     // Twice its share: a shot missed in more than half of the cooks is better dropped, and said so.

@@ -24,21 +24,23 @@ export interface Board {
   readonly followers: readonly (readonly number[])[]
   /** Floats that want the lid open or shut. */
   readonly lidded: readonly number[]
+  /** Moment shots that stand already, then the heavier ones: in this order they have their place. */
+  readonly byWeight: readonly number[]
+  readonly aside: Aside
   /** The last few moment layers tried. */
   readonly bases: Base[]
 }
+type Aside = Pick<Board, 'booking' | 'away' | 'lids'>
 /** Minutes of the day between which it may roll. */
 export type OpenWindow = { readonly lo: number; readonly hi: number; readonly window: ShotWindow }
 export const LID_OPEN = 1
 export const LID_SHUT = 2
 
 export function newBoard(problem: DayProblem): Board {
-  const { clock, crew, floats } = problem
+  const { floats } = problem
   return {
     problem,
-    booking: new Booking(clock.length, crew.words),
-    away: new Booking(clock.length, crew.words),
-    lids: new Uint8Array(clock.length * Math.max(1, problem.cooks.length)),
+    ...grids(problem),
     meatOn: [],
     crewCall: 0,
     lastEnd: 0,
@@ -47,8 +49,32 @@ export function newBoard(problem: DayProblem): Board {
     windows: [],
     followers: floats.map((_, i) => floats.flatMap((job, j) => (j !== i && job.after.includes(i) ? [j] : []))),
     lidded: floats.flatMap((job, i) => (job.lid === 'any' ? [] : [i])),
+    byWeight: byWeight(problem),
+    aside: grids(problem),
     bases: [],
   }
+}
+const grids = ({ clock, crew, cooks }: DayProblem): Aside => ({
+  booking: new Booking(clock.length, crew.words),
+  away: new Booking(clock.length, crew.words),
+  lids: new Uint8Array(clock.length * Math.max(1, cooks.length)),
+})
+function byWeight({ moments, standing }: DayProblem): number[] {
+  const frozen = (i: number) => (standing?.moments[i]?.frozen ? 1 : 0)
+  const weight = (i: number) => moments[i]?.weight ?? 0
+  return moments.map((_, i) => i).sort((a, b) => frozen(b) - frozen(a) || weight(b) - weight(a) || a - b)
+}
+
+/** Who is bound as it stands, to be taken back. */
+export function keepAside({ booking, away, lids, aside }: Board): void {
+  aside.booking.restore(booking)
+  aside.away.restore(away)
+  aside.lids.set(lids)
+}
+export function takeBack({ booking, away, lids, aside }: Board): void {
+  booking.restore(aside.booking)
+  away.restore(aside.away)
+  lids.set(aside.lids)
 }
 
 export function markLid(board: Board, cook: number, lid: 'open' | 'shut' | 'any', from: number, to: number): void {

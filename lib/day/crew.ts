@@ -19,6 +19,15 @@ export interface Mode {
   /** Bound while it is set up, and while it rolls. */
   readonly setupMask: Mask
   readonly rollMask: Mask
+  /** Somebody is behind a camera that is another's: seldom any better, and need not be tried as often. */
+  readonly crossed?: boolean
+}
+const MOST_PICKS = 6
+/** One of the ways to staff a shot; seldom one in which cameras are crossed. */
+export function anyMode(modes: readonly Mode[], random: () => number): number {
+  let mode = Math.floor(random() * modes.length)
+  for (let k = 1; k < MOST_PICKS && modes[mode]?.crossed; k++) mode = Math.floor(random() * modes.length)
+  return mode
 }
 const MOST_MODES = 48
 const MOST_STAFFINGS = 2000
@@ -60,9 +69,10 @@ export function modesFor(crew: Crew, shot: Shot): Mode[] {
   const pairs = cameraSets(crew, cameraCount, shot.camera).flatMap((cameras) =>
     teams.map((people) => ({ cameras, people })),
   )
-  return evenly(pairs, MOST_MODES).map(({ cameras, people }) =>
+  const modes = evenly(pairs, MOST_MODES).map(({ cameras, people }) =>
     modeOf(crew, people.slice(0, operatorCount), people.slice(operatorCount), cameras, shot.locked === true),
   )
+  return modes.every((mode) => mode.crossed) ? modes.map((mode) => ({ ...mode, crossed: false })) : modes
 }
 function evenly<T>(all: readonly T[], most: number): T[] {
   if (all.length <= most) return [...all]
@@ -72,7 +82,12 @@ const anyOperator = (crew: Crew) => candidatesFor(crew, 'camera').length > 0
 
 export function modeOf(crew: Crew, operators: number[], hands: number[], cameras: number[], locked: boolean): Mode {
   const all = maskOf(crew, [...operators, ...hands], cameras)
-  return { operators, hands, cameras, setupMask: all, rollMask: locked ? maskOf(crew, [], cameras) : all }
+  const rollMask = locked ? maskOf(crew, [], cameras) : all
+  return { operators, hands, cameras, setupMask: all, rollMask, crossed: !locked && crosses(crew, operators, cameras) }
+}
+function crosses(crew: Crew, operators: readonly number[], cameras: readonly number[]): boolean {
+  const all = candidatesFor(crew, 'camera')
+  return operators.some((p) => !cameras.includes(all.indexOf(p) % crew.cameras.length))
 }
 
 /** Operators are interchangeable: only ascending sets of cameras. */

@@ -183,26 +183,27 @@ function momentCost(problem: DayProblem, meatOn: readonly number[], moments: rea
   order.forEach((i, depth) => {
     const job = jobs[i] as (typeof jobs)[number]
     const mode = modes[i] as number
-    const earlier = order.slice(0, depth)
     if (mode === DROPPED) cost += job.weight
     else
       cost +=
-        lossOf(jobs, clashes, meatOn, modes, earlier, i, mode) +
-        (standsReady(jobs, modes, earlier, i) ? 0 : PRICES.newStand)
+        lossOf(jobs, clashes, meatOn, modes, order, depth, mode) +
+        (standsReady(jobs, modes, order, depth) ? 0 : PRICES.newStand)
   })
   return cost
 }
 
-/** Whether its cameras and operators stood at an earlier moment of the same cook and place. */
+/** Whether cameras and operators of the one at `depth` stood at an earlier moment of the same cook and place. */
 function standsReady(
   jobs: DayProblem['moments'],
   modes: readonly number[],
-  earlier: readonly number[],
-  i: number,
+  order: readonly number[],
+  depth: number,
 ): boolean {
+  const i = order[depth] as number
   const job = jobs[i] as DayProblem['moments'][number]
   const mode = job.modes[modes[i] as number] as Mode
-  for (const j of earlier) {
+  for (let k = 0; k < depth; k++) {
+    const j = order[k] as number
     const other = jobs[j] as DayProblem['moments'][number]
     const theirs = other.modes[modes[j] as number]
     if (theirs && other.cook === job.cook && other.place === job.place && sameStand(theirs, mode)) return true

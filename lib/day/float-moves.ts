@@ -1,4 +1,4 @@
-import type { Mode } from './crew'
+import { anyMode, type Mode } from './crew'
 import type { DayState } from './day-state'
 import { AS_ANNOUNCED, type Place } from './draft'
 import { findFloat, fitsAt, mustWait, openWindows, spanTimes } from './place-float'
@@ -38,7 +38,7 @@ function settle(state: DayState, i: number, was: Place | null, offset: number, r
   const { modes, roll } = state.job(i)
   const kind = random()
   const same = was ? Math.max(0, modes.indexOf(was.mode)) : 0
-  const mode = was && random() < 0.4 ? same : pick(random, modes.length)
+  const mode = was && random() < 0.4 ? same : anyMode(modes, random)
   if (state.board.problem.standing?.floats[i]?.place && random() < 0.3)
     return findFloat(state.board, i, mode, AS_ANNOUNCED)
   if (was && kind < 0.45)
@@ -57,7 +57,7 @@ function fill(state: DayState, random: () => number): void {
   const lost = lostOf(state)
   const i = lost[pick(random, lost.length)]
   if (i === undefined) return
-  const place = findFloat(state.board, i, pick(random, state.job(i).modes.length), 0)
+  const place = findFloat(state.board, i, anyMode(state.job(i).modes, random), 0)
   if (place) state.put(i, place)
 }
 const lostOf = (state: DayState): number[] => {
@@ -79,7 +79,7 @@ function rescue(state: DayState, random: () => number): boolean {
   const i = oneLost(state, random)
   if (i === undefined) return band(state, random)
   const { modes } = state.job(i)
-  const mode = modes[pick(random, modes.length)] as Mode
+  const mode = modes[anyMode(modes, random)] as Mode
   const at = whereMomentsLeave(state, i, mode, random)
   return at !== null && force(state, i, mode, at, random)
 }
@@ -194,7 +194,7 @@ function swap(state: DayState, random: () => number): boolean {
     const open = openWindows(state.board, state.job(k), k)[0]
     const { modes } = state.job(k)
     const own = modes.indexOf((k === i ? a : b).mode)
-    const mode = random() < 0.5 && own >= 0 ? own : pick(random, modes.length)
+    const mode = random() < 0.5 && own >= 0 ? own : anyMode(modes, random)
     const place = open && findFloat(state.board, k, mode, Math.max(0, start - open.lo))
     if (place) state.put(k, place)
   }

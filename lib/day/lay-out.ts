@@ -34,7 +34,7 @@ export function layOutLike(
   const bare = dayProblem(shoot, forecasts)
   const { seed, sweeps = defaultSweeps(bare) } = options
   // A first staffing of the moments tells whose crew already stands there; the search proper then knows shorter holds.
-  const first = searchDay(bare, like ? { seed, sweeps: 0, from: like } : { seed, sweeps: Math.ceil(sweeps / 8) })
+  const first = searchDay(bare, like ? { seed, sweeps: 0, from: like } : { seed, sweeps: Math.ceil(sweeps / 4) })
   const near = like !== undefined
   const found = searchDay(refineCalls(bare, first.draft), { seed, sweeps, from: first.genes, near })
   const problem = refineCalls(bare, found.draft)

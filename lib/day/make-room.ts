@@ -1,5 +1,5 @@
 import { DROPPED } from './assign-moments'
-import type { Mode } from './crew'
+import { anyMode, type Mode } from './crew'
 import type { DayState } from './day-state'
 import { copyGenes, type Genes } from './draft'
 import { force, meet, oneLost } from './float-moves'
@@ -18,7 +18,7 @@ export function makeRoom(state: DayState, genes: Genes, random: () => number): b
   if (i === undefined) return false
   const job = state.job(i)
   if (random() < WITH_MEAT && moveMeat(state, genes, job.cook, random)) state.rebase(copyGenes(genes), random)
-  const mode = job.modes[pick(random, job.modes.length)] as Mode
+  const mode = job.modes[anyMode(job.modes, random)] as Mode
   const at = anywhere(state, i, random)
   if (!at) return false
   restaffBeside(state, genes, mode, at, random)
@@ -69,7 +69,7 @@ function restaffBeside(
     const { modes, weight } = problem.moments[k] as MomentJob
     let [best, least] = [DROPPED, weight + random() * NOISE]
     for (const [m, other] of modes.entries()) {
-      if (meet(other.rollMask, mode.setupMask)) continue
+      if (other.crossed || meet(other.rollMask, mode.setupMask)) continue
       let loss = random() * NOISE
       for (const [j, theirs] of genes.momentMode.entries())
         if (j !== k && theirs !== DROPPED) loss += pairLoss(problem, base.meatOn, k, m, j, theirs)

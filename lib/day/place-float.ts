@@ -34,6 +34,7 @@ function inSomeMode(board: Board, job: FloatJob, open: readonly OpenWindow[], fi
   if (!job.span && count > 1 && !fitsSomewhere(board, job, open, offset)) return null
   for (let k = 0; k < count; k++) {
     const mode = job.modes[(first + k) % count] as Mode
+    if (mode.crossed && k > 0) continue
     const place = job.span ? placeSpan(board, job, mode) : placeInWindows(board, job, mode, open, offset)
     if (place) return place
   }

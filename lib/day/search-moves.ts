@@ -1,5 +1,5 @@
 import { DROPPED } from './assign-moments'
-import type { Mode } from './crew'
+import { anyMode, type Mode } from './crew'
 import type { Genes } from './draft'
 import type { DayProblem } from './problem'
 import { restaffAround } from './staff-moments'
@@ -30,15 +30,14 @@ const momentModeMove =
   (problem: DayProblem): Move =>
   (genes, random) => {
     const i = pick(random, genes.momentMode.length)
-    const modes = problem.moments[i]?.modes.length ?? 0
-    genes.momentMode[i] = random() < 0.1 ? DROPPED : pick(random, modes)
+    genes.momentMode[i] = random() < 0.1 ? DROPPED : anyMode(problem.moments[i]?.modes ?? [], random)
   }
 /** One moment's shot is staffed otherwise, and those around it make room. */
 const restaffMove =
   (problem: DayProblem): Move =>
   (genes, random) => {
     const i = pick(random, genes.momentMode.length)
-    genes.momentMode[i] = pick(random, problem.moments[i]?.modes.length ?? 0)
+    genes.momentMode[i] = anyMode(problem.moments[i]?.modes ?? [], random)
     restaffAround(problem, minutesOf(problem, genes), genes.momentMode, i, random)
   }
 const minutesOf = ({ meatOn }: DayProblem, genes: Genes) =>

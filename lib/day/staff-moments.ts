@@ -37,6 +37,7 @@ export function restaffAround(
     const job = problem.moments[i] as MomentJob
     let [best, least] = [DROPPED, job.weight + random() * NOISE]
     for (let mode = 0; mode < job.modes.length; mode++) {
+      if (job.modes[mode]?.crossed && mode !== modes[i]) continue
       let loss = mode === modes[i] ? 0 : random() * NOISE
       for (let j = 0; j < modes.length && loss < least; j++) {
         const other = modes[j] as number
