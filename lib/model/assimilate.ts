@@ -8,6 +8,7 @@ import { type AsItWent, asItWent, endedAt } from './as-it-went'
 import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
 import { type CookerFit, fitCooker } from './cooker-fit'
+import type { Drift } from './cooker-path'
 import type { Course } from './course'
 import { dot } from './dense'
 import { Discrepancy } from './discrepancy'
@@ -22,7 +23,7 @@ import type { MomentId } from './moment-ids'
 import { momentsGiven } from './moments-given'
 import { type Chance, chanceOf } from './random'
 import { insideMeat } from './reading-watch'
-import { binsOf, type Mark, type Reading, type Sample, samplesOf } from './readings'
+import { type Bin, binsOf, type Mark, type Reading, type Sample, samplesOf } from './readings'
 import { windAtCookerMpS } from './setting'
 import { type Run, SAMPLE_S, type Setting } from './simulate'
 import { drawLatents, driftOf, type Latents, type Member, type MemberInput, memberOf } from './spread'
@@ -39,6 +40,10 @@ export interface AssimilateOptions {
   readonly kernel?: KernelName
   /** The last fit of this cook, to begin from. */
   readonly last?: Fit | undefined
+  /** What `prepared` made of the same plan, seed and kernel. */
+  readonly of?: Prepared | undefined
+  /** The members' cooks end at the slice: nobody asks for the peak of a roast left whole. */
+  readonly endsAtSlice?: boolean
 }
 /** What the fit has found, for the words about it and for the next one. */
 export interface Fit {
@@ -71,7 +76,7 @@ const DISCREPANCY_STREAM = 11
 const BEYOND_S = 90
 
 export function assimilate(plan: CookPlan, observed: Observed, options: AssimilateOptions): Assimilated {
-  const of = prepared(plan, options.seed, cookAllBy(options.kernel ?? 'plain'))
+  const of = options.of ?? prepared(plan, options.seed, cookAllBy(options.kernel ?? 'plain'))
   return new Assimilation(plan, of, observed, options).run()
 }
 
@@ -159,7 +164,7 @@ class Assimilation {
     return { ...this.of.setting, course: short, endsAtSlice: true }
   }
 
-  private fitProbe(bins: ReturnType<typeof binsOf>, names: readonly FittedName[], cooker: CookerFit) {
+  private fitProbe(bins: readonly Bin[], names: readonly FittedName[], cooker: CookerFit) {
     const setting = this.settingUntilNow()
     const at = names.map((name) => (name === 'level' ? cooker.level : { mean: 0, sd: 1 }))
     const centre = Float64Array.from(at, ({ mean }) => mean)
@@ -178,7 +183,7 @@ class Assimilation {
     return { fit, centre, spread, discrepancy, at }
   }
 
-  private member(latents: Latents, drift: Chance): Member {
+  private member(latents: Latents, drift: Drift): Member {
     const member = memberOf(latents, this.input, drift)
     const { ventDelayS } = this.went
     return ventDelayS === undefined ? member : { ...member, ventDelayS }
@@ -188,59 +193,49 @@ class Assimilation {
   private ensemble(
     names: readonly FittedName[],
     cooker: CookerFit,
-    bins: ReturnType<typeof binsOf>,
-    fitted: ReturnType<Assimilation['fitProbe']> | undefined,
+    bins: readonly Bin[],
+    fitted: Fitted | undefined,
   ): Forecast {
     const { seed } = this.options
     const own = Array.from({ length: this.members }, (_, m) => drawLatents(seed, m))
     const latents = own.map((z) => (fitted ? this.drawn(z, names, fitted) : this.leveled(z, cooker)))
     const drift = (m: number) => (this.nowS > 0 ? cooker.drift(driftOf(seed, m)) : driftOf(seed, m))
     const plain = (m: number) => this.member(latents[m] as Latents, drift(m))
-    const setting: Setting = { ...this.of.setting, course: this.went.course }
-    const shifts = fitted ? this.shifts(bins, fitted, names, latents, cooker, setting) : undefined
-    const draw = (m: number) => {
-      const member = plain(m)
-      return { ...member, probeBiasK: member.probeBiasK + (shifts?.aheadK[m] ?? 0) }
-    }
+    const setting: Setting = { ...this.of.setting, course: this.went.course, endsAtSlice: this.options.endsAtSlice }
+    const shifts = fitted ? this.shifts(bins, fitted, names, cooker, setting) : undefined
+    const lastS = this.core.at(-1)?.timeS ?? 0
+    const settles = (m: number) => shifts && { atS: lastS, offK: shifts.settle(m) }
+    const draw = (m: number): Member => ({ ...plain(m), settles: settles(m) })
     const drawn = latents.map((_, m) => draw(m))
     const runs = this.cookAll(setting, drawn)
     const of = { ...this.of, setting, course: this.went.course, draw }
     const forecast = forecastFrom(this.plan, of, drawn, runs, { seed, kernel: this.kernel })
-    return this.happened(shifts ? bent(forecast, shifts) : forecast)
+    return this.happened(shifts ? bent(forecast, shifts, lastS) : forecast)
   }
 
   private leveled(z: Latents, { level }: CookerFit): Latents {
     return { ...z, level: level.mean + level.sd * z.level }
   }
-  private drawn(z: Latents, names: readonly FittedName[], { fit, centre, spread }: Fitted): Latents {
-    const u = drawnAbout(fit, valuesOf(z, names))
-    return withValues(
-      z,
-      names,
-      u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x),
-    )
+  private drawn(z: Latents, names: readonly FittedName[], fitted: Fitted): Latents {
+    return withValues(z, names, setOf(fitted, drawnAbout(fitted.fit, valuesOf(z, names))))
   }
 
   /**
    * Each member's discrepancy: as the readings leave it at the time ahead that counts next, the likely pull or the next
-   * instant that hangs on the probe; and its mean on the way.
+   * instant that hangs on the probe; and its mean on the way. It is settled as the member comes to now, from what its probe
+   * has read by then.
    */
   private shifts(
-    bins: ReturnType<typeof binsOf>,
+    bins: readonly Bin[],
     fitted: Fitted,
     names: readonly FittedName[],
-    latents: readonly Latents[],
     cooker: CookerFit,
     setting: Setting,
   ): Shifts {
-    const { discrepancy } = fitted
-    const best = this.member(withValues(MIDDLE, names, setOf(fitted)), cooker.drift(undefined))
+    const { discrepancy, fit } = fitted
+    const best = this.member(withValues(MIDDLE, names, setOf(fitted, fit.u)), cooker.drift(undefined))
     const [likely] = this.cookAll({ ...setting, endsAtSlice: true }, [best])
     const aheadS = this.aheadS(likely as Run)
-    const until = this.cookAll(
-      this.settingUntilNow(),
-      latents.map((z) => this.member(z, cooker.drift(undefined))),
-    )
     const ahead = discrepancy.at(aheadS)
     const knots = Array.from({ length: Math.ceil((this.nowS + LATER_S) / PATH_KNOT_S) + 1 }, (_, i) => {
       const knot = discrepancy.at(i * PATH_KNOT_S)
@@ -248,15 +243,16 @@ class Assimilation {
         ahead.varianceK2 > 1e-9 ? discrepancy.between(i * PATH_KNOT_S, ahead, aheadS) / ahead.varianceK2 : 0
       return { weights: knot.weights, shared }
     })
-    const aheadK: number[] = []
-    const pathK = until.map((run, m) => {
-      const leftK = Float64Array.from(bins, ({ timeS, tempC }) => tempC - between(run.trace.probeC, timeS))
-      const mean = dot(ahead.weights, leftK)
+    const aheadK = new Float64Array(this.members)
+    const pathK: Float64Array[] = []
+    const settle = (m: number) => (readAt: (timeS: number) => number) => {
+      const leftK = Float64Array.from(bins, ({ timeS, tempC }) => tempC - readAt(timeS))
       const own = Math.sqrt(ahead.varianceK2) * chanceOf(this.options.seed, m, DISCREPANCY_STREAM).normal()
-      aheadK.push(mean + own)
-      return Float64Array.from(knots, ({ weights, shared }) => dot(weights, leftK) + shared * own)
-    })
-    return { aheadK, pathK }
+      pathK[m] = Float64Array.from(knots, ({ weights, shared }) => dot(weights, leftK) + shared * own)
+      aheadK[m] = dot(ahead.weights, leftK) + own
+      return aheadK[m]
+    }
+    return { aheadK, pathK, settle }
   }
   private aheadS({ moments }: Run): number {
     const next = (['pull', 'off-heat', 'first-slice'] as const).find((id) => this.went.pastS[id] === undefined)
@@ -312,11 +308,13 @@ const LATER_S = 7200
 const PATH_KNOT_S = 300
 type Fitted = ReturnType<Assimilation['fitProbe']>
 interface Shifts {
-  readonly aheadK: readonly number[]
+  readonly aheadK: Float64Array
   readonly pathK: readonly Float64Array[]
+  /** Of a member, when it has come to now. */
+  readonly settle: (m: number) => (readAt: (timeS: number) => number) => number
 }
-const setOf = ({ fit, centre, spread }: Fitted) =>
-  fit.u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
+const setOf = ({ centre, spread }: Fitted, u: Float64Array) =>
+  u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
 
 /** A sampled signal between its minutes. */
 function between(samples: ArrayLike<number>, timeS: number): number {
@@ -336,14 +334,16 @@ function along(path: Float64Array, timeS: number): number {
   return a + (place - i) * ((path[i + 1] as number) - a)
 }
 /** The trace's probe with the discrepancy as it goes, in place of that at the time ahead. */
-function bent(forecast: Forecast, { aheadK, pathK }: Shifts): Forecast {
+function bent(forecast: Forecast, { aheadK, pathK }: Shifts, settledS: number): Forecast {
   const { trace } = forecast
   const probeC = trace.probeC.slice()
   const before = Math.round(-trace.startS / trace.stepS)
   pathK.forEach((path, m) => {
     for (let i = before; i < trace.count; i++) {
       const place = m * trace.count + i
-      probeC[place] = (probeC[place] as number) - (aheadK[m] as number) + along(path, (i - before) * trace.stepS)
+      const timeS = (i - before) * trace.stepS
+      const offK = timeS > settledS ? (aheadK[m] as number) : 0
+      probeC[place] = (probeC[place] as number) - offK + along(path, timeS)
     }
   })
   return Object.defineProperties({} as Forecast, {

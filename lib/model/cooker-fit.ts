@@ -4,7 +4,7 @@
  * A Kalman filter on whole minutes, and its smoother; what is not read stays as the model draws it.
  */
 import type { CookerHabits } from './cooker'
-import { DRIFT_KNOT_S, driftStep } from './cooker-path'
+import { DRIFT_KNOT_S, type Drift, driftStep } from './cooker-path'
 import type { Chance } from './random'
 import type { Sample } from './readings'
 
@@ -35,7 +35,7 @@ export interface CookerFit {
   readonly level: { readonly mean: number; readonly sd: number }
   readonly seen: boolean
   /** A member's drift: the past as it was, the future from the member's own stream. */
-  readonly drift: (own: Chance | undefined) => Chance
+  readonly drift: (own: Chance | undefined) => Drift
 }
 
 export function fitCooker(
@@ -55,14 +55,14 @@ export function fitCooker(
   }
   if (seen.size === 0) return unseen(habits, step, minutes)
   const filtered = filter(law, start, seen, noiseK2, minutes)
-  const smooth = smoothed(law, filtered)
+  const smooth = smoothed(law, filtered).map(driftK)
   const last = filtered[filtered.length - 1] as State
   const bias = last.mean[3] as number
   const leftK2 = last.cov[3 * STATES + 3] as number
   const told = 1 - Math.min(1, leftK2 / (biasVarianceK2 || 1))
   const roots = { last: rootOf(last.cov), kick: rootOf(law.kick) }
   return {
-    pastK: smooth.map(driftK),
+    pastK: smooth,
     biasK: bias,
     biasVarianceK2: leftK2,
     level: {
@@ -83,7 +83,13 @@ function unseen(habits: CookerHabits, step: Step, minutes: number): CookerFit {
     biasVarianceK2: habits.levelSdK ** 2,
     level: { mean: 0, sd: 1 },
     seen: false,
-    drift: (own) => kicks(step, (k) => (k <= minutes || own === undefined ? 0 : undefined), own),
+    drift: (own) => {
+      let beforeK = 0
+      return followed((minute) => {
+        beforeK = minute <= minutes || own === undefined ? 0 : step.keep * beforeK + step.kickK * own.normal()
+        return beforeK
+      })
+    },
   }
 }
 
@@ -169,15 +175,15 @@ function smoothed(law: Law, states: readonly State[]): Float64Array[] {
   return means
 }
 
-/** Standard normals that bring the cooker's own drift onto the path. */
+/** The past as it was, then a future drawn from where it has come to. */
 function driftFrom(
-  smooth: readonly Float64Array[],
+  smooth: readonly number[],
   last: State,
   law: Law,
   step: Step,
   roots: { readonly last: Matrix; readonly kick: Matrix },
   own: Chance | undefined,
-): Chance {
+): Drift {
   let state: Float64Array | undefined
   let spare = new Float64Array(STATES)
   const future = () => {
@@ -191,35 +197,19 @@ function driftFrom(
     return state
   }
   let before = 0
-  return kicks(
-    step,
-    (k) => {
-      const past = smooth[k]
-      // the path is joined where it is, whatever is left open of its last value
-      if (k === smooth.length) before = driftK(smooth[k - 1] as Float64Array) - driftK(future())
-      if (past) return driftK(past)
-      before *= step.keep
-      return Math.max(-MOST_DRIFT_K, Math.min(MOST_DRIFT_K, driftK(future()) + before))
-    },
-    own,
-  )
+  return followed((k) => {
+    const past = smooth[k]
+    if (past) return past
+    // the path is joined where it is, whatever is left open of its last value
+    if (k === smooth.length) before = (smooth[k - 1] as number) - driftK(future())
+    before *= step.keep
+    return Math.max(-MOST_DRIFT_K, Math.min(MOST_DRIFT_K, driftK(future()) + before))
+  })
 }
 const driftK = (state: Float64Array) =>
   Math.max(-MOST_DRIFT_K, Math.min(MOST_DRIFT_K, (state[0] as number) + (state[1] as number)))
 
-/** The normals for a path given minute by minute; where it is not, the member's own. */
-function kicks({ keep, kickK }: Step, pathAt: (minute: number) => number | undefined, own: Chance | undefined): Chance {
-  let minute = 0
-  let beforeK = 0
-  const normal = () => {
-    minute++
-    const wantedK = pathAt(minute)
-    const n = wantedK === undefined ? (own?.normal() ?? 0) : kickK > 0 ? (wantedK - keep * beforeK) / kickK : 0
-    beforeK = keep * beforeK + kickK * n
-    return n
-  }
-  return { normal, uniform: () => 0.5 }
-}
+const followed = (path: (minute: number) => number): Drift => ({ path, normal: () => 0, uniform: () => 0.5 })
 function drawn(mean: Float64Array, root: Matrix, own: Chance | undefined): Float64Array {
   if (own === undefined) return mean
   const normals = Float64Array.from({ length: STATES }, () => own.normal())
@@ -227,15 +217,15 @@ function drawn(mean: Float64Array, root: Matrix, own: Chance | undefined): Float
   return mean.map((x, i) => x + (off[i] as number))
 }
 
+const of = (m: Matrix, i: number, j: number) => m[i * STATES + j] as number
 /** The next minute's state, written to `out`: this is asked for each minute of each member. */
 function goOn(out: Float64Array, state: Float64Array, turn: Matrix, root: Matrix, own: Chance): Float64Array {
   const [n0, n1, n2] = [own.normal(), own.normal(), own.normal()]
-  const at = (m: Matrix, i: number, j: number) => m[i * STATES + j] as number
-  const [fast, slow, slope, bias] = state as unknown as Four
-  out[0] = at(turn, 0, 0) * fast + at(root, 0, 0) * n0
-  out[1] = at(turn, 1, 1) * slow + at(turn, 1, 2) * slope + at(root, 1, 1) * n1
-  out[2] = at(turn, 2, 1) * slow + at(turn, 2, 2) * slope + at(root, 2, 1) * n1 + at(root, 2, 2) * n2
-  out[3] = bias
+  const [fast, slow, slope] = [state[0] as number, state[1] as number, state[2] as number]
+  out[0] = of(turn, 0, 0) * fast + of(root, 0, 0) * n0
+  out[1] = of(turn, 1, 1) * slow + of(turn, 1, 2) * slope + of(root, 1, 1) * n1
+  out[2] = of(turn, 2, 1) * slow + of(turn, 2, 2) * slope + of(root, 2, 1) * n1 + of(root, 2, 2) * n2
+  out[3] = state[3] as number
   return out
 }
 

@@ -45,6 +45,8 @@ const DRIFT_LEAST = 0.7
 /** The fire no longer holds its set point when the most it has would leave the cooker this far below. */
 const SHORT_K = 15
 
+/** Where a cooker's drift comes from: kicks by chance, or a path that is asked for minute by minute, in order, K. */
+export type Drift = Chance & { readonly path?: (minute: number) => number }
 /** What one member's cooker is like. */
 export interface CookerMember {
   readonly levelK: number
@@ -55,7 +57,7 @@ export interface CookerMember {
   readonly lossFactor: number
   /** Where in its swing the thermostat stands at meat-on, share of a period. */
   readonly cyclePhase: number
-  readonly chance: Chance
+  readonly chance: Drift
 }
 /** Where the cooker stands, and with what. */
 export interface CookerSite extends CookerWeather {
@@ -349,10 +351,12 @@ export class Cooker {
   private driftAt(timeS: number): number {
     const place = timeS * (1 / DRIFT_KNOT_S)
     const knot = Math.floor(place)
-    while (this.drift.length < knot + 2)
-      this.drift.push(
-        this.driftKeep * (this.drift[this.drift.length - 1] as number) + this.driftKick * this.member.chance.normal(),
-      )
+    const { chance } = this.member
+    while (this.drift.length < knot + 2) {
+      const last = this.drift.length - 1
+      const kicked = () => this.driftKeep * (this.drift[last] as number) + this.driftKick * chance.normal()
+      this.drift.push(chance.path ? chance.path(last + 1) : kicked())
+    }
     const a = this.drift[knot] as number
     return a + (place - knot) * ((this.drift[knot + 1] as number) - a)
   }

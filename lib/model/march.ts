@@ -4,7 +4,7 @@ import { driveOf } from './cook-cells'
 import type { Cooker } from './cooker-path'
 import { crossing, hasMet, peakAt } from './crossing'
 import { Meat, tempAt } from './meat'
-import { type Body, bodyOf, type Leg, type Peak, type Roast, slicedOf } from './roast'
+import { type Body, bodyOf, type Leg, type Peak, type Roast, readBetween, slicedOf } from './roast'
 import { LEAST_STEP_S, SAMPLE_S, type Setting, SKIN_ERROR_K, SLOW_AFTER_S } from './simulate'
 import type { Member } from './spread'
 import type { Stand } from './stand'
@@ -25,6 +25,7 @@ export class PlainRoast implements Roast {
   private cores: [number, number] | undefined
   private lastStepS = 0
   private beforeS = 0
+  private offK = 0
 
   constructor(
     setting: Setting,
@@ -46,10 +47,17 @@ export class PlainRoast implements Roast {
   get probeC() {
     return this.read(this.meat.nodesC)
   }
-  private read = (nodesC: Float64Array) => tempAt(this.body.probe, nodesC) + this.member.probeBiasK
+  private read = (nodesC: Float64Array) => tempAt(this.body.probe, nodesC) + this.member.probeBiasK + this.offK
   nodesC = () => this.meat.nodesC.slice()
   slice = () => slicedOf(this.body, this.nodesC(), this.meat.peakC.slice(), this.meat.logKill, this.meat.lossFrac())
   trace = () => this.samples
+  readAt = (timeS: number) => {
+    const { probeC } = this.samples
+    return readBetween((n) => probeC[n] as number, probeC.length, this.timeS, this.probeC, timeS)
+  }
+  offProbe(byK: number) {
+    this.offK = byK
+  }
   seekPeak() {
     this.cores = [this.coreC, this.coreC]
   }

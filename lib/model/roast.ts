@@ -5,7 +5,7 @@ import type { Watch } from './crossing'
 import { fireIn } from './fire'
 import { warmUpFuelKg } from './fuel'
 import { type Place, placeIn } from './meat'
-import type { Run, Setting } from './simulate'
+import { type Run, SAMPLE_S, type Setting } from './simulate'
 import type { Member } from './spread'
 import type { Stand } from './stand'
 import type { Skin } from './surface'
@@ -31,6 +31,9 @@ export interface Roast {
   readonly coreC: number
   /** What the probe reads, or would read were it in. */
   readonly probeC: number
+  /** What the probe read at a time until now, and what it is off by from now on. */
+  readonly readAt: (timeS: number) => number
+  offProbe(byK: number): void
   /** From now on the core's peak is looked for. */
   seekPeak(): void
   readonly peak: Peak | undefined
@@ -42,6 +45,15 @@ export interface Roast {
   trace(): Run['trace']
 }
 export type Sliced = Pick<Run, 'lossFrac' | 'lethalityLog' | 'lethalityAt' | 'peakC' | 'slicedC' | 'place' | 'exponent'>
+
+/** Between samples a minute apart, and from the last of them to what is read now. */
+export function readBetween(sampleAt: (n: number) => number, count: number, nowS: number, nowC: number, timeS: number) {
+  const n = Math.min(count - 1, Math.max(0, Math.floor(timeS / SAMPLE_S)))
+  const fromS = n * SAMPLE_S
+  const fromC = sampleAt(n)
+  const [toS, toC] = n + 1 < count ? [fromS + SAMPLE_S, sampleAt(n + 1)] : [nowS, nowC]
+  return toS > fromS ? fromC + Math.min(1, Math.max(0, (timeS - fromS) / (toS - fromS))) * (toC - fromC) : fromC
+}
 
 /** What is fixed of a member's roast. */
 export interface Body {

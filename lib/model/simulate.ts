@@ -23,7 +23,7 @@ export interface Setting {
   readonly pressurePa: number
   readonly nodes?: number
   /** The run is over at the first slice, and the peak of a roast left whole is not looked for. */
-  readonly endsAtSlice?: boolean
+  readonly endsAtSlice?: boolean | undefined
   /** Longest step while roasting; searing takes half of it. */
   readonly stepS?: number
 }

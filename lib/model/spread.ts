@@ -1,5 +1,6 @@
 /** What we do not know of a cook, and one member's draw from it. */
 import type { CookerHabits } from './cooker'
+import type { Drift } from './cooker-path'
 import { type Chance, chanceOf } from './random'
 
 /**
@@ -75,7 +76,14 @@ export interface Member {
   readonly probeBiasK: number
   readonly restAirK: number
   /** The cooker's own stream, for its drift. */
-  readonly drift: Chance
+  readonly drift: Drift
+  /** What readings leave open of the probe is settled in the midst of the cook. */
+  readonly settles?: Settles
+}
+/** Asked once at a time, with what the probe has read by then: what it is off by from then on, K. */
+export interface Settles {
+  readonly atS: number
+  readonly offK: (readAt: (timeS: number) => number) => number
 }
 export interface MemberInput {
   readonly startC: number
@@ -151,7 +159,7 @@ export const drawMember = (seed: number, m: number, input: MemberInput): Member 
   memberOf(drawLatents(seed, m), input, driftOf(seed, m))
 
 /** The member that draws come to. */
-export function memberOf(z: Latents, { startC, thicknessSpread, habits }: MemberInput, drift: Chance): Member {
+export function memberOf(z: Latents, { startC, thicknessSpread, habits }: MemberInput, drift: Drift): Member {
   const log = ({ centre = 1, log: sd }: { centre?: number; log: number }, normal: number) =>
     centre * Math.exp(sd * normal)
   const tied = (share: number, own: number) => share * z.shared + Math.sqrt(1 - share * share) * own

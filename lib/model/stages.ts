@@ -43,6 +43,7 @@ class Stages {
   private nextLid = 0
   private searLevelC: number | undefined
   private stallCheck = { timeS: 0, coreC: -Infinity }
+  private settlesS: number
 
   constructor(
     private readonly setting: Setting,
@@ -54,6 +55,7 @@ class Stages {
     this.litKg = fire.litKg
     this.stand = standOf(setting.course.stages[0] ?? LEFT_WHOLE, setting, member, this.warm)
     this.stepS = setting.stepS ?? STEP_S
+    this.settlesS = member.settles?.atS ?? Infinity
   }
 
   *run(): Marching<Run> {
@@ -196,14 +198,29 @@ class Stages {
   /** Marches to a time, or to the instant a signal passes its level; true where it did. */
   private *march(untilS: number, watch?: Watch): Marching<boolean> {
     const goalS = Math.min(untilS, LONGEST_S)
-    if (watch && hasMet(watch, watch.signal === 'probe' ? this.roast.probeC : this.cooker.readingC(this.t))) return true
+    if (this.met(watch)) return true
     // a stage with a time limit is waited out; only one that waits for a reading alone can be given up
     const forever = watch !== undefined && untilS === Infinity
     while (this.t < goalS && !(forever && this.stalled())) {
-      const endS = Math.min(goalS, this.nextLidS(), forever ? this.nextStallS() : Infinity)
-      if (yield* this.leg(endS, watch)) return true
+      if (this.settled() && this.met(watch)) return true
+      const endS = Math.min(goalS, this.nextLidS(), forever ? this.nextStallS() : Infinity, this.settlesS)
+      if (yield* this.leg(endS, this.isOpen(watch) ? watch : undefined)) return true
     }
     return false
+  }
+  private met(watch: Watch | undefined): boolean {
+    if (!watch || !this.isOpen(watch)) return false
+    return hasMet(watch, watch.signal === 'probe' ? this.roast.probeC : this.cooker.readingC(this.t))
+  }
+  /** Until it is settled what the probe is off by, readings alone say what it has come to. */
+  private isOpen = (watch: Watch | undefined) => watch?.signal !== 'probe' || this.settlesS === Infinity
+
+  /** Settles what the probe is off by as soon as it is time; true where it just was. */
+  private settled(): boolean {
+    if (this.t < this.settlesS) return false
+    this.settlesS = Infinity
+    this.roast.offProbe(this.member.settles?.offK(this.roast.readAt) ?? 0)
+    return true
   }
   /** As far as nothing is done to the cooker; true where the watch is met. The cooker's own path says when it meets one. */
   private *leg(endS: number, watch: Watch | undefined, toPeak = false): Marching<boolean> {

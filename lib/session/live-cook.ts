@@ -1,10 +1,10 @@
 import { asServed } from '../day/slice-wait'
 import type { DayState } from '../log/day-state'
 import { type Assimilated, assimilate, type Fit } from '../model/assimilate'
-import type { LidOpening } from '../model/cook'
+import type { CookPlan, LidOpening } from '../model/cook'
 import type { Forecast } from '../model/forecast'
-import { forecastCook } from '../model/forecast-cook'
-import type { KernelName } from '../model/kernels'
+import { forecastCook, type Prepared, prepared } from '../model/forecast-cook'
+import { cookAllBy, type KernelName } from '../model/kernels'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import { quantileOf, sortedCopy } from '../model/quantiles'
 import { watchInput } from '../model/read-summary'
@@ -16,8 +16,8 @@ import { type Instant, later, type Seconds, seconds } from '../units'
 import { asDone, type ObservedCook, observedCook } from './observed-cook'
 import { type Expected, Z } from './session'
 
-/** Enough for middle and early end; a plan is told with twice as many. */
-const MEMBERS = 128
+/** Enough for middle and early end, and quick; a plan is told with more. */
+export const LIVE_MEMBERS = 64
 
 export interface CookInput {
   readonly shoot: Shoot
@@ -32,6 +32,8 @@ export interface CookInput {
 export interface KeptCook {
   readonly key: string
   readonly plan: Forecast
+  /** Of the plan as it was done so far. */
+  readonly done: { readonly key: string; readonly of: Prepared } | undefined
   readonly last: Fit | undefined
 }
 /** A cook as it stands: its forecast, the plan's, and what the readings did to it. */
@@ -48,17 +50,22 @@ export interface CookNow {
 
 export function cookNow(input: CookInput, kept: KeptCook | undefined): { now: CookNow; kept: KeptCook } {
   const { shoot, cook, told, now, planned, lids, kernel } = input
-  const options = { seed: shoot.seed ?? 1, members: MEMBERS, kernel }
+  const options = { seed: shoot.seed ?? 1, members: LIVE_MEMBERS, kernel }
   const asPlanned = toCookPlan(shoot, cook, lids)
   const key = JSON.stringify([asPlanned, options])
   const known = kept?.key === key ? kept : undefined
   const plan = known?.plan ?? forecastCook(asPlanned, options)
   const seen = observedCook(told, cook.id, planned, now)
   const observed = { readings: seen.readings, marks: seen.marks, nowS: (now - seen.meatOn) / 1000 }
-  const given = seen.begun
-    ? assimilate(asDone(asPlanned, seen, now), observed, { ...options, last: known?.last })
-    : undefined
-  const forecast = asServed(shoot, cook.id, given?.forecast ?? plan, toIso(seen.meatOn, shoot.zone))
+  const done = seen.begun ? preparedAs(asDone(asPlanned, seen, now), known?.done, options) : undefined
+  const given =
+    done && assimilate(done.plan, observed, { ...options, last: known?.last, of: done.of, endsAtSlice: true })
+  const forecast = asServed(
+    shoot,
+    cook.id,
+    given ? withPeak(given.forecast, plan) : plan,
+    toIso(seen.meatOn, shoot.zone),
+  )
   const pastS = given?.pastS ?? Object.fromEntries(seen.marks.map(({ moment, t }) => [moment, t]))
   return {
     now: {
@@ -71,8 +78,23 @@ export function cookNow(input: CookInput, kept: KeptCook | undefined): { now: Co
       watched: given ? watchReadings(watchInput(plan, given, observed)) : [],
       expected: expectedOf(cook.id, forecast, seen.meatOn, pastS),
     },
-    kept: { key, plan, last: given?.fit ?? known?.last },
+    kept: { key, plan, done, last: given?.fit ?? known?.last },
   }
+}
+
+/** What a fire that is fed, or a lid that is lifted, leaves as it was need not be prepared anew. */
+function preparedAs(plan: CookPlan, known: KeptCook['done'], { seed, kernel }: { seed: number; kernel: KernelName }) {
+  const key = JSON.stringify(plan)
+  return { key, plan, of: known?.key === key ? known.of : prepared(plan, seed, cookAllBy(kernel)) }
+}
+
+/** A live cook is followed to its slice; its peak comes as long after off-heat as the plan's. */
+function withPeak(forecast: Forecast, plan: Forecast): Forecast {
+  const [off, peak, offNow] = [plan.moments['off-heat'], plan.moments['carryover-peak'], forecast.moments['off-heat']]
+  if (!off || !peak || !offNow) return forecast
+  const afterS = quantileOf(sortedCopy(peak.map((t, m) => t - (off[m] as number)).filter(Number.isFinite)), 0.5)
+  const moments = { ...forecast.moments, 'carryover-peak': offNow.map((t) => t + afterS) }
+  return Object.create(forecast, { moments: { value: moments, enumerable: true } }) as Forecast
 }
 
 const EARLY = 0.05

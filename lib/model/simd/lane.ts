@@ -3,7 +3,7 @@ import { driveAt } from '../cook-cells'
 import { KNOT_S } from '../cooker-path'
 import { peakAt } from '../crossing'
 import { boilableOf, lossFracOf, rawAt } from '../meat'
-import { type Body, bodyOf, type Leg, type MemberFire, type Peak, type Roast, slicedOf } from '../roast'
+import { type Body, bodyOf, type Leg, type MemberFire, type Peak, type Roast, readBetween, slicedOf } from '../roast'
 import { SAMPLE_S, type Setting } from '../simulate'
 import type { Member } from '../spread'
 import type { Stand } from '../stand'
@@ -16,6 +16,7 @@ const AHEAD = 121
 
 export class Lane implements Roast {
   readonly body: Body
+  private offK = 0
 
   constructor(
     private readonly kernel: Kernel,
@@ -40,7 +41,16 @@ export class Lane implements Roast {
     const { below, part } = this.body.probe
     const a = this.row(at.NODES_AT + below * at.NODE + at.TEMP)
     const b = this.row(at.NODES_AT + (below + 1) * at.NODE + at.TEMP)
-    return a + part * (b - a) + this.member.probeBiasK
+    return a + part * (b - a) + this.member.probeBiasK + this.offK
+  }
+  readAt = (timeS: number) => {
+    const sampleAt = (n: number) =>
+      this.kernel.f32[(at.SAMPLES_AT + this.lane * at.LANE_SAMPLES + n * at.SAMPLE + 12) >> 2] as number
+    return readBetween(sampleAt, this.state(at.SAMPLES), this.timeS, this.probeC, timeS)
+  }
+  offProbe(byK: number) {
+    this.offK = byK
+    this.setWide(at.PROBE_BIAS, this.member.probeBiasK + byK)
   }
   nodesC() {
     return this.column(at.TEMP)
