@@ -81,7 +81,7 @@ function Install() {
       Install it, by what the phone says:
       <div className="mt-2 grid grid-cols-1 gap-x-10 gap-y-4 sm:grid-cols-2">
         <section aria-label="A phone that says: profile downloaded">
-          <h3>It says “Profile Downloaded”</h3>
+          <p className="font-bold">It says “Profile Downloaded”</p>
           <ol className="mt-1 list-[lower-alpha] pl-6 text-base">
             <li className="py-1">Open Settings. At the top, tap “Profile Downloaded”, then Install.</li>
             <li className="py-1">
@@ -90,7 +90,7 @@ function Install() {
           </ol>
         </section>
         <section aria-label="A phone that says nothing, or asks what the certificate is for">
-          <h3>It says nothing, or asks what it is for</h3>
+          <p className="font-bold">It says nothing, or asks what it is for</p>
           <ol className="mt-1 list-[lower-alpha] pl-6 text-base">
             <li className="py-1">
               Open Settings and search for “CA certificate” (mostly under Security, Encryption and credentials, Install

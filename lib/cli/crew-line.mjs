@@ -1,7 +1,7 @@
 /** What `npm start -- --crew` adds: who stands at the other end of a line, and a second line with TLS. */
 import { createServer } from 'node:https'
 import path from 'node:path'
-import { lanAddresses, lanNames } from '../data/lan-names.mjs'
+import { isAddress, isPrivateAddress, lanAddresses, lanNames } from '../data/lan-names.mjs'
 import { Unready } from './make-ready.mjs'
 import { setCertificate } from './set-certificate.mjs'
 
@@ -58,9 +58,10 @@ export async function openTrustedLine(answer, listen) {
 /** Where the crew finds the set, for the terminal. */
 export function addressLines(port, { port: tlsPort, newAuthority }) {
   const names = [...lanAddresses(), ...lanNames(given()).filter((name) => name.includes('.'))]
+  const certified = names.filter((name) => !isAddress(name) || isPrivateAddress(name))
   const lines = [
     `For the crew: ${names.map((name) => `http://${name}:${port}`).join('  ')}`,
-    `By the trusted line: ${names.map((name) => `https://${name}:${tlsPort}`).join('  ')}`,
+    `By the trusted line: ${certified.map((name) => `https://${name}:${tlsPort}`).join('  ')}`,
   ]
   if (newAuthority) lines.push(`Phones trust the set once: open http://${names[0]}:${port}/trust on each.`)
   return lines

@@ -3,7 +3,7 @@ import { generateKeyPairSync, randomBytes } from 'node:crypto'
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { hostname } from 'node:os'
 import path from 'node:path'
-import { lanAddresses, lanNames } from '../data/lan-names.mjs'
+import { isPrivateAddress, lanAddresses, lanNames } from '../data/lan-names.mjs'
 
 const DAY_MS = 86_400_000
 const AUTHORITY_DAYS = 730
@@ -22,14 +22,12 @@ const PRIVATE = [
   [`fc${'00'.repeat(15)}`, `fe${'00'.repeat(15)}`],
   [`fe80${'00'.repeat(14)}`, `ffc0${'00'.repeat(14)}`],
 ]
-const IS_PRIVATE =
-  /^(10\.|172\.(1[6-9]|2\d|3[01])\.|192\.168\.|169\.254\.|100\.(6[4-9]|[7-9]\d|1[01]\d|12[0-7])\.|127\.|f[cd]|fe[89ab])/i
 
 const isName = (name) => !/^[\d.]+$|:/.test(name)
 /** What phones open the set by; a public address gets none, since the authority may not speak for it. */
 function namesNow(given) {
   const addresses = lanAddresses().map((address) => address.replace(/^\[|\]$/g, ''))
-  return ['localhost', ...lanNames(given), '127.0.0.1', ...addresses.filter((address) => IS_PRIVATE.test(address))]
+  return ['localhost', ...lanNames(given), '127.0.0.1', ...addresses.filter((address) => isPrivateAddress(address))]
 }
 
 function newKeys(forge) {

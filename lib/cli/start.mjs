@@ -46,7 +46,8 @@ async function serve({ crew, proxied }) {
   if (trusted) process.env.EMBERSLATE_TLS_PORT = String(trusted.port)
   process.env.NODE_ENV = 'production'
   const { default: next } = await import('next')
-  const app = next({ dev: false, dir: process.cwd(), hostname: HOST, port, httpServer: server })
+  // Next calls every loopback name "localhost"; under another name it would take its own rewrites for another server's.
+  const app = next({ dev: false, dir: process.cwd(), hostname: 'localhost', port, httpServer: server })
   await app.prepare()
   handle = app.getRequestHandler()
   // Open for business means that a page answers: the database opens on the way, and says so itself if it cannot.

@@ -27,7 +27,6 @@ export const HERE: Visitor = { owner: true, grants: [], by: null, device: null }
 
 const OWNER: readonly Who[] = ['owner']
 const EDITORS: readonly Who[] = ['owner', 'producer']
-const LOGGERS: readonly Who[] = ['owner', 'producer', 'crew']
 const READERS: readonly Who[] = ['owner', 'producer', 'crew', 'viewer']
 const SENDERS: readonly Who[] = ['owner', 'producer', 'crew', 'device']
 const EVERYBODY: readonly Who[] = ['nobody', 'owner', 'producer', 'crew', 'viewer', 'device']
@@ -82,17 +81,16 @@ export const ROUTES: readonly Row[] = [
   row('GET', '/api/shoots/[id]/events', READERS),
   row('GET', '/api/shoots/[id]/log', READERS),
   row('POST', '/api/shoots/[id]/log', SENDERS),
-  row('POST', '/api/shoots/[id]/photos', LOGGERS),
   row('POST', '/api/shoots/[id]/links', EDITORS),
   row('DELETE', '/api/shoots/[id]/links/[linkId]', EDITORS),
   row('POST', '/api/shoots/[id]/keys', EDITORS),
   row('DELETE', '/api/shoots/[id]/keys/[keyId]', EDITORS),
 
-  // They keep nothing and cost much: for those who plan.
+  // They keep nothing and cost much: for those who plan. A page of a plan asks some of them by itself.
   row('POST', '/api/forecast', EDITORS),
-  row('POST', '/api/preview', EDITORS),
-  row('POST', '/api/gains', EDITORS),
-  row('POST', '/api/cut-face', EDITORS),
+  row('POST', '/api/preview', READERS),
+  row('POST', '/api/gains', READERS),
+  row('POST', '/api/cut-face', READERS),
   row('POST', '/api/what-if', EDITORS),
 ]
 

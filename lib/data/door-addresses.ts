@@ -1,6 +1,6 @@
 import 'server-only'
 import { behindProxy, givenNames, plainPort, tlsPort } from './env'
-import { lanAddresses, lanNames } from './lan-names.mjs'
+import { isAddress, isPrivateAddress, lanAddresses, lanNames } from './lan-names.mjs'
 
 export interface DoorAddress {
   readonly origin: string
@@ -18,7 +18,9 @@ export function doorAddresses(host: string, secure: boolean): readonly DoorAddre
     { scheme: 'https', port: tlsPort(), trusted: true },
   ]
   const all = lines.flatMap(({ scheme, port, trusted }) =>
-    port === null ? [] : names.map((name) => ({ origin: `${scheme}://${name}:${port}`, trusted })),
+    names
+      .filter((name) => port !== null && !(trusted && isAddress(name) && !isPrivateAddress(name)))
+      .map((name) => ({ origin: `${scheme}://${name}:${port}`, trusted })),
   )
   return IS_LOOPBACK.test(host) ? all : [own, ...all.filter(({ origin }) => origin !== own.origin)]
 }

@@ -14,6 +14,12 @@ export function lanAddresses() {
   return [...four, ...six]
 }
 
+export const isAddress = (name) => /^[\d.]+$|^\[/.test(name)
+const PRIVATE =
+  /^\[?(10\.|172\.(1[6-9]|2\d|3[01])\.|192\.168\.|169\.254\.|100\.(6[4-9]|[7-9]\d|1[01]\d|12[0-7])\.|127\.|f[cd]|fe[89ab])/i
+/** Of the local network alone (RFC 1918, 3927, 4193, 4291, 6598); for others our certificate may not speak. */
+export const isPrivateAddress = (address) => PRIVATE.test(address)
+
 /** Names under which the local network may know this machine, and those that were given. */
 export function lanNames(given) {
   const own = hostname().toLowerCase()

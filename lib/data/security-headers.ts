@@ -4,7 +4,7 @@ const ALWAYS: Readonly<Record<string, string>> = {
   // Within the app a browser may say where it comes from; elsewhere not a word, since addresses name shoots.
   'referrer-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
-  'permissions-policy': 'camera=(self), microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=()',
+  'permissions-policy': 'camera=(self), microphone=(), geolocation=(), payment=(), usb=(), serial=()',
 }
 
 /**

@@ -14,6 +14,7 @@ export function ShownCodes({ codes, forget }: { codes: readonly ShownCode[]; for
   if (codes.length === 0) return null
   return (
     <section aria-label="Codes to scan" className="mt-4 border-y-2 border-ink py-4">
+      <h2 className="sr-only">Codes to scan</h2>
       <ul className="m-0 grid list-none grid-cols-1 gap-6 p-0 sm:grid-cols-2 lg:grid-cols-4 print:grid-cols-3">
         {codes.map((code) => (
           <li key={code.link.person} className="break-inside-avoid">

@@ -1,0 +1,76 @@
+import { mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { beforeEach, describe, expect, it } from 'vitest'
+import { expiryFor, linkByCode, makeLink, revokeLink } from '../../lib/data/links'
+import { chooseFirst, isOwners, ownerIsKnown } from '../../lib/data/owner'
+import { RateLimit } from '../../lib/data/rate-limit'
+import { keepUp, openOwnerSession, type Session, sessionOf } from '../../lib/data/sessions'
+
+beforeEach(() => {
+  process.env.EMBERSLATE_DATA = mkdtempSync(path.join(tmpdir(), 'emberslate-door-'))
+})
+const HOUR = 3_600_000
+
+describe("the owner's passphrase", () => {
+  it('is chosen once, has twelve characters, and is known again after a start', async () => {
+    await expect(chooseFirst('too short')).rejects.toThrow('at least 12')
+    expect(await ownerIsKnown()).toBe(false)
+    await chooseFirst('four plain words here')
+    await expect(chooseFirst('another one of mine')).rejects.toThrow('chosen already')
+    ;(globalThis as { emberslateDoor?: unknown }).emberslateDoor = undefined
+    expect([await isOwners('four plain words here'), await isOwners('four plain words her')]).toEqual([true, false])
+  })
+})
+
+describe('a session', () => {
+  const known = async (secret: string, now: number) => (await sessionOf(secret, now)) as Session
+  it('gets a new secret after six hours; the old one is good for a minute after the new one came back', async () => {
+    const { secret: first } = await openOwnerSession()
+    const later = Date.now() + 7 * HOUR
+    const next = (await keepUp(await known(first, later), first, later))?.secret ?? ''
+    expect(next).toHaveLength(22)
+    // The phone may not have heard: the old one stays good, and requests beside it get no third.
+    expect(await keepUp(await known(first, later + 1000), first, later + 1000)).toBeUndefined()
+    await keepUp(await known(next, later + 2000), next, later + 2000)
+    expect([await sessionOf(first, later + 50_000), await sessionOf(first, later + 70_000)]).toEqual([
+      expect.anything(),
+      undefined,
+    ])
+    expect(await sessionOf(next, later + 70_000)).toBeDefined()
+  })
+  it('is not lost with an answer on a bad line: who still has the old secret is given another', async () => {
+    const { secret: first } = await openOwnerSession()
+    const later = Date.now() + 7 * HOUR
+    await keepUp(await known(first, later), first, later)
+    const again = await keepUp(await known(first, later + HOUR), first, later + HOUR)
+    expect(await sessionOf(again?.secret ?? '', later + HOUR)).toBeDefined()
+  })
+})
+
+describe('a crew link', () => {
+  const wanted = { shoot: 's', person: 'cam', role: 'crew' as const }
+  it('opens by its code until it ends, is renewed or is revoked', async () => {
+    const old = await makeLink({ ...wanted, expires: Date.now() - 1 })
+    expect(await linkByCode(old.code)).toBeUndefined()
+    const made = await makeLink({ ...wanted, expires: Date.now() + HOUR })
+    expect([made.link.id, await linkByCode(made.code)]).toEqual([old.link.id, made.link])
+    const renewed = await makeLink({ ...wanted, expires: Date.now() + HOUR })
+    expect([await linkByCode(made.code), await linkByCode(renewed.code)]).toEqual([undefined, renewed.link])
+    expect([await revokeLink('other', made.link.id), await revokeLink('s', made.link.id)]).toEqual([false, true])
+    expect(await linkByCode(renewed.code)).toBeUndefined()
+  })
+  it('ends two days after the shoot, and is good for two days when the shoot is past', () => {
+    const now = Date.parse('2027-01-01T00:00Z')
+    expect(new Date(expiryFor('2027-05-15', now)).toISOString()).toBe('2027-05-18T12:00:00.000Z')
+    expect(new Date(expiryFor('2026-05-15', now)).toISOString()).toBe('2027-01-03T00:00:00.000Z')
+  })
+})
+
+describe('a limit', () => {
+  it('lets a burst through, then one in its time, each key by itself', () => {
+    const limit = new RateLimit(2, 10_000)
+    expect([limit.take('a', 0), limit.take('a', 0), limit.take('a', 0), limit.take('b', 0)]).toEqual([0, 0, 10, 0])
+    expect([limit.take('a', 4000), limit.take('a', 10_000)]).toEqual([6, 0])
+  })
+})
