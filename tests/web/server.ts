@@ -13,11 +13,17 @@ const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
 /** A build may have to come first when one suite is run alone. */
 const START_MS = 300_000
 
+/** What is said to the start command besides. */
+export interface StartedWith {
+  readonly args?: readonly string[]
+  readonly env?: Readonly<Record<string, string>>
+}
+
 /** Starts the app as a stranger would, on a free port. Without a folder it has one of its own, removed when it stops. */
-export async function startApp(folder?: string, port = '0'): Promise<RunningApp> {
+export async function startApp(folder?: string, port = '0', { args = [], env }: StartedWith = {}): Promise<RunningApp> {
   const data = folder ?? emptyDataFolder()
-  const child = spawn(process.execPath, ['lib/cli/start.mjs'], {
-    env: { ...process.env, NODE_ENV: 'production', PORT: port, EMBERSLATE_DATA: data },
+  const child = spawn(process.execPath, ['lib/cli/start.mjs', ...args], {
+    env: { ...process.env, NODE_ENV: 'production', PORT: port, EMBERSLATE_DATA: data, ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()))
