@@ -3,9 +3,10 @@ import type { DayForecast } from '../day/day-forecast'
 import { layOutDay } from '../day/lay-out'
 import { searchDay } from '../day/search'
 import type { Shoot } from '../plan/shoot'
-import { gapPct, openDay, pricesNow, readDay, seedsOf } from './committed-days'
+import { bestOf, gapPct, openDay, pricesNow, readDay, seedsOf } from './committed-days'
 
-const SECONDS = 2
+/** Of 2 s of one core: the rest is for what follows the last reading. */
+export const SEARCH_S = 1.85
 
 /** What a core has done is asked so seldom: asking takes its own time. */
 const ASK_MS = 10
@@ -25,13 +26,15 @@ export function secondsOfCore(seconds: number): () => number {
 }
 
 /** Gap to the best that is known, in per cent of what may be dropped, for each committed day after so long; ascending. */
-export function layoutGaps(shots: number, seconds = SECONDS): number[] {
+export function layoutGaps(shots: number, seconds = SEARCH_S): number[] {
   const gaps = seedsOf(shots).flatMap((seed) => {
     const day = readDay(shots, seed)
     if (!day || day.best.prices !== pricesNow()) return []
     const { problem } = openDay(day)
+    const best = bestOf(problem, day.best)
+    if (!best) return []
     const { draft } = searchDay(problem, { seed, sweeps: 1, spent: secondsOfCore(seconds) })
-    return [gapPct(problem, draft.cost, day.best.cost)]
+    return [gapPct(problem, draft.cost, best.cost)]
   })
   return gaps.sort((a, b) => a - b)
 }
