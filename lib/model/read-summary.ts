@@ -45,7 +45,8 @@ export function readSummary(
   }
 }
 
-export function watchInput(before: Forecast, { went, nowS, pastS }: Assimilated, { readings }: Observed): WatchInput {
+type Now = Pick<Assimilated, 'went' | 'nowS' | 'pastS'>
+export function watchInput(before: Forecast, { went, nowS, pastS }: Now, { readings }: Observed): WatchInput {
   const { course, stage, stageFromS } = went
   const now = course.stages[stage]
   const inS = course.probeInS ?? 0

@@ -186,31 +186,37 @@ export function lidOpen({ cooker, nowS, airC, lid }: WatchInput, units: UnitSyst
   return undefined
 }
 
-const DYING_OVER_S = 1500
-const DYING_KPS = -18 / 3600
-const DYING_BELOW_K = 12
-export function dying({ cooker, nowS, aim, burns }: WatchInput, units: UnitSystem = 'metric'): Watched | undefined {
+/** A fire drifts by a dozen degrees within a quarter of an hour and comes back; one that dies falls on. */
+const DYING_OVER_S = 2100
+const DYING_KPS = -20 / 3600
+const DYING_STEP_K = 1.5
+const DYING_BELOW_K = 15
+const DYING_PARTS = [0, 1, 2, 3] as const
+/** After a lid the air is not yet what the fire makes it. */
+const LID_BACK_S = 360
+export function dying(
+  { cooker, nowS, aim, burns, lid }: WatchInput,
+  units: UnitSystem = 'metric',
+): Watched | undefined {
   if (aim === undefined || !burns || nowS - aim.sinceS < DYING_OVER_S) return undefined
-  const last = since(cooker, nowS - DYING_OVER_S, nowS)
+  const shut = cooker.filter(({ timeS }) => !lid.some(([from, to]) => from <= timeS && timeS <= to + LID_BACK_S))
+  const last = since(shut, nowS - DYING_OVER_S, nowS)
   const [first] = last
-  if (first === undefined || nowS - first.timeS < 0.8 * DYING_OVER_S || last.length < 5) return undefined
-  const third = Math.floor(last.length / 3)
-  const parts = [
-    middle(last.slice(0, third)),
-    middle(last.slice(third, 2 * third)),
-    middle(last.slice(2 * third)),
-  ] as const
-  const falls = parts[0] - parts[1] > 1 && parts[1] - parts[2] > 1 && slopeKps(last) < DYING_KPS
-  if (!falls || parts[2] > aim.tempC - DYING_BELOW_K) return undefined
+  if (first === undefined || nowS - first.timeS < 0.8 * DYING_OVER_S || last.length < 8) return undefined
+  const quarter = last.length / 4
+  const parts = DYING_PARTS.map((n) => middle(last.slice(Math.floor(n * quarter), Math.floor((n + 1) * quarter))))
+  const [from, to] = [parts[0] as Celsius, parts[3] as Celsius]
+  const falls = parts.every((part, n) => n === 0 || (parts[n - 1] as number) - part > DYING_STEP_K)
+  if (!falls || slopeKps(last) > DYING_KPS || to > aim.tempC - DYING_BELOW_K) return undefined
   return {
     code: 'fire-dying',
-    sentence: `The cooker has fallen from ${temp(parts[0], units)} to ${temp(parts[2], units)} in the last ${formatDuration(seconds(DYING_OVER_S))} and goes on falling: the fire is dying.`,
+    sentence: `The cooker has fallen from ${temp(from, units)} to ${temp(to, units)} in the last ${formatDuration(seconds(DYING_OVER_S))} and goes on falling: the fire is dying.`,
     action: 'Add fuel and open the lower vents.',
   }
 }
 
 const OFF_OVER_S = 1200
-const OFF_K = 20
+const OFF_K = 25
 export function offPlan({ cooker, nowS, aim }: WatchInput, units: UnitSystem = 'metric'): Watched | undefined {
   if (aim === undefined || nowS - aim.sinceS < 2 * OFF_OVER_S) return undefined
   const last = since(cooker, nowS - OFF_OVER_S, nowS)

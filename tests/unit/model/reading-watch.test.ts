@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { asItWent } from '../../../lib/model/as-it-went'
+import { forecastCook, prepared } from '../../../lib/model/forecast-cook'
+import { cookAllBy } from '../../../lib/model/kernels'
+import { watchInput } from '../../../lib/model/read-summary'
 import { insideMeat, type WatchInput, watchReadings } from '../../../lib/model/reading-watch'
-import type { Sample } from '../../../lib/model/readings'
+import { type Sample, samplesOf } from '../../../lib/model/readings'
+import { celsius, seconds } from '../../../lib/units'
+import { cookPlan } from '../../laws/cooks'
 
 const minutes = (count: number, tempAt: (minute: number) => number): Sample[] =>
   Array.from({ length: count + 1 }, (_, m) => ({ timeS: 60 * m, tempC: tempAt(m) }))
@@ -56,4 +62,32 @@ describe('troubles that readings show', () => {
     const cooker = minutes(60, (m) => (m > 25 ? 150 - 1.2 * (m - 25) : 150))
     expect(codes({ cooker, burns: false })).toEqual(['cooker-off-plan'])
   })
+  it('fifty cooks that go as a fire goes raise few alarms that nothing calls for', () => {
+    const plan = cookPlan({ kg: 2.4 })
+    const before = forecastCook(plan, { seed: 5, members: 50, kernel: 'simd' })
+    const { course } = prepared(plan, 5, cookAllBy('simd'))
+    const { trace, moments, members } = before
+    const alarms = Array.from({ length: members }, (_, m) => {
+      const told = new Set<string>()
+      const pullS = (moments.pull as Float64Array)[m] as number
+      const readings = Array.from({ length: Math.floor(pullS / 60) }, (_, minute) => {
+        const i = m * trace.count + minute - trace.startS / 60
+        const row = { core: trace.probeC, cooker: trace.cookerC }
+        return (['core', 'cooker'] as const).map((sensor) => ({
+          t: seconds(60 * minute),
+          sensor,
+          tempC: celsius(row[sensor][i] as number),
+        }))
+      }).flat()
+      for (let nowS = 600; nowS < pullS; nowS += 300) {
+        const heard = readings.filter(({ t }) => t <= nowS)
+        const [core, cooker] = [samplesOf(heard, 'core'), samplesOf(heard, 'cooker')]
+        const went = asItWent(course, { marks: [], core, cooker, nowS })
+        const found = watchReadings(watchInput(before, { went, nowS, pastS: went.pastS }, { readings: heard }))
+        for (const { code } of found) told.add(code)
+      }
+      return [...told]
+    }).flat()
+    expect(alarms.length).toBeLessThanOrEqual(5)
+  }, 30_000)
 })
