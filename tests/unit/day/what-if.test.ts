@@ -64,6 +64,12 @@ describe('what if the crew is late', () => {
 })
 
 describe('what if the weather turns', () => {
+  it('rains on the cooker: the sear comes later, or is given up', () => {
+    const tried = whatIf(today, { kind: 'weather', rain: 'heavy' }, run)
+    expect(tried.title).toBe('Weather: heavy rain')
+    expect(tried.document.weather).toEqual({ air: '14 °C', wind: '2 m/s', rain: 'heavy' })
+    expect(likely(tried.day)).toBeGreaterThan(likely(today))
+  })
   it('is cooked anew in it, with every moment beside where it stood', () => {
     const change = worseWeather(today.shoot, { colderK: 12, windierMpS: 6 })
     const tried = whatIf(today, change, run)
