@@ -40,7 +40,7 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
     else takeTheirs()
   }, [version, takeTheirs])
 
-  const save = useCallback(async () => {
+  const sendPending = useCallback(async () => {
     const sending = pending.current
     if (!sending) return
     setState('saving')
@@ -64,6 +64,12 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
       router.refresh()
     } else setState(answer.problems.length > 0 ? 'wrong' : 'away')
   }, [shootId, keep, forget, router])
+  /** One after another: a save sent before the last one is answered would seem to stand on an older version. */
+  const line = useRef(Promise.resolve())
+  const save = useCallback(() => {
+    line.current = line.current.then(sendPending)
+    return line.current
+  }, [sendPending])
 
   useEffect(() => {
     if (!restored || pending.current) return

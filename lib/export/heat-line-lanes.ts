@@ -75,8 +75,8 @@ export function lanesOf(input: HeatLineInput, facts: HeatFacts, frame: Frame): L
 }
 export const bottomOf = (lane: Lane) => lane.top + lane.height
 
-const ownBoxes = ({ top, height, boxes }: Lane): ShotBox[] =>
-  boxes.map(({ id, x1, x2 }) => ({ id, x1, x2, top: top + 1, height: height - 3 }))
+const ownBoxes = ({ top, boxes }: Lane): ShotBox[] =>
+  boxes.map(({ id, x1, x2 }) => ({ id, x1, x2, top: top + 6, height: BOX.height }))
 
 function cameraLanes(shoot: Shoot, layout: Layout, frame: Frame): Lane[] {
   const numbers = shotNumbers(shoot)

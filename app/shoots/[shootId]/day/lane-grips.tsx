@@ -82,10 +82,11 @@ function LaneGrip({ box, picture, start, drawnStart, row, title, zone, move, onT
   const shiftPx = ((stands - drawnStart) / (axis.to - axis.from)) * span
   const place = { top: down(box.top), height: down(box.height), width: share(box.x2 - box.x1) }
   const clock = clockWords(stands, zone)
-  const moved = stands !== drawnStart
+  // The others that make way are told in the table; here they would only cover the picture.
+  const ghost = at !== null || (move.pinned && stands !== drawnStart)
   return (
     <>
-      {moved && (
+      {ghost && (
         <span
           className="lane-ghost"
           aria-hidden="true"
