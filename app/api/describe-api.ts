@@ -2,16 +2,19 @@ import { z } from 'zod'
 import { BORDER, type BorderCode } from '@/lib/data/border-error'
 import { ENTRY } from '@/lib/log/entry'
 import { SHOOT } from '@/lib/plan/shoot'
+import { doorPaths, SECURITY_SCHEMES } from './describe-door'
 
 const ref = (name: string) => ({ $ref: `#/components/schemas/${name}` })
 const body = (name: string) => ({ required: true, content: { 'application/json': { schema: ref(name) } } })
 const json = (description: string, schema: object) => ({ description, content: { 'application/json': { schema } } })
 const id = { name: 'id', in: 'path', required: true, schema: { type: 'string' } }
 
+/** Any of these may meet any request. */
+const FROM_ALL = ['foreign-host', 'signed-out', 'may-not', 'too-often'] as const
 /** The refusals of one operation, from the border's table, grouped by status. */
 function refusals(...codes: readonly BorderCode[]) {
   const byStatus: Record<string, { description: string; content: object }> = {}
-  for (const code of ['foreign-host', ...codes] as const) {
+  for (const code of [...FROM_ALL, ...codes] as const) {
     const [status, sentence] = BORDER[code]
     const earlier = byStatus[status]?.description
     const description = `${earlier ? `${earlier} ` : ''}${code}: ${sentence}`
@@ -78,6 +81,7 @@ function paths() {
       },
     },
     ...logPaths(),
+    ...doorPaths(refusals),
     '/api/forecast': {
       post: {
         summary: 'Forecast a shoot file; nothing is saved',
@@ -248,5 +252,6 @@ export const describeApi = () => ({
     description: 'Every quantity is a string with its unit: "3.2 kg", "325 °F".',
   },
   paths: paths(),
-  components: { schemas: schemas() },
+  security: [{}, { session: [] }, { deviceKey: [] }],
+  components: { schemas: schemas(), securitySchemes: SECURITY_SCHEMES },
 })
