@@ -15,6 +15,9 @@ const TIME = 36
 /** Points: a line of the page's letters, and of small ones. */
 const LINE = 12.5
 const SMALL_LINE = 11.75
+/** Above and below a row, and where rows stand closer. */
+const PAD = 1.8
+const TIGHT = 0.7
 
 const s = StyleSheet.create({
   page: { fontFamily: SANS, fontSize: 10, lineHeight: 1.25, fontFeatureSettings: FIGURES },
@@ -23,12 +26,13 @@ const s = StyleSheet.create({
   small: { fontSize: 9.4, color: '#333333' },
   person: { fontFamily: SERIF, fontWeight: 600, fontSize: 19, lineHeight: 1.15 },
   head: { borderBottom: '3 solid #000000', paddingBottom: 4 },
-  row: { flexDirection: 'row', gap: 8, borderBottom: '0.6 solid #BDBDBD', paddingVertical: 1.8, paddingLeft: 7 },
+  row: { flexDirection: 'row', gap: 8, borderBottom: '0.6 solid #BDBDBD', paddingVertical: PAD, paddingLeft: 7 },
   time: { fontFamily: CONDENSED, fontWeight: 800, fontSize: 13, lineHeight: 1.15, width: TIME },
   foot: { marginTop: 'auto', borderTop: '0.9 solid #000000', paddingTop: 3, fontSize: 9.4 },
 })
 
-type Part = Slip & { readonly part: number }
+/** `tight`: its rows stand closer, where that keeps the slip in one piece. */
+type Part = Slip & { readonly part: number; readonly tight: boolean }
 
 /** The slips, three to a page. */
 export function slipPagesOf(model: CallSheetModel, paper: Paper): Part[][] {
@@ -55,9 +59,9 @@ const linesOf = (words: string, room: number, face: Face, weight: Weight, size: 
   lineCount(words, room, { face, weight, size })
 
 /** Points of a row: its padding and rule, its title, its detail. */
-function heightOf(row: SlipRow, room: number): number {
+function heightOf(row: SlipRow, room: number, pad: number): number {
   const title = linesOf(row.title, room, 'sans', row.once ? 700 : 400, 10)
-  return 4.3 + Math.max(15, LINE * title + SMALL_LINE * linesOf(row.detail, room, 'sans', 400, 9.4))
+  return 0.7 + 2 * pad + Math.max(15, LINE * title + SMALL_LINE * linesOf(row.detail, room, 'sans', 400, 9.4))
 }
 /** Points of head and foot, which every part repeats. */
 function frameOf(slip: Slip, model: CallSheetModel, width: number): number {
@@ -76,10 +80,13 @@ function inParts(slip: Slip, model: CallSheetModel, paper: Paper): Part[] {
   const { width: height, height: width } = SIZES[paper]
   const slipWidth = width / PER_PAGE - 2 * EDGE
   const room = height - frameOf(slip, model, slipWidth)
+  const takesOf = (row: SlipRow, pad: number) => heightOf(row, slipWidth - TIME - 16, pad)
+  const whole = (pad: number) => slip.rows.reduce((sum, row) => sum + takesOf(row, pad), 0) <= room
+  if (!whole(PAD) && whole(TIGHT)) return [{ ...slip, part: 0, tight: true }]
   const parts: SlipRow[][] = [[]]
   let used = 0
   for (const row of slip.rows) {
-    const takes = heightOf(row, slipWidth - TIME - 16)
+    const takes = takesOf(row, PAD)
     if (used + takes > room) {
       parts.push([])
       used = 0
@@ -87,7 +94,7 @@ function inParts(slip: Slip, model: CallSheetModel, paper: Paper): Part[] {
     used += takes
     parts.at(-1)?.push(row)
   }
-  return withoutOrphans(parts).map((rows, part) => ({ ...slip, rows, part }))
+  return withoutOrphans(parts).map((rows, part) => ({ ...slip, rows, part, tight: false }))
 }
 
 /** The wrap alone on a slip gets lost: the last part has a few rows of the one before it. */
@@ -129,7 +136,7 @@ function SlipPart({ model, part, cut }: { model: CallSheetModel; part: Part; cut
         <Words style={s.small}>{part.does || model.title}</Words>
       </View>
       {part.rows.map((row) => (
-        <Row key={`${row.time} ${row.title}`} row={row} />
+        <Row key={`${row.time} ${row.title}`} row={row} tight={part.tight} />
       ))}
       <View style={s.foot}>
         {footLines(part, model).map(({ words, blank }) =>
@@ -140,9 +147,11 @@ function SlipPart({ model, part, cut }: { model: CallSheetModel; part: Part; cut
   )
 }
 
-function Row({ row }: { row: SlipRow }) {
+function Row({ row, tight }: { row: SlipRow; tight: boolean }) {
+  const close = tight ? { paddingVertical: TIGHT } : {}
+  const marked = row.once ? { borderLeft: '2.5 solid #9A2F08', paddingLeft: 4.5 } : {}
   return (
-    <View wrap={false} style={[s.row, row.once ? { borderLeft: '2.5 solid #9A2F08', paddingLeft: 4.5 } : {}]}>
+    <View wrap={false} style={[s.row, close, marked]}>
       <Words style={s.time}>{row.time}</Words>
       <View style={{ flex: 1 }}>
         <Words style={row.once ? { fontWeight: 700 } : {}}>{row.title}</Words>
