@@ -25,6 +25,9 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
   /** What waits to be saved, under one write id however often it is sent. */
   const pending = useRef<{ document: ShootDocument; writeId: string } | null>(null)
 
+  /** A save that is not answered yet may be the newer version itself; its answer says whose it is. */
+  const isSending = useRef(false)
+
   const takeTheirs = useCallback(() => {
     base.current = version
     pending.current = null
@@ -33,21 +36,24 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
     setState('saved')
   }, [version, saved, reset])
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what waited for an answer is looked at when it is there
   useEffect(() => {
     // Our own save is shown already, and an answer overtaken by a later save is old news.
-    if (version <= base.current) return
+    if (version <= base.current || isSending.current) return
     if (pending.current) setState('stale')
     else takeTheirs()
-  }, [version, takeTheirs])
+  }, [version, state, takeTheirs])
 
   const sendPending = useCallback(async () => {
     const sending = pending.current
     if (!sending) return
     setState('saving')
+    isSending.current = true
     const answer = await send<{ version: number }>(`/api/shoots/${shootId}`, 'PUT', {
       ...sending,
       baseVersion: base.current,
     })
+    isSending.current = false
     if (answer.ok) base.current = answer.value.version
     if (pending.current !== sending) {
       if (pending.current) keep(pending.current.document, base.current)
@@ -80,7 +86,7 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the document begins a new wait
   useEffect(() => {
-    if (!pending.current || base.current < version) return
+    if (!pending.current || (base.current < version && !isSending.current)) return
     setState('typing')
     const timer = setTimeout(save, SETTLE_MS)
     return () => clearTimeout(timer)
