@@ -19,9 +19,9 @@ const nowMs = (): Instant => instant(Date.now())
  * How long it takes, `times` over, from one phone's sending a reading until a call has moved on another: ms. The roast
  * has been on for an hour; each time its probe is put elsewhere and reads much more, or less, than before.
  */
-export async function hearMoves(app: Server, times: number): Promise<number[]> {
+export async function hearMoves(app: Server, times: number, shoot?: string): Promise<number[]> {
   const { shoots } = (await (await fetch(`${app.address}/api/shoots`)).json()) as { shoots: { id: string }[] }
-  const path = `${app.address}/api/shoots/${shoots[0]?.id}`
+  const path = `${app.address}/api/shoots/${shoot ?? shoots[0]?.id}`
   const other = new OtherPhone()
   await other.open(path)
   await send(path, [{ kind: 'mark', cook: 'hero', moment: 'meat-on', agoMs: 60 * MINUTE_MS }])

@@ -9,6 +9,7 @@ import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import { quantileOf, sortedCopy } from '../model/quantiles'
 import { watchInput } from '../model/read-summary'
 import { type Watched, watchReadings } from '../model/reading-watch'
+import type { Mark } from '../model/readings'
 import { toIso } from '../plan/clock'
 import { toCookPlan } from '../plan/cook-plan'
 import type { Cook, Shoot } from '../plan/shoot'
@@ -18,6 +19,9 @@ import { type Expected, Z } from './session'
 
 /** Enough for middle and early end, and quick; a plan is told with more. */
 export const LIVE_MEMBERS = 64
+
+/** A plan that is rehearsed on another day has its times as long after meat-on. */
+const ANOTHER_DAY_MS = 12 * 3_600_000
 
 export interface CookInput {
   readonly shoot: Shoot
@@ -56,7 +60,7 @@ export function cookNow(input: CookInput, kept: KeptCook | undefined): { now: Co
   const known = kept?.key === key ? kept : undefined
   const plan = known?.plan ?? forecastCook(asPlanned, options)
   const seen = observedCook(told, cook.id, planned, now)
-  const observed = { readings: seen.readings, marks: seen.marks, nowS: (now - seen.meatOn) / 1000 }
+  const observed = { readings: seen.readings, marks: withProbeIn(seen, plan), nowS: (now - seen.meatOn) / 1000 }
   const done = seen.begun ? preparedAs(asDone(asPlanned, seen, now), known?.done, options) : undefined
   const given =
     done && assimilate(done.plan, observed, { ...options, last: known?.last, of: done.of, endsAtSlice: true })
@@ -70,7 +74,7 @@ export function cookNow(input: CookInput, kept: KeptCook | undefined): { now: Co
   return {
     now: {
       cook,
-      planned,
+      planned: Math.abs(seen.meatOn - planned) < ANOTHER_DAY_MS ? planned : seen.meatOn,
       seen,
       plan,
       forecast,
@@ -80,6 +84,13 @@ export function cookNow(input: CookInput, kept: KeptCook | undefined): { now: Co
     },
     kept: { key, plan, done, last: given?.fit ?? known?.last },
   }
+}
+
+/** A probe that reads before the plan puts it in is in, whether somebody marked it or not. */
+function withProbeIn({ readings, marks }: ObservedCook, { moments }: Forecast): readonly Mark[] {
+  const [first, planned] = [readings.find(({ sensor }) => sensor === 'core'), moments['probe-in']]
+  if (!first || !planned || marks.some(({ moment }) => moment === 'probe-in')) return marks
+  return first.t < quantileOf(sortedCopy(planned), 0.5) ? [...marks, { moment: 'probe-in', t: first.t }] : marks
 }
 
 /** What a fire that is fed, or a lid that is lifted, leaves as it was need not be prepared anew. */

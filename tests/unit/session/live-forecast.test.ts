@@ -68,6 +68,11 @@ describe('the live forecast', () => {
     expect(minuteOf(forecast(92, [...quiet, ...off, wrong]).forecast, 'off-heat')).toBe(minuteOf(without, 'off-heat'))
     expect(minuteOf(forecast(92, [...quiet, ...off]).forecast, 'off-heat')).not.toBe(minuteOf(without, 'off-heat'))
   })
+  it('believes a probe that reads before the plan puts it in', () => {
+    const hot = forecast(84, [mark(60, 'meat-on'), reading(80, 30), reading(82, 31.2), reading(84, 32.4)], planned)
+    expect(minuteOf(hot.forecast, 'probe-in')).toBe(80)
+    expect(minuteOf(planned, 'off-heat') - minuteOf(hot.forecast, 'off-heat')).toBeGreaterThan(15)
+  })
   it('raises a trouble with one id while it lasts', () => {
     const lines = [mark(60, 'meat-on'), ...readings(60, -45)]
     const came = forecast(121, lines, planned)
