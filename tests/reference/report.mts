@@ -1,4 +1,7 @@
 /** Prints what the reference tests gate: n, mean, median, 90 % and worst of every comparison, and each roasting row. */
+
+import { tablesInShards } from '../twins/in-shards'
+import { printed } from '../twins/table'
 import { conductionScore } from './conduction-line'
 import { GATES } from './gates'
 import { headline } from './headline'
@@ -40,4 +43,7 @@ console.log(
 console.log(
   `roasting-times/score: n ${score.n}, weight ${score.weight}, share met ${score.share.toFixed(3)}, median ratio ${score.median.toFixed(3)}, log-sd ${score.logSd.toFixed(3)}`,
 )
+/** Of each kind in each family; `npm run report -- 100` takes as many as the proof. */
+const TWINS_EACH = 2
+for (const table of await tablesInShards(1, Number(process.argv[2] ?? TWINS_EACH))) console.log(`\n${printed(table)}`)
 console.log(`\nFor README:\n\n${headline().join('\n')}`)

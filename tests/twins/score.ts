@@ -1,13 +1,16 @@
 /** How a forecaster did on twins: the errors of its pulls, how often its intervals held, beside the baselines. */
-import { assimilate } from '../../lib/model/assimilate'
-import { forecastCook } from '../../lib/model/forecast-cook'
+import { type AssimilateOptions, assimilate } from '../../lib/model/assimilate'
+import { forecastCook, prepared } from '../../lib/model/forecast-cook'
+import { cookAllBy } from '../../lib/model/kernels'
 import { medianOf, quantileOf, sortedCopy } from '../../lib/model/quantiles'
 import { samplesOf } from '../../lib/model/readings'
+import { LIVE_MEMBERS } from '../../lib/session/live-cook'
 import { BASELINES } from './baselines'
 import { type Twin, targetOf } from './twin'
 
 export const HORIZONS_MIN = [60, 45, 30, 15, 5] as const
-const MEMBERS = 128
+/** As on the day. */
+const OPTIONS = { members: LIVE_MEMBERS, kernel: 'simd' } as const
 
 export interface Row {
   readonly horizonMin: number
@@ -31,15 +34,16 @@ const minutesOff = (predictedS: number | undefined, trueS: number) =>
     : Math.max(-WORST_MIN, Math.min(WORST_MIN, (predictedS - trueS) / 60))
 
 export function scoreTwin(twin: Twin, seed: number): Row[] {
+  const of = prepared(twin.plan, seed, cookAllBy(OPTIONS.kernel))
   return HORIZONS_MIN.flatMap((horizonMin) => {
     const nowS = Math.floor(twin.pullS / 60 - horizonMin) * 60
-    return nowS < 300 ? [] : [scoreAt(twin, horizonMin, nowS, seed)]
+    return nowS < 300 ? [] : [scoreAt(twin, horizonMin, nowS, { ...OPTIONS, seed, of })]
   })
 }
-function scoreAt(twin: Twin, horizonMin: number, nowS: number, seed: number): Row {
+function scoreAt(twin: Twin, horizonMin: number, nowS: number, options: AssimilateOptions): Row {
   const readings = twin.readings.filter(({ t }) => t <= nowS)
   const started = performance.now()
-  const { forecast } = assimilate(twin.plan, { readings, nowS }, { seed, members: MEMBERS, kernel: 'simd' })
+  const { forecast } = assimilate(twin.plan, { readings, nowS }, options)
   const tookMs = performance.now() - started
   const pulls = sortedCopy(forecast.moments.pull ?? new Float64Array([Infinity]))
   const [low, high] = [quantileOf(pulls, 0.1), quantileOf(pulls, 0.9)]
@@ -62,10 +66,7 @@ function scoreAt(twin: Twin, horizonMin: number, nowS: number, seed: number): Ro
   }
 }
 export const preFireError = (twin: Twin, seed: number) =>
-  minutesOff(
-    medianOf(forecastCook(twin.plan, { seed, members: MEMBERS, kernel: 'simd' }).moments.pull as Float64Array),
-    twin.pullS,
-  )
+  minutesOff(medianOf(forecastCook(twin.plan, { ...OPTIONS, seed }).moments.pull as Float64Array), twin.pullS)
 
 export interface Line {
   readonly horizonMin: number

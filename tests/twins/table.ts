@@ -2,7 +2,7 @@
 import { type Line, linesOf, preFireError, type Row, scoreTwin } from './score'
 import { dryingTwin } from './truth-drying'
 import { solidTwin } from './truth-solid'
-import { FAMILIES, type Family, TWIN_KINDS, type Twin, type TwinKind, twinChance } from './twin'
+import { type Family, type Twin, type TwinKind, twinChance } from './twin'
 
 /** Mean absolute error of the likely pull, min, by horizon; of what the probe reads at slicing, K. */
 export const BOUNDS = {
@@ -37,25 +37,34 @@ export function twinOf(family: Family, kind: TwinKind, n: number, seed: number):
   throw new Error(`no twin ${family} ${kind} ${n} of seed ${seed} comes to its pull`)
 }
 
-export const tablesOf = (seed: number, each: number, kinds: readonly TwinKind[] = TWIN_KINDS) =>
-  FAMILIES.map((family) => tableOf(family, seed, each, kinds))
+/** What a forecaster did on one twin; the error before the fire in percent. */
+export interface Scored {
+  readonly family: Family
+  readonly rows: readonly Row[]
+  readonly preFirePercent: number
+}
+export function scored(family: Family, kind: TwinKind, n: number, seed: number): Scored {
+  const twin = twinOf(family, kind, n, seed)
+  const preFirePercent = (100 * 60 * Math.abs(preFireError(twin, seed))) / twin.pullS
+  return { family, rows: scoreTwin(twin, seed), preFirePercent }
+}
 
-export function tableOf(family: Family, seed: number, each: number, kinds: readonly TwinKind[]): FamilyTable {
-  const rows: Row[] = []
-  const preFire: number[] = []
-  for (const kind of kinds)
-    for (let n = 0; n < each; n++) {
-      const twin = twinOf(family, kind, n, seed)
-      rows.push(...scoreTwin(twin, seed))
-      preFire.push((100 * 60 * Math.abs(preFireError(twin, seed))) / twin.pullS)
-    }
+export const tableOf = (family: Family, seed: number, each: number, kinds: readonly TwinKind[]) =>
+  tableFrom(
+    family,
+    kinds.flatMap((kind) => Array.from({ length: each }, (_, n) => scored(family, kind, n, seed))),
+  )
+
+export function tableFrom(family: Family, twins: readonly Scored[]): FamilyTable {
+  const own = twins.filter((twin) => twin.family === family)
+  const rows = own.flatMap((twin) => twin.rows)
   const seen = linesOf(rows, true)
   return {
     family,
-    twins: each * kinds.length,
+    twins: own.length,
     seen,
     unseen: linesOf(rows, false),
-    preFirePercent: preFire.reduce((sum, x) => sum + x, 0) / preFire.length,
+    preFirePercent: own.reduce((sum, twin) => sum + twin.preFirePercent, 0) / own.length,
     misses: seen.flatMap((line) => missesOf(family, line)),
   }
 }

@@ -1,11 +1,12 @@
-import { printed, tablesOf } from '../../twins/table'
+import { tablesInShards } from '../../twins/in-shards'
+import { printed } from '../../twins/table'
 
 /** Of each kind in each family. */
 const EACH = 100
 
 /** Twins of both families: errors, coverage and baselines in one table; every bound that is missed is printed with its figure. */
-export function prove({ seed }: { readonly seed: number }): Record<string, number> {
-  const tables = tablesOf(seed, EACH)
+export async function prove({ seed }: { readonly seed: number }): Promise<Record<string, number>> {
+  const tables = await tablesInShards(seed, EACH)
   for (const table of tables) console.log(`${printed(table)}\n`)
   const figures: Record<string, number> = {}
   const round = (x: number) => Math.round(100 * x) / 100

@@ -1,0 +1,31 @@
+import { fork } from 'node:child_process'
+import { availableParallelism } from 'node:os'
+import { type FamilyTable, type Scored, tableFrom } from './table'
+import { FAMILIES } from './twin'
+
+export interface Share {
+  readonly seed: number
+  readonly each: number
+  readonly shard: number
+  readonly of: number
+}
+
+/** All twins of both families, shared out among as many processes as the machine has cores. */
+export async function tablesInShards(seed: number, each: number): Promise<FamilyTable[]> {
+  const of = availableParallelism()
+  const shares = await Promise.all(Array.from({ length: of }, (_, shard) => scoredIn({ seed, each, shard, of })))
+  return FAMILIES.map((family) => tableFrom(family, shares.flat()))
+}
+
+/** The child inherits how this process was started, and with it what reads TypeScript. */
+function scoredIn(share: Share): Promise<readonly Scored[]> {
+  return new Promise((resolve, reject) => {
+    const child = fork(new URL('./shard.ts', import.meta.url))
+    child.once('message', (scored) => {
+      resolve(scored as readonly Scored[])
+      child.disconnect()
+    })
+    child.once('exit', (code) => reject(new Error(`A share of the twins ended with exit code ${code}`)))
+    child.send(share)
+  })
+}
