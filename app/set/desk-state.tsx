@@ -67,8 +67,8 @@ export function DeskProbes() {
 }
 
 export function DeskFood() {
-  const { session, now, clock } = useSet()
-  const foods = [...session.day.cooks, ...(session.day.sides ?? [])].map((food) => foodClock({ ...session, now }, food))
+  const { session, clock } = useSet()
+  const foods = [...session.day.cooks, ...(session.day.sides ?? [])].map((food) => foodClock(session, food))
   return (
     <section aria-label="Food">
       <h2>Food</h2>

@@ -5,11 +5,12 @@ import { LinkLine } from './link-line'
 import { LiveLine } from './live-line'
 import { LogPage } from './log-page'
 import { StateMark } from './next-page'
+import { type PlannedDay, RePlan } from './re-plan'
 import { useSet } from './set-context'
 import { useGround } from './use-ground'
 
 /** The laptop's view: everything at once. */
-export function Desk({ lacks }: { lacks: string | null }) {
+export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay }) {
   const { session, facts, now, clock, snapshot } = useSet()
   const { dusk, turn } = useGround()
   return (
@@ -35,6 +36,7 @@ export function Desk({ lacks }: { lacks: string | null }) {
           <Calls duties={allDuties(session, facts, null)} />
         </section>
         <div>
+          <RePlan day={day} />
           <DeskAlerts />
           <DeskProbes />
           <DeskFood />

@@ -5,8 +5,8 @@ import { formatDuration, formatTemp } from '@/lib/units'
 import { useSet } from './set-context'
 
 const useClocks = () => {
-  const { session, now } = useSet()
-  return [...session.day.cooks, ...(session.day.sides ?? [])].map((food) => foodClock({ ...session, now }, food))
+  const { session } = useSet()
+  return [...session.day.cooks, ...(session.day.sides ?? [])].map((food) => foodClock(session, food))
 }
 
 /** On the first page only while something stands out: until when it may. */

@@ -1,4 +1,5 @@
 import 'server-only'
+import type { Layout } from '@/lib/day/layout'
 import type { Problem } from '@/lib/refusals'
 import type { BoardFacts } from '@/lib/session/board-facts'
 import { sessionDay } from '@/lib/session/session-day'
@@ -11,7 +12,7 @@ import { factsOfBoard } from './facts-of'
 import type { SetOpening } from './set-feed'
 
 export type SetPage = { readonly open: OpenShoot; readonly units: UnitSystem } & (
-  | { readonly ok: true; readonly facts: BoardFacts; readonly opening: SetOpening }
+  | { readonly ok: true; readonly facts: BoardFacts; readonly opening: SetOpening; readonly layout: Layout }
   | { readonly ok: false; readonly problems: readonly Problem[] }
 )
 
@@ -33,5 +34,5 @@ export async function loadSet(shootId: string): Promise<SetPage> {
     now: instant(Date.now()),
     plan: { document: open.document, layout: { start, meatOn, lidOpenings } },
   }
-  return { open, units, ok: true, facts, opening }
+  return { open, units, ok: true, facts, opening, layout }
 }

@@ -1,6 +1,7 @@
 'use client'
 import { createContext, type ReactNode, useContext, useMemo, useState } from 'react'
 import type { BoardFacts } from '@/lib/session/board-facts'
+import { factsNow } from '@/lib/session/re-planned'
 import type { Session } from '@/lib/session/session'
 import type { Instant, Seconds, UnitSystem } from '@/lib/units'
 import { clockFace, timecodeFace } from './clock-face'
@@ -57,6 +58,10 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
       },
     }
   }, [feed, facts])
-  const view = { ...fixed, feed, snapshot, session: snapshot.session, facts, units, now, me: feed.person, said }
+  // What counts by the clock goes with the second on the screen.
+  const session = { ...snapshot.session, now }
+  const { changes } = snapshot.session.told
+  const asSent = useMemo(() => factsNow(facts, { changes }), [facts, changes])
+  const view = { ...fixed, feed, snapshot, session, facts: asSent, units, now, me: feed.person, said }
   return <Context value={view}>{children}</Context>
 }

@@ -45,6 +45,20 @@ const timecode = z
 const entry = <const K extends string, S extends z.core.$ZodLooseShape>(kind: K, what: string, shape: S) =>
   record(what, { id: entryIdField, at: when, by, kind: z.literal(kind), ...shape })
 
+/** What a re-plan moved: shots ("shot-herbs"), tasks and meals ("meal-0"), each with its new place in the day. */
+const MOVES = list(
+  'moves',
+  record('a move', {
+    id: text('what moves', 60, 1),
+    setup: when.optional(),
+    start: when,
+    end: when,
+    people: list('people', person, 40),
+    cameras: list('cameras', text('a camera', 20, 1), 12).optional(),
+  }),
+  200,
+)
+
 const KIND_SCHEMAS = [
   entry('reading', 'a reading', { cook, sensor, temp, hand: yesNo.optional() }),
   entry('mark', 'a mark', { cook, moment: word('a moment', MOMENT_IDS) }),
@@ -75,6 +89,7 @@ const KIND_SCHEMAS = [
   entry('plan-change', 'a change of the plan', {
     version: number('the version', 1, 1e6, true),
     what: text('what changed', 600, 1),
+    moves: MOVES.optional(),
   }),
   entry('what-if-adopted', 'a what-if that was adopted', {
     version: number('the version', 1, 1e6, true),

@@ -138,6 +138,14 @@ const COMMON: Fields = {
   by: within({ device: pattern(DEVICE, 'a device'), person: maybe(person) }),
   kind: fits(() => true, ''),
 }
+const MOVE: Fields = {
+  id: text(60, 1),
+  setup: maybe(when),
+  start: when,
+  end: when,
+  people: listOf(person, 40),
+  cameras: maybe(listOf(camera, 12)),
+}
 type OwnFields<E> = E extends Entry ? Record<Exclude<keyof E, 'id' | 'at' | 'by' | 'kind'>, Field> : never
 const FIELDS: { readonly [K in Entry['kind']]: OwnFields<Extract<Entry, { kind: K }>> } = {
   reading: { cook: ID, sensor, temp, hand: maybe(fits((one) => typeof one === 'boolean', 'true or false')) },
@@ -160,7 +168,7 @@ const FIELDS: { readonly [K in Entry['kind']]: OwnFields<Extract<Entry, { kind: 
     state: maybe(word(FOOD_STATES)),
     photo: maybe(text(80, 1)),
   },
-  'plan-change': version,
+  'plan-change': { ...version, moves: maybe(listOf(within(MOVE), 200)) },
   'what-if-adopted': version,
   'probe-check': {
     cook: ID,

@@ -16,7 +16,20 @@ export const RIGHT: Record<string, object> = {
     note: 'steam',
   },
   note: { text: 'fat cap lifted', shot: 'first-cut', cook: 'hero', state: 'sliced', photo: 'a1b2' },
-  'plan-change': { version: 4, what: 'slice 20 min later' },
+  'plan-change': {
+    version: 4,
+    what: 'herbs 20 min later',
+    moves: [
+      {
+        id: 'shot-herbs',
+        setup: '2027-05-15T15:00Z',
+        start: '2027-05-15T15:05Z',
+        end: '2027-05-15T15:11Z',
+        people: ['cam-2'],
+        cameras: ['B'],
+      },
+    ],
+  },
   'what-if-adopted': { version: 5, what: 'the crew comes 30 min late' },
   'probe-check': {
     cook: 'hero',

@@ -27,7 +27,13 @@ export default async function DeskPage({ params }: { params: Promise<{ shootId: 
       />
       <h1 className="sr-only">The set: {open.shoot.title}</h1>
       {set.ok ? (
-        <LiveDesk shootId={shootId} opening={set.opening} facts={set.facts} units={units} />
+        <LiveDesk
+          shootId={shootId}
+          opening={set.opening}
+          facts={set.facts}
+          units={units}
+          day={{ version: open.version, document: open.document, layout: set.layout }}
+        />
       ) : (
         <NoLayout problems={set.problems} />
       )}

@@ -1,0 +1,70 @@
+import type { Layout } from '../day/layout'
+import { fromIso } from '../plan/clock'
+import type { Shoot } from '../plan/shoot'
+import { tasksOf } from '../plan/side-tasks'
+import type { Instant } from '../units'
+
+/** One thing that a re-plan moves, before anybody is told. */
+export interface PlannedMove {
+  readonly id: string
+  readonly title: string
+  /** When people must be there; null where it is new, or dropped. */
+  readonly from: Instant | null
+  readonly to: Instant | null
+  /** Everybody who must know. */
+  readonly people: readonly string[]
+  /** Its new place as an entry has it; absent for calls at moments, which move by themselves, and for what is dropped. */
+  readonly place: {
+    readonly setup?: string
+    readonly start: string
+    readonly end: string
+    readonly people: readonly string[]
+    readonly cameras?: readonly string[]
+  } | null
+}
+interface Item {
+  readonly id: string
+  readonly title: string
+  readonly from: string
+  readonly key: string
+  readonly people: readonly string[]
+  readonly place: PlannedMove['place']
+}
+
+/** Less than this nobody needs to be told of. [estimate] */
+const TOLD_FROM_MS = 60_000
+
+/** Every move from the day that was announced to the one laid out anew, in order of time. */
+export function comparePlans(shoot: Shoot, before: Layout, after: Layout): readonly PlannedMove[] {
+  const [old, fresh] = [itemsOf(shoot, before), itemsOf(shoot, after)]
+  const ids = [...new Set([...old.keys(), ...fresh.keys()])]
+  const moves = ids.flatMap((id): PlannedMove[] => {
+    const [a, b] = [old.get(id), fresh.get(id)]
+    const title = (b ?? a)?.title ?? id
+    const people = [...new Set([...(a?.people ?? []), ...(b?.people ?? [])])]
+    const [from, to] = [a ? fromIso(a.from) : null, b ? fromIso(b.from) : null]
+    if (a && b && a.key === b.key && Math.abs((from ?? 0) - (to ?? 0)) < TOLD_FROM_MS) return []
+    return [{ id, title, from, to, people, place: b?.place ?? null }]
+  })
+  return moves.sort((a, b) => (a.to ?? a.from ?? 0) - (b.to ?? b.from ?? 0))
+}
+
+function itemsOf(shoot: Shoot, layout: Layout): Map<string, Item> {
+  const titles = new Map((shoot.shots ?? []).map(({ id, title }) => [id, title]))
+  const tasks = new Map(tasksOf(shoot).map(({ id, title }) => [id, title]))
+  const called = new Set(layout.calls.filter(({ moment }) => moment !== null).map((call) => call.for))
+  const shots = layout.shots.map((shot): Item => {
+    const { setupStart: setup, start, end, people, camera: cameras } = shot
+    const place = called.has(shot.id) ? null : { setup, start, end, people, cameras }
+    const key = [...people, ...cameras].join()
+    return { id: `shot-${shot.id}`, title: titles.get(shot.id) ?? shot.id, from: setup, key, people, place }
+  })
+  const spans = [
+    ...layout.tasks.map((task) => ({ ...task, title: tasks.get(task.id) ?? task.id })),
+    ...layout.meals.map((meal, i) => ({ ...meal, id: `meal-${i}`, title: 'Meal' })),
+  ]
+  const others = spans.map(({ id, title, start, end, people }): Item => {
+    return { id, title, from: start, key: people.join(), people, place: { start, end, people } }
+  })
+  return new Map([...shots, ...others].map((item) => [item.id, item]))
+}
