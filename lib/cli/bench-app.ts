@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { hearAll } from './hear-all'
+import { hearMoves } from './hear-moves'
 
 const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
 /** A page that does not exist is the empty page: the frame of the app and nothing in it. */
@@ -11,6 +12,8 @@ const EMPTY_PAGE = '/nothing-here'
 /** Of the events of a shoot, with a reading each second for so long. */
 const LISTENERS = 200
 const HEARD_S = 10
+/** Calls moved by a reading: the median of so many is told. */
+const MOVES = 7
 
 async function start(folder: string) {
   const since = performance.now()
@@ -61,6 +64,7 @@ async function slowestBesideDayMs(address: string): Promise<number> {
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ writeId: 'bench-day-0001', document }),
   })
+  if (!made.ok) throw new Error(`The day to lay out was not taken: ${await made.text()}`)
   const { id } = (await made.json()) as { id: string }
   let laidOut = false
   const page = fetch(`${address}/shoots/${id}/day`).then(async (answer) => {
@@ -86,8 +90,15 @@ export async function benchApp(): Promise<Record<string, number>> {
     const own_script_kb = await ownScriptKb(app.address)
     const health_beside_day_ms = await slowestBesideDayMs(app.address)
     const heard = await hearAll(app, LISTENERS, HEARD_S)
+    const moves = (await hearMoves(app, MOVES)).sort((a, b) => a - b)
     await app.stop()
-    return { warm_start_s: app.startedS, own_script_kb, health_beside_day_ms, sse_200_p99_ms: heard.p99Ms }
+    return {
+      warm_start_s: app.startedS,
+      own_script_kb,
+      health_beside_day_ms,
+      sse_200_p99_ms: heard.p99Ms,
+      reading_to_move_ms: moves[MOVES >> 1] as number,
+    }
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
