@@ -6,7 +6,7 @@ import type { Shoot } from '../plan/shoot'
 import { bestOf, gapPct, openDay, pricesNow, readDay, seedsOf } from './committed-days'
 
 /** Of 2 s of one core: the rest is for what follows the last reading. */
-export const SEARCH_S = 1.85
+export const SEARCH_S = 1.8
 
 /** What a core has done is asked so seldom: asking takes its own time. */
 const ASK_MS = 10
