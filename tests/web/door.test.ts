@@ -3,7 +3,9 @@ import { get } from 'node:http'
 import { request } from 'node:https'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { ROUTES, type Row } from '../../lib/data/access'
-import { ALL, type Crew, entryBy, json, post, sending, startCrew, type Who } from './door-crew'
+import { axeViolations } from './axe'
+import { openBrowser } from './browser'
+import { ALL, type Crew, entryBy, json, PASSPHRASE, post, sending, startCrew, type Who } from './door-crew'
 
 let set: Crew
 beforeAll(async () => {
@@ -33,7 +35,7 @@ describe('the table of who may do what', () => {
   })
 })
 
-/** A page is asked for as a browser asks before a click: whether it opens is known without drawing it. */
+/** A page is asked for as a browser asks before a click: past the door Next answers at once, and nothing is drawn. */
 const PEEK = { rsc: '1', 'next-router-prefetch': '1' }
 const isPage = ({ path }: Row) => !path.startsWith('/api/') && !path.includes('.')
 function ask({ method, path }: Row, who: Who, shoot: string) {
@@ -139,6 +141,35 @@ describe('a crew', () => {
   })
 })
 
+describe('a producer', () => {
+  it('signs in, makes a code, and a phone that opens it is on the set board; the pages hold for axe', async () => {
+    const browser = await openBrowser()
+    try {
+      const page = await (await browser.newContext({ viewport: { width: 1280, height: 800 } })).newPage()
+      await page.goto(at(`/shoots/${set.own}/crew`))
+      await page.getByLabel('Passphrase').fill(PASSPHRASE)
+      await page.getByRole('button', { name: 'Sign in' }).click()
+      await page.getByRole('button', { name: 'New code for cam' }).click()
+      await page.getByRole('img', { name: 'Code for cam' }).waitFor()
+      expect(await axeViolations(page)).toEqual([])
+      const url = await page
+        .getByText(/\/join#/)
+        .first()
+        .textContent()
+      const phone = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage()
+      await phone.goto(at(`/join#${url?.split('#')[1]}`))
+      await phone.waitForURL(at(`/shoots/${set.own}/set`))
+      await phone.goto(at(`/shoots/${set.own}/plan`))
+      await phone.getByText('the producer changes it').waitFor()
+      expect(await phone.getByRole('textbox', { disabled: false }).count()).toBe(0)
+      await phone.goto(at('/trust'))
+      expect(await axeViolations(phone)).toEqual([])
+    } finally {
+      await browser.close()
+    }
+  }, 120_000)
+})
+
 describe('every answer', () => {
   it('names its own scripts and lets no other run', async () => {
     const page = await fetch(at('/door'))
@@ -158,6 +189,8 @@ describe('every answer', () => {
       get({ hostname, port, path: '/door', headers }, (response) => resolve(response.statusCode ?? 0))
     })
     expect(foreign).toBe(421)
+    const claimed = await post(at('/api/door/sign-out'), {}, { 'x-forwarded-proto': 'https' })
+    expect(claimed.headers.get('set-cookie')).toMatch(/^emberslate=;/)
     const headers = { ...set.headers.owner, origin: 'http://elsewhere.example' }
     expect((await post(at('/api/door/sign-out'), {}, headers)).status).toBe(403)
   })
@@ -189,8 +222,10 @@ describe('the door', () => {
     const secrets = ALL.flatMap((who) => Object.values(set.headers[who])).map((said) => said.split(/[= ]/).at(-1) ?? '')
     expect(secrets.filter((secret) => secret.length >= 22)).toHaveLength(5)
     expect(secrets.filter((secret) => kept.some((text) => text.includes(secret)))).toEqual([])
-    const guess = () => post(at('/api/door/sign-in'), { passphrase: 7 })
-    const answers = await inTurns(Array.from({ length: 10 }, () => guess))
+    // Whoever guesses may say that each guess comes from elsewhere.
+    const guess = (from: string) =>
+      post(at('/api/door/sign-in'), { passphrase: 7 }, { 'x-forwarded-for': from, 'x-emberslate-peer': from })
+    const answers = await inTurns(Array.from({ length: 10 }, (_, i) => () => guess(`192.168.7.${i}`)))
     const last = answers.filter(({ status }) => status === 429)
     expect(last.length).toBeGreaterThan(0)
     expect(Number(last[0]?.headers.get('retry-after'))).toBeGreaterThan(0)
