@@ -45,7 +45,7 @@ function answerTo({ document, layout, told, now }: RePlanAsked): RePlanAnswer {
   const known = new Set(layout.dropped.map(({ id }) => id))
   return {
     ok: true,
-    moves: comparePlans(shoot, layout, after),
+    moves: comparePlans(shoot, layout, after, now),
     dropped: after.dropped.filter(({ id }) => !known.has(id)),
   }
 }

@@ -34,8 +34,8 @@ interface Item {
 /** Less than this nobody needs to be told of. [estimate] */
 const TOLD_FROM_MS = 60_000
 
-/** Every move from the day that was announced to the one laid out anew, in order of time. */
-export function comparePlans(shoot: Shoot, before: Layout, after: Layout): readonly PlannedMove[] {
+/** Every move from the day that was announced to the one laid out anew, in order of time; what has begun is past. */
+export function comparePlans(shoot: Shoot, before: Layout, after: Layout, now: Instant): readonly PlannedMove[] {
   const [old, fresh] = [itemsOf(shoot, before), itemsOf(shoot, after)]
   const ids = [...new Set([...old.keys(), ...fresh.keys()])]
   const moves = ids.flatMap((id): PlannedMove[] => {
@@ -44,6 +44,7 @@ export function comparePlans(shoot: Shoot, before: Layout, after: Layout): reado
     const people = [...new Set([...(a?.people ?? []), ...(b?.people ?? [])])]
     const [from, to] = [a ? fromIso(a.from) : null, b ? fromIso(b.from) : null]
     if (a && b && a.key === b.key && Math.abs((from ?? 0) - (to ?? 0)) < TOLD_FROM_MS) return []
+    if ((from ?? now) <= now && (to ?? now) <= now) return []
     return [{ id, title, from, to, people, place: b?.place ?? null }]
   })
   return moves.sort((a, b) => (a.to ?? a.from ?? 0) - (b.to ?? b.from ?? 0))

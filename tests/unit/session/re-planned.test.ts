@@ -35,15 +35,21 @@ const shoot = {
 
 describe('a re-plan before and after it is sent', () => {
   it('names what moves, what is dropped and whom it concerns, and leaves the rest unsaid', () => {
-    expect(comparePlans(shoot, layout(20), layout(20))).toEqual([])
-    const [moved] = comparePlans(shoot, layout(20), layout(35))
+    expect(comparePlans(shoot, layout(20), layout(20), at(10))).toEqual([])
+    const [moved] = comparePlans(shoot, layout(20), layout(35), at(10))
     expect(moved).toMatchObject({ id: 'shot-herbs', title: 'Herbs', from: at(20), to: at(35), people: ['cam-2'] })
     const without = layout(20, { shots: layout(20).shots.slice(1) })
-    expect(comparePlans(shoot, layout(20), without)).toMatchObject([{ id: 'shot-herbs', to: null, place: null }])
+    expect(comparePlans(shoot, layout(20), without, at(10))).toMatchObject([
+      { id: 'shot-herbs', to: null, place: null },
+    ])
     const meal = layout(20, {
       meals: [{ start: iso(50), end: iso(70), people: ['cam-1', 'cam-2'] }] as Layout['meals'],
     })
-    expect(comparePlans(shoot, layout(20), meal)).toMatchObject([{ id: 'meal-0', people: ['cam-1', 'cam-2'] }])
+    expect(comparePlans(shoot, layout(20), meal, at(10))).toMatchObject([{ id: 'meal-0', people: ['cam-1', 'cam-2'] }])
+  })
+
+  it('says nothing of what has begun', () => {
+    expect(comparePlans(shoot, layout(20), layout(25), at(30))).toEqual([])
   })
 
   it('moves the boards and the meal alert of everybody who hears of it', () => {

@@ -1,0 +1,100 @@
+import { readFileSync } from 'node:fs'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { axeViolations } from './axe'
+import { openBrowser } from './browser'
+import { type RunningApp, startApp } from './server'
+
+/** The set board in a pocket: who I am, what is next, and what a thumb logs. The shoot is tomorrow's, so all is ahead. */
+let app: RunningApp
+let browser: Browser
+let page: Page
+let shoot: string
+const DAY_MS = 86_400_000
+/** Of the countdown's face, the height of a digit. */
+const DIGIT_EM = 0.655
+
+beforeAll(async () => {
+  app = await startApp()
+  browser = await openBrowser()
+  page = await browser.newPage({ viewport: { width: 390, height: 844 }, hasTouch: true })
+  const date = new Date(Date.now() + DAY_MS).toISOString().slice(0, 10)
+  const document = { ...JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8')), date }
+  const answer = await page.request.post(`${app.address}/api/shoots`, { data: { writeId: 'set-board-1', document } })
+  expect(answer.ok()).toBe(true)
+  shoot = `${app.address}/shoots/${(await answer.json()).id}`
+  // The day is laid out once before, so that what is timed are the screens.
+  await page.request.get(`${shoot}/set`, { timeout: 300_000 })
+}, 400_000)
+afterAll(async () => {
+  await browser?.close()
+  await app?.stop()
+})
+
+const press = (name: string) => page.getByRole('button', { name, exact: true }).first().click()
+const told = (words: string | RegExp) =>
+  page.getByRole('status').filter({ hasText: words }).first().waitFor({ timeout: 5000 })
+const logged = (words: string | RegExp) =>
+  page.locator('.log .what').filter({ hasText: words }).first().waitFor({ timeout: 5000 })
+
+describe.sequential('the set board', () => {
+  it('asks once who holds the phone, then says what is next, when and what to do in one view', async () => {
+    await page.goto(`${shoot}/set`)
+    await page.getByRole('heading', { name: 'Who are you?' }).waitFor({ timeout: 30_000 })
+    await page.locator('.thumb button').first().click()
+    const digits = page.locator('.count')
+    await digits.waitFor()
+    const fontPx = await digits.evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize))
+    expect(fontPx * DIGIT_EM).toBeGreaterThanOrEqual(105)
+    const box = await page.locator('.do').boundingBox()
+    expect((box?.y ?? 999) + (box?.height ?? 0)).toBeLessThan(844)
+    const heights = await page
+      .locator('.thumb button')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height))
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(90)
+    await page.reload()
+    await digits.waitFor({ timeout: 30_000 })
+  }, 90_000)
+
+  it('logs a reading typed by thumb, and asks an impossible jump back first', async () => {
+    await press('Reading')
+    for (const key of ['3', '4', 'save']) await press(key)
+    await told('Logged: core 34 °C.')
+    await press('Reading')
+    for (const key of ['8', '4', 'save']) await press(key)
+    await page.getByText('The last reading was 34 °C. Is 84 °C right, or was the probe moved?').waitFor()
+    for (const key of ['wipe', '3', '5', 'save']) await press(key)
+    await told('Logged: core 35 °C.')
+    await press('Log')
+    await logged('core 34.0 °C')
+    await logged('core 35.0 °C')
+  }, 30_000)
+
+  it('marks a moment and tells a take from roll to verdict', async () => {
+    await press('Now')
+    await press('Mark')
+    await page.locator('.sheet .thumb button').first().click()
+    await told(/^Marked: /)
+    await press('Take')
+    await page.getByLabel('Shot').selectOption({ index: 1 })
+    await press('Roll')
+    await told(/rolls\.$/)
+    await press('Log')
+    await logged(/, take 1, rolls/)
+  }, 30_000)
+
+  it('takes a line back without losing it', async () => {
+    await page.getByRole('button', { name: 'Correct: core 34.0 °C' }).click()
+    await press('It did not happen')
+    await page.locator('.log .fate-void .what').filter({ hasText: 'core 34.0 °C' }).waitFor({ timeout: 5000 })
+  }, 30_000)
+
+  it('is clean for axe by day and at dusk', async () => {
+    await press('Now')
+    expect(await axeViolations(page)).toEqual([])
+    await page.getByRole('button', { name: /^Turn to / }).click()
+    expect(await axeViolations(page)).toEqual([])
+    await press('Reading')
+    expect(await axeViolations(page)).toEqual([])
+  }, 60_000)
+})
