@@ -32,7 +32,8 @@ export interface Device {
   newDay(): void
 }
 
-const TICK_MS = 1000
+/** Short enough that an alert is out within a second of its time. */
+const TICK_MS = 800
 /** So long a screen waits for the server, and for the end of its log, before it goes on with what it has. */
 const OPEN_WITHIN_MS = 3000
 const THROUGH_WITHIN_MS = 3000

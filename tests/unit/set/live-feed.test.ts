@@ -13,8 +13,8 @@ const setUp = (changes: ConstructorParameters<typeof MadeUpServer>[1] = {}) => {
 const shown = ({ feed }: Phone) => feed.snapshot()
 const texts = (phone: Phone) => shown(phone).session.told.notes.map(({ entry }) => entry.text)
 const note = (text: string) => ({ kind: 'note', text })
-/** The slice comes 84 min after noon; the call for it leads by 24 min, less what the forecast may be early. */
-const SLICE = { id: 'f1', at: at(0), forecast: forecastOf({ 'first-slice': 84 }, 2) }
+/** The slice comes 40 min after noon; the call for it leads by 24 min, less what the forecast may be early. */
+const SLICE = { id: 'f1', at: at(0), forecast: forecastOf({ 'first-slice': 40 }, 2) }
 const CALLED = 'standby/call-first-cut'
 
 describe('entries of a phone', () => {
@@ -160,8 +160,8 @@ describe('alerts on a phone', () => {
     const [called, free] = [new Phone(server), new Phone(server)]
     await called.start('cam-1')
     await free.start('stylist')
-    await time.run(minutes(58))
-    const due = at(84 - 24 - 1.645 * 2)
+    await time.run(minutes(14))
+    const due = at(40 - 24 - 1.645 * 2)
     expect(called.alarm.sounded[0]?.key).toBe(CALLED)
     expect(Math.abs((called.alarm.sounded[0]?.at ?? 0) - due)).toBeLessThanOrEqual(1000)
     expect(shown(called).sounding?.key).toBe(CALLED)
@@ -171,7 +171,7 @@ describe('alerts on a phone', () => {
     const { time, server } = setUp({ forecast: SLICE })
     const phone = new Phone(server)
     await phone.start('cam-1')
-    await time.run(minutes(50))
+    await time.run(minutes(6))
     server.cut()
     await time.run(minutes(8))
     expect(phone.alarm.keys).toEqual([CALLED])
@@ -188,7 +188,7 @@ describe('alerts on a phone', () => {
   })
   it('that came up while nobody looked are shown without a noise', async () => {
     const { time, server } = setUp({ forecast: SLICE })
-    await time.run(minutes(59))
+    await time.run(minutes(15))
     const late = new Phone(server)
     await late.start('cam-1')
     await time.run(5)
@@ -211,7 +211,7 @@ describe('alerts on a phone', () => {
     const { time, server } = setUp({ forecast: SLICE })
     const phone = new Phone(server)
     await phone.start('cam-1')
-    await time.run(minutes(50))
+    await time.run(minutes(6))
     await phone.feed.add({ kind: 'take', shot: 'herbs', take: 1, camera: 'B', roll: 'start' })
     expect(phone.alarm.hushed).toBeGreaterThan(0)
     await time.run(minutes(8))
@@ -236,7 +236,7 @@ describe('the forecast on a phone', () => {
     await phone.start('cam-1')
     const slice = () => shown(phone).session.forecast?.expected[0]?.likely
     await time.run(10)
-    expect([asked.length, slice(), shown(phone).forecastBy]).toEqual([0, at(84), 'server'])
+    expect([asked.length, slice(), shown(phone).forecastBy]).toEqual([0, at(40), 'server'])
     server.cut()
     await time.run(30)
     expect([asked.length, slice(), shown(phone).forecastBy]).toEqual([1, at(100), 'this device'])
@@ -245,7 +245,7 @@ describe('the forecast on a phone', () => {
     expect(asked.length).toBe(3)
     server.reached = true
     await time.run(20)
-    expect([slice(), shown(phone).forecastBy]).toEqual([at(84), 'server'])
+    expect([slice(), shown(phone).forecastBy]).toEqual([at(40), 'server'])
     server.tell('forecast', { id: 'f2', at: time.ms, forecast: forecastOf({ 'first-slice': 90 }) })
     expect(slice()).toBe(at(90))
   })
