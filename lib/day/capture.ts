@@ -15,20 +15,58 @@ import { asServed } from './slice-wait'
  * one that holds at a moment only when it is over. `forecasts` may be an ensemble the layout has never seen.
  */
 export function captureOf(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, DayForecast>): Capture {
+  const { posts, others, members } = openReplay(shoot, layout, forecasts)
+  const live = new Tally(posts)
+  const byClock = new Tally(posts)
+  for (let m = 0; m < members; m++) {
+    const ready = readyLive(posts, others, m)
+    live.add(posts.map((post, i) => Number.isFinite(ready[i]) && (ready[i] as number) <= dueIn(post, m)))
+    byClock.add(posts.map((post) => caughtByClock(post, m)))
+  }
+  return { ...live.shares(members), openLoop: byClock.shares(members) }
+}
+const dueIn = ({ instant, before }: Post, member: number) => (instant[member] as number) - before + 1e-6
+
+function openReplay(shoot: Shoot, layout: Layout, forecasts: ReadonlyMap<string, DayForecast>) {
   const cooks = shoot.cooks.flatMap((c) => {
     const forecast = forecasts.get(c.id)
     return forecast ? [cookTimes(c.id, asServed(shoot, c.id, forecast, layout.meatOn[c.id] ?? layout.start))] : []
   })
   const posts = postsOf(shoot, layout, cooks)
   const members = Math.min(...cooks.map((c) => c.members), ...(cooks.length === 0 ? [0] : []))
-  const others = placesIn(shoot, layout, cooks)
-  const live = new Tally(posts)
-  const byClock = new Tally(posts)
-  for (let m = 0; m < members; m++) {
-    live.add(caughtLive(posts, others, m))
-    byClock.add(posts.map((post) => caughtByClock(post, m)))
-  }
-  return { ...live.shares(members), openLoop: byClock.shares(members) }
+  return { posts, others: placesIn(shoot, layout, cooks), members }
+}
+
+/** Minutes in which everybody of a moment's shot stands ready, by member; infinite where nobody calls. */
+export interface Replayed {
+  readonly id: string
+  readonly byTrigger: boolean
+  readonly operators: readonly string[]
+  /** Set up and due to roll, or where the sheet alone is followed. */
+  readonly due: Float64Array
+  readonly ready: Float64Array
+  readonly plannedReady: number
+}
+/** What `captureOf` counts, shot by shot. `longestRelease`: every crew takes as long to come as it may. */
+export function replayOf(
+  shoot: Shoot,
+  layout: Layout,
+  forecasts: ReadonlyMap<string, DayForecast>,
+  longestRelease = false,
+): Replayed[] {
+  const { posts, others, members } = openReplay(shoot, layout, forecasts)
+  const ready = posts.map(() => new Float64Array(members))
+  for (let m = 0; m < members; m++)
+    for (const [i, at] of readyLive(posts, longestRelease ? 'longest' : others, m).entries())
+      (ready[i] as Float64Array)[m] = at
+  return posts.map((post, i) => ({
+    id: post.shot.id,
+    byTrigger: post.byTrigger,
+    operators: post.operators,
+    due: post.instant.map((t) => t - post.before),
+    ready: ready[i] as Float64Array,
+    plannedReady: post.planned.ready,
+  }))
 }
 
 /** One placed shot at a moment, with everything a member's replay asks of it. Minutes since the epoch, or by member. */
@@ -44,6 +82,7 @@ interface Post {
   readonly cameras: readonly string[]
   readonly instant: Float64Array
   readonly called: Float64Array
+  readonly byTrigger: boolean
   /** Called on the sheet, so nobody has to be fetched. */
   readonly onTheSheet: boolean
   readonly setup: number
@@ -77,6 +116,7 @@ function postsOf(shoot: Shoot, layout: Layout, cooks: readonly CookTimes[]): Pos
         cameras: placed.camera,
         instant: times.map((t) => t + zero),
         called: calledAt(call, cook, zero),
+        byTrigger: call.trigger !== null,
         onTheSheet: call.trigger === null && call.follows === null,
         setup: (shot.setup ?? RULES.setupMin * 60) / 60,
         planned: { ready: minute(placed.start), end: minute(placed.end) },
@@ -96,9 +136,9 @@ function ruleOf(call: Call, zero: number): CallRule {
   return { by: 'clock', standby: call.standby === null ? Number.POSITIVE_INFINITY : minute(call.standby) - zero }
 }
 
-/** Which posts a member's day catches, in the order their moments come. */
-function caughtLive(posts: readonly Post[], others: readonly Stood[], member: number): boolean[] {
-  const caught = posts.map(() => false)
+/** When a member's day has everybody of each post ready; the moments in the order in which they come. */
+function readyLive(posts: readonly Post[], others: readonly Stood[] | 'longest', member: number): number[] {
+  const ready = posts.map(() => Number.POSITIVE_INFINITY)
   const held = new Map<string, { until: number; post: Post }>()
   const order = posts
     .map((_, i) => i)
@@ -107,13 +147,11 @@ function caughtLive(posts: readonly Post[], others: readonly Stood[], member: nu
     const post = posts[i] as Post
     const instant = post.instant[member] as number
     if (!Number.isFinite(instant)) continue
-    const ready = Math.max(
-      ...[...post.who, ...post.cameras].map((id) => readyAt(post, id, held.get(id), others, member)),
-    )
-    caught[i] = ready <= instant - post.before + 1e-6
-    for (const id of [...post.who, ...post.cameras]) held.set(id, { until: instant + post.after, post })
+    const bound = [...post.who, ...post.cameras]
+    ready[i] = Math.max(...bound.map((id) => readyAt(post, id, held.get(id), others, member)))
+    for (const id of bound) held.set(id, { until: instant + post.after, post })
   }
-  return caught
+  return ready
 }
 /** At one instant a cook's moments come in their own order, then in the sheet's. */
 const inOrder = (posts: readonly Post[], a: number, b: number) =>
@@ -125,7 +163,7 @@ function readyAt(
   post: Post,
   id: string,
   held: { until: number; post: Post } | undefined,
-  others: readonly Stood[],
+  others: readonly Stood[] | 'longest',
   member: number,
 ): number {
   const called = post.called[member] as number
@@ -142,7 +180,8 @@ function readyAt(
 }
 
 /** The rest of what they stand in, at most 15 min; the walk from anything else. */
-function releaseOf(id: string, others: readonly Stood[], member: number, called: number): number {
+function releaseOf(id: string, others: readonly Stood[] | 'longest', member: number, called: number): number {
+  if (others === 'longest') return RULES.releaseMin
   let left: number = RULES.walkMin
   for (const stood of others) {
     if (!stood.who.includes(id)) continue

@@ -1,3 +1,4 @@
+import { gapPct } from '../../../lib/cli/committed-days'
 import type { DayForecast } from '../../../lib/day/day-forecast'
 import { layOutDay } from '../../../lib/day/lay-out'
 import type { Layout } from '../../../lib/day/layout'
@@ -59,12 +60,11 @@ export function callsMoved({ shoot, previous, now }: LateDay, next: Layout) {
       return !is || Math.abs(fromIso(is) - fromIso(was as string)) > 5 * 60_000
     }).length
   const ids = ahead.map((s) => s.id)
-  const hangsOnCook = (id: string) => {
+  // The fire is lit and the meat goes on by the plan; all that comes of the cook from then on hangs on it.
+  const hangsOnCook = (id: string): boolean => {
     const shot = shoot.shots?.find((s) => s.id === id)
-    const atMoment = (shot?.after ?? []).some((id) => shoot.shots?.find((s) => s.id === id)?.at)
-    return Boolean(
-      shot?.at || atMoment || shot?.state === 'hot' || shot?.state === 'sliced' || shot?.state === 'rested',
-    )
+    if (shot?.at) return shot.at.moment !== 'fire-lit' && shot.at.moment !== 'meat-on'
+    return ['hot', 'rested', 'sliced'].includes(shot?.state ?? '') || (shot?.after ?? []).some(hangsOnCook)
   }
   const byClock = ids.filter((id) => !hangsOnCook(id))
   return {
@@ -76,9 +76,16 @@ export function callsMoved({ shoot, previous, now }: LateDay, next: Layout) {
   }
 }
 
-/** What the re-plan costs over the rest of the day as it would be laid out had nothing been announced, in per cent. */
-export function overFreePct({ shoot, previous, now, later }: LateDay, seed: number, freeSweeps: number): number {
+/**
+ * What the re-plan costs over the rest of the day as it would be laid out had nothing been announced: a share of the
+ * weight that may be dropped, and of that cost; per cent.
+ */
+export function overFreePct({ shoot, previous, now, later }: LateDay, seed: number, freeSweeps: number) {
   const kept = searchRest(shoot, later, { previous, now, seed })
   const free = searchRest(shoot, later, { previous, now, seed, stable: false, sweeps: freeSweeps })
-  return (100 * (kept.draft.cost - kept.draft.moved - free.draft.cost)) / free.draft.cost
+  const cost = kept.draft.cost - kept.draft.moved
+  return {
+    ofWeight: gapPct(kept.problem, cost, free.draft.cost),
+    ofCost: (100 * (cost - free.draft.cost)) / free.draft.cost,
+  }
 }

@@ -34,7 +34,7 @@ describe('a running day laid out anew', () => {
   it('moves few of the calls by the clock, and costs little for it', () => {
     const { byClock, byClockMoved } = callsMoved(late, next)
     expect(byClockMoved).toBeLessThanOrEqual(Math.ceil(0.3 * byClock))
-    expect(overFreePct(late, 1, 100)).toBeLessThanOrEqual(5)
+    expect(overFreePct(late, 1, 100).ofWeight).toBeLessThanOrEqual(5)
   })
   it('is the same for the same seed', () => {
     const again = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
