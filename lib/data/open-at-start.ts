@@ -3,6 +3,7 @@ import { database } from './client'
 import { crewMode, givenPassphrase } from './env'
 import { takeGiven } from './owner'
 import { plantDemo } from './plant-demo'
+import { endOwnerSessions } from './sessions'
 
 /** Opens the database and puts the demo shoots in an empty one; a fault is one line and the end of the process. */
 export async function openAtStart(): Promise<void> {
@@ -10,7 +11,7 @@ export async function openAtStart(): Promise<void> {
     const { notes } = await database()
     for (const note of notes) console.log(note)
     await plantDemo()
-    if (crewMode()) await takeGiven(givenPassphrase())
+    if (crewMode() && (await takeGiven(givenPassphrase()))) await endOwnerSessions()
   } catch (fault) {
     console.error(fault instanceof Error ? fault.message.split('\n')[0] : String(fault))
     process.exit(1)

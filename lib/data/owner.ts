@@ -54,9 +54,13 @@ async function keepPassphrase(passphrase: unknown, may: (now: Owner | null) => b
 
 /** Keeps the first passphrase; there may be none yet. */
 export const chooseFirst = (passphrase: unknown) => keepPassphrase(passphrase, (now) => now === null)
-/** Keeps the passphrase that a script gave, where it is another than the one that is kept. */
-export async function takeGiven(passphrase: string | undefined): Promise<void> {
-  if (passphrase !== undefined && !(await isOwners(passphrase))) await chooseAnother(passphrase)
+/** Keeps the passphrase that a script gave. True where it is another than the one that was kept. */
+export async function takeGiven(passphrase: string | undefined): Promise<boolean> {
+  if (passphrase === undefined || (await isOwners(passphrase))) return false
+  await chooseAnother(passphrase).catch((fault: Error) => {
+    throw new Error(`EMBERSLATE_PASSPHRASE: ${fault.message}`)
+  })
+  return true
 }
 /** Keeps another passphrase in place of the first. */
 export const chooseAnother = (passphrase: unknown) => keepPassphrase(passphrase, () => true)

@@ -76,6 +76,9 @@ export function CrewDesk(props: {
         )}
         <p role="status">{sentence && <span className="says">{sentence}</span>}</p>
         <ul className="m-0 list-none border-t-2 border-ink p-0">
+          {props.people.length === 0 && (
+            <li className="small py-3">Nobody is in this shoot yet. Add people on its day page.</li>
+          )}
           {props.people.map((person) => (
             <PersonLine
               key={person.id}
