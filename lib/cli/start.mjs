@@ -39,9 +39,10 @@ async function serve({ crew, proxied }) {
   const server = createServer(answer)
   // Without a host Node listens on every address; behind a proxy only the proxy may reach us.
   const open = crew && !proxied
+  const tlsPort = open ? trustedPort(wantedPort()) : null
   const port = await listen(server, wantedPort(), open ? undefined : HOST)
   await makeReady({ build: true })
-  const trusted = open ? await openTrustedLine(answer, (tls) => listen(tls, trustedPort(wantedPort()))) : null
+  const trusted = open ? await openTrustedLine(answer, (tls) => listen(tls, tlsPort)) : null
   Object.assign(process.env, { EMBERSLATE_CREW: crew ? '1' : '', EMBERSLATE_PLAIN_PORT: String(port) })
   if (trusted) process.env.EMBERSLATE_TLS_PORT = String(trusted.port)
   process.env.NODE_ENV = 'production'
