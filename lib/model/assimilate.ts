@@ -210,7 +210,7 @@ class Assimilation {
     const runs = this.cookAll(setting, drawn)
     const of = { ...this.of, setting, course: this.went.course, draw }
     const forecast = forecastFrom(this.plan, of, drawn, runs, { seed, kernel: this.kernel })
-    return this.happened(shifts ? bent(forecast, shifts, lastS) : forecast)
+    return this.happened(shifts ? bent(forecast, shifts, lastS) : forecast, fitted?.fit)
   }
 
   private leveled(z: Latents, { level }: CookerFit): Latents {
@@ -261,14 +261,15 @@ class Assimilation {
   }
 
   /** Moments as marks, readings and going on as lately leave them. */
-  private happened(forecast: Forecast): Forecast {
+  private happened(forecast: Forecast, fit: MapFit | undefined): Forecast {
     const { pastS, course } = this.went
     const { nowS } = this
     const until = course.stages[course.pullStage]?.until
     const level = until && 'core' in until ? until.core : undefined
     const alive = level !== undefined && this.core.some(({ timeS }) => timeS > nowS - ALIVE_S)
     const extrapolatedS = alive && pastS.pull === undefined ? asLately(this.core, level, nowS) : undefined
-    return withMoments(forecast, momentsGiven(forecast, { pastS, nowS, alive, extrapolatedS }))
+    const left = fit && { leftK: rms(fit.leftK), count: fit.leftK.length }
+    return withMoments(forecast, momentsGiven(forecast, { pastS, nowS, alive, extrapolatedS, left }))
   }
 
   private told(
@@ -283,7 +284,6 @@ class Assimilation {
       const row = fit.root.subarray(i * n, i * n + n)
       return (at[i]?.sd ?? 1) * Math.sqrt(dot(row, row))
     })
-    const leftK = Math.sqrt(dot(fit.leftK, fit.leftK) / fit.leftK.length)
     return {
       names,
       shift,
@@ -292,7 +292,7 @@ class Assimilation {
       u: fit.u,
       levelK: this.input.habits.levelSdK * (shift[names.indexOf('level')] ?? 0),
       driftK: pastK.reduce((sum, x) => sum + x, 0) / (pastK.length || 1),
-      leftK,
+      leftK: rms(fit.leftK),
       rounds: fit.rounds,
     }
   }
@@ -315,6 +315,8 @@ interface Shifts {
 }
 const setOf = ({ centre, spread }: Fitted, u: Float64Array) =>
   u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
+
+const rms = (xs: Float64Array) => Math.sqrt(dot(xs, xs) / xs.length)
 
 /** A sampled signal between its minutes. */
 function between(samples: ArrayLike<number>, timeS: number): number {

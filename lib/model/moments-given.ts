@@ -14,6 +14,8 @@ export interface Given {
   readonly alive: boolean
   /** Pull by extrapolation; none where it says nothing. */
   readonly extrapolatedS: number | undefined
+  /** Root mean square of what the best member leaves of the readings, K, and how many there are of them. */
+  readonly left: { readonly leftK: number; readonly count: number } | undefined
 }
 const AFTER_PULL: readonly MomentId[] = ['vents-open', 'sear-start', 'off-heat', 'carryover-peak', 'first-slice']
 const BESIDE: readonly MomentId[] = ['turn', 'carryover-peak']
@@ -27,7 +29,7 @@ const CHECK_SD_PER_S = 0.288 / 3600
 export function momentsGiven(forecast: Forecast, given: Given): Forecast['moments'] {
   const { pastS, nowS, alive } = given
   const pulls = forecast.moments.pull
-  const weighed = pulls && pastS.pull === undefined ? weigh(pulls, given) : (t: number) => t
+  const weighed = pulls && pastS.pull === undefined ? widened(pulls, given, weigh(pulls, given)) : (t: number) => t
   const moments: Partial<Record<MomentId, Float64Array>> = {}
   for (const id of MOMENT_IDS) {
     const row = forecast.moments[id]
@@ -49,6 +51,27 @@ export function momentsGiven(forecast: Forecast, given: Given): Forecast['moment
     }
   }
   return moments
+}
+
+/**
+ * A cook that the model follows well is foretold better than one that it follows badly. What is left of the readings is so
+ * much in the mean over twins of seed 2 (families A and B together); windows go with it, within these bounds. [own-trial]
+ */
+const USUAL_LEFT_K = 0.19
+const WIDENS = { least: 0.8, most: 1.4 } as const
+/** Few readings are followed by any model. */
+const ENOUGH = 20
+/** Near the pull the readings themselves tell. */
+const NEAR_S = 300
+const FAR_S = 900
+
+function widened(pulls: Float64Array, { left, nowS }: Given, weighed: (timeS: number) => number) {
+  const middleS = weighed(medianOf(pulls))
+  if (!left || !Number.isFinite(middleS)) return weighed
+  const full = Math.min(WIDENS.most, Math.max(WIDENS.least, left.leftK / USUAL_LEFT_K))
+  const far = Math.min(1, Math.max(0, (middleS - nowS - NEAR_S) / (FAR_S - NEAR_S)))
+  const by = 1 + (full - 1) * far * Math.min(1, left.count / ENOUGH)
+  return (timeS: number) => (Number.isFinite(timeS) ? middleS + by * (weighed(timeS) - middleS) : timeS)
 }
 
 function weigh(pulls: Float64Array, { nowS, extrapolatedS }: Given): (timeS: number) => number {

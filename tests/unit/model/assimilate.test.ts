@@ -4,6 +4,7 @@ import type { CookPlan } from '../../../lib/model/cook'
 import type { Forecast } from '../../../lib/model/forecast'
 import { forecastCook } from '../../../lib/model/forecast-cook'
 import { medianOf, windowOf } from '../../../lib/model/quantiles'
+import { chanceOf } from '../../../lib/model/random'
 import { watchInput } from '../../../lib/model/read-summary'
 import type { Mark, Reading } from '../../../lib/model/readings'
 import { whyMoved } from '../../../lib/model/why-moved'
@@ -25,11 +26,14 @@ const memberAt = (share: number) => {
 const pullOf = (m: number) => (before.moments.pull as Float64Array)[m] as number
 const rowOf = (column: Float32Array, m: number, { trace }: Forecast = before) =>
   column.subarray(m * trace.count - trace.startS / 60, (m + 1) * trace.count)
+/** To a tenth, with a thermometer's flicker. */
 function readingsOf(m: number, untilS: number): Reading[] {
   const [core, cooker] = [rowOf(before.trace.probeC, m), rowOf(before.trace.cookerC, m)]
+  const { normal } = chanceOf(3, m, 99)
+  const shown = (tempC: number) => celsius(Math.round(10 * (tempC + 0.1 * normal())) / 10)
   return Array.from({ length: Math.floor(untilS / 120) + 1 }, (_, i) => 2 * i).flatMap((minute) => [
-    { t: seconds(60 * minute), sensor: 'core' as const, tempC: celsius(core[minute] as number) },
-    { t: seconds(60 * minute), sensor: 'cooker' as const, tempC: celsius(cooker[minute] as number) },
+    { t: seconds(60 * minute), sensor: 'core' as const, tempC: shown(core[minute] as number) },
+    { t: seconds(60 * minute), sensor: 'cooker' as const, tempC: shown(cooker[minute] as number) },
   ])
 }
 const pull = (forecast: Forecast) => windowOf(forecast.moments.pull as Float64Array)
