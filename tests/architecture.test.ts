@@ -25,7 +25,7 @@ const PURE = new Set(['units', 'refusals', 'model', 'plan', 'log', 'day', 'card'
 const PACKAGES: Record<string, readonly string[]> = {
   plan: ['zod', 'temporal-polyfill'],
   card: ['zod'],
-  log: ['zod'],
+  log: ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   day: ['zod', 'temporal-polyfill', 'astronomy-engine'],
   export: ['d3-scale', 'd3-shape'],
   print: ['react', '@react-pdf/renderer'],

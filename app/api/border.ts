@@ -22,19 +22,25 @@ export function valueOrRefuse<T>(result: Result<T>): T {
   throw new BorderError('invalid', { problems: result.problems })
 }
 
-async function readText(request: Request): Promise<string> {
+/** The body, or `tooMuch` where it is longer than `most` bytes, announced or not. */
+export async function readBytes(request: Request, most: number, tooMuch: (bytes: number) => Error): Promise<Buffer> {
   const announced = Number(request.headers.get('content-length') ?? 0)
-  if (announced > LARGEST_BYTES) throw new BorderError('too-large', { sentence: tooLarge(announced) })
+  if (announced > most) throw tooMuch(announced)
   const reader = request.body?.getReader()
   const parts: Uint8Array[] = []
   let bytes = 0
   for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
     bytes += part.value.byteLength
-    if (bytes > LARGEST_BYTES) throw new BorderError('too-large', { sentence: tooLarge(bytes) })
+    if (bytes > most) throw tooMuch(bytes)
     parts.push(part.value)
   }
-  return Buffer.concat(parts).toString('utf8')
+  return Buffer.concat(parts)
 }
+
+const readText = async (request: Request): Promise<string> =>
+  (
+    await readBytes(request, LARGEST_BYTES, (bytes) => new BorderError('too-large', { sentence: tooLarge(bytes) }))
+  ).toString('utf8')
 
 export type Body = Readonly<Record<string, unknown>>
 

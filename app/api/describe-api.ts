@@ -146,6 +146,29 @@ function logPaths() {
         },
       },
     },
+    '/api/shoots/{id}/photos': {
+      parameters: [id],
+      post: {
+        summary:
+          'Keep a photograph of the set, at most 1.5 MB, under the SHA-256 of its bytes; a note names it in "photo"',
+        requestBody: { required: true, content: { 'image/jpeg': {}, 'image/webp': {} } },
+        responses: {
+          200: json('It was kept before', ref('KeptPhoto')),
+          201: json('It is kept', ref('KeptPhoto')),
+          ...refusals('foreign-origin', 'too-large', 'photo-unknown', 'not-found', 'disk-refused'),
+        },
+      },
+    },
+    '/api/shoots/{id}/photos/{name}': {
+      parameters: [id, { name: 'name', in: 'path', required: true, schema: { type: 'string' } }],
+      get: {
+        summary: 'A photograph; it never changes under its name',
+        responses: {
+          200: { description: 'The picture', content: { 'image/jpeg': {}, 'image/webp': {} } },
+          ...refusals('not-found', 'photo-not-found'),
+        },
+      },
+    },
     '/api/shoots/{id}/set-day': {
       parameters: [id],
       get: {
@@ -216,6 +239,7 @@ function schemas() {
     LogLine: { allOf: [ref('Entry')], description: 'The entry with "received" and "sent", the receipt of the server.' },
     Sending: object({ sent: instant, entries: { type: 'array', items: ref('Entry'), minItems: 1, maxItems: 500 } }),
     Kept: object({ received: instant, entries: { type: 'array', items: kept } }),
+    KeptPhoto: object({ name: text, became: { enum: ['kept', 'known'] } }),
     SetDay: object({
       version: count,
       day: { type: 'object', description: 'People, cooks, calls, shots and meals as they were announced' },

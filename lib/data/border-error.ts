@@ -24,6 +24,11 @@ export const BORDER = {
   'too-often': [429, 'That was tried too often.'],
   'nothing-to-undo': [409, 'There is no change to take back: this is the shoot as it was first saved.'],
   'too-large': [413, 'This is larger than 1 MB, and a shoot file is a few kB. Is it the right file?'],
+  'photo-unknown': [
+    415,
+    'This is no photograph that can be kept. Send a JPEG or a WebP picture, the file itself as the body.',
+  ],
+  'photo-not-found': [404, 'This photograph is not here yet. It may still be on the phone that took it.'],
   'foreign-host': [
     421,
     'Emberslate does not know this name. Open it at http://127.0.0.1 with its port, or at an address that it printed when it started.',

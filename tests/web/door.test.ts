@@ -58,7 +58,10 @@ async function saidTo(row: Row, who: Who, shoot: string) {
   if (response.status === 307 && location.includes('/door?to=')) return 'signed-out'
   if (response.status === 307 && location.includes('/door?beyond=')) return 'may-not'
   if (code === 'signed-out' || code === 'may-not') return code
-  return response.status === 404 && !text.includes('There is no such link') && !text.includes('There is no such key')
+  return response.status === 404 &&
+    !text.includes('There is no such link') &&
+    !text.includes('There is no such key') &&
+    !text.includes('photograph is not here')
     ? 'not-found'
     : 'in'
 }
