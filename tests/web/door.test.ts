@@ -58,12 +58,8 @@ async function saidTo(row: Row, who: Who, shoot: string) {
   if (response.status === 307 && location.includes('/door?to=')) return 'signed-out'
   if (response.status === 307 && location.includes('/door?beyond=')) return 'may-not'
   if (code === 'signed-out' || code === 'may-not') return code
-  return response.status === 404 &&
-    !text.includes('There is no such link') &&
-    !text.includes('There is no such key') &&
-    !text.includes('photograph is not here')
-    ? 'not-found'
-    : 'in'
+  // A route that lacks a link, a key or a photograph says so in its own words.
+  return response.status === 404 && text.includes('There is no such shoot') ? 'not-found' : 'in'
 }
 
 /** Two that change who is signed in are tried apart. */
