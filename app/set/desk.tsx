@@ -9,15 +9,17 @@ import { type PlannedDay, RePlan } from './re-plan'
 import { useSet } from './set-context'
 import { useGround } from './use-ground'
 
-/** The laptop's view: everything at once. */
-export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay }) {
+const LINKS = { live: 'live', 'catching-up': 'catching up', 'cut-off': 'no signal' } as const
+
+/** The laptop's view: everything at once. Without `day` nothing is planned anew: a rehearsal sends nothing. */
+export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | null }) {
   const { session, facts, now, clock, snapshot } = useSet()
   const { dusk, turn } = useGround()
   return (
     <div className={`desk ${dusk ? 'dusk' : ''}`}>
       <div className="desk-bar">
         <b className="time">{clock(now)}</b>
-        <span>{snapshot.link === 'live' ? 'live' : snapshot.link === 'catching-up' ? 'catching up' : 'no signal'}</span>
+        <span>{snapshot.rehearsal ? 'rehearsal' : LINKS[snapshot.link]}</span>
         <span>{session.forecast?.reason ?? 'No live forecast yet: the times are this morning’s.'}</span>
         <button type="button" className="textlink" onClick={turn}>
           {dusk ? 'Black on white' : 'White on black'}
@@ -36,7 +38,7 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay }) 
           <Calls duties={allDuties(session, facts, null)} />
         </section>
         <div>
-          <RePlan day={day} />
+          {day && <RePlan day={day} />}
           <DeskAlerts />
           <DeskProbes />
           <DeskFood />

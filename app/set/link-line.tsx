@@ -7,7 +7,8 @@ const entries = (n: number) => (n === 1 ? '1 entry' : `${n} entries`)
 /** The bar's right end: whether what was logged is safe elsewhere. */
 export function LinkMark() {
   const { snapshot } = useSet()
-  const { link, waiting } = snapshot
+  const { link, waiting, rehearsal } = snapshot
+  if (rehearsal) return <span>rehearsal</span>
   const words =
     link === 'live'
       ? waiting > 0

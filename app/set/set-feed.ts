@@ -27,6 +27,8 @@ export interface SetSnapshot {
   readonly aside?: readonly { readonly document: EntryDocument; readonly sentence: string }[]
   /** Why nothing goes out although the server is there, in its words. */
   readonly held?: string | null
+  /** A day that is played: what is added stays on this screen. */
+  readonly rehearsal?: true
 }
 
 /**

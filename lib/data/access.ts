@@ -55,6 +55,7 @@ export const ROUTES: readonly Row[] = [
   row('GET', '/shoots/[shootId]/set', READERS),
   row('GET', '/shoots/[shootId]/set/desk', READERS),
   row('GET', '/shoots/[shootId]/set/presenter', READERS),
+  row('GET', '/shoots/[shootId]/set/rehearsal', READERS),
   row('GET', '/shoots/[shootId]/card.pdf', READERS),
   row('GET', '/shoots/[shootId]/call-sheet.pdf', READERS),
   row('GET', '/shoots/[shootId]/prep-list.pdf', READERS),
