@@ -33,7 +33,7 @@ export function Board({ lacks }: { lacks: string | null }) {
           type="button"
           className="ground"
           onClick={turn}
-          aria-label={dusk ? 'Turn to black on white' : 'Turn to white on black'}
+          aria-label={dusk ? 'day: black on white' : 'dusk: white on black'}
         >
           {dusk ? 'day' : 'dusk'}
         </button>

@@ -33,12 +33,14 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
         </figure>
       ))}
       <div className="desk-cols">
-        <section aria-label="Calls">
-          <h2>Calls</h2>
-          <Calls duties={allDuties(session, facts, null)} />
-        </section>
         <div>
           {day && <RePlan day={day} />}
+          <section aria-label="Calls">
+            <h2>Calls</h2>
+            <Calls duties={allDuties(session, facts, null)} />
+          </section>
+        </div>
+        <div>
           <DeskAlerts />
           <DeskProbes />
           <DeskFood />

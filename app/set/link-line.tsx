@@ -23,9 +23,10 @@ export function LinkMark() {
 /** One line, only while there is something to say: cut off, catching up, what a merge decided, what this phone lacks. */
 export function LinkLine({ lacks }: { lacks: string | null }) {
   const { snapshot, said } = useSet()
-  const { link, waiting, forecastBy, merged } = snapshot
+  const { link, waiting, forecastBy, merged, aside = [], held } = snapshot
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set())
-  const news = [...(lacks === null ? [] : [lacks]), ...merged].find((sentence) => !seen.has(sentence))
+  const refused = aside.map(({ sentence }) => `The server did not take an entry: ${sentence} It is kept here.`)
+  const news = [...refused, ...(lacks === null ? [] : [lacks]), ...merged].find((sentence) => !seen.has(sentence))
   return (
     <>
       {link === 'cut-off' && (
@@ -38,6 +39,11 @@ export function LinkLine({ lacks }: { lacks: string | null }) {
       {link === 'catching-up' && (
         <p className="status" role="status">
           <b>Catching up.</b> {waiting > 0 ? `${entries(waiting)} on the way.` : 'The log is being read.'}
+        </p>
+      )}
+      {held && (
+        <p className="status" role="status">
+          <b>Nothing goes out.</b> {held}
         </p>
       )}
       {news && (

@@ -9,6 +9,7 @@ const ACTIONS: readonly (readonly [SheetName, string])[] = [
   ['hold', 'Hold'],
   ['meal', 'Meal'],
   ['note', 'Note'],
+  ['sound', 'Sound check'],
 ]
 
 /** What is told more seldom. */

@@ -1,5 +1,5 @@
 'use client'
-import { createContext, type ReactNode, useContext, useMemo, useState } from 'react'
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react'
 import type { BoardFacts } from '@/lib/session/board-facts'
 import { factsNow } from '@/lib/session/re-planned'
 import type { Session } from '@/lib/session/session'
@@ -33,6 +33,9 @@ export function useSet(): SetView {
   return view
 }
 
+/** As long as a glance after a press takes. */
+const SAID_MS = 6000
+
 interface SetProps {
   readonly feed: SetFeed
   readonly facts: BoardFacts
@@ -44,6 +47,11 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
   const snapshot = useSnapshot(feed)
   const now = useSecond(feed)
   const [said, setSaid] = useState('')
+  useEffect(() => {
+    if (said === '') return
+    const timer = setTimeout(() => setSaid(''), SAID_MS)
+    return () => clearTimeout(timer)
+  }, [said])
   const fixed = useMemo(() => {
     const names = new Map(facts.people.map(({ id, name }) => [id, name]))
     return {

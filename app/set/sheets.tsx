@@ -10,6 +10,7 @@ import { NoteSheet } from './note-sheet'
 import { ProbeSheet } from './probe-sheet'
 import { ReadingSheet } from './reading-sheet'
 import { ShotSheet } from './shot-sheet'
+import { SoundSheet } from './sound-sheet'
 import { TakeSheet } from './take-sheet'
 
 export type SheetName =
@@ -25,6 +26,7 @@ export type SheetName =
   | 'hold'
   | 'meal'
   | 'note'
+  | 'sound'
 export interface SheetProps {
   readonly close: () => void
   readonly open: (sheet: SheetName) => void
@@ -43,6 +45,7 @@ const SHEETS: Readonly<Record<SheetName, (props: SheetProps) => React.ReactNode>
   hold: HoldSheet,
   meal: MealSheet,
   note: NoteSheet,
+  sound: SoundSheet,
 }
 
 /** What is open over the board. Loaded with it: a phone that is cut off cannot fetch a page it has not got. */

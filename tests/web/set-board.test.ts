@@ -41,7 +41,7 @@ describe.sequential('the set board', () => {
   it('asks once who holds the phone, then says what is next, when and what to do in one view', async () => {
     await page.goto(`${shoot}/set`)
     await page.getByRole('heading', { name: 'Who are you?' }).waitFor({ timeout: 30_000 })
-    await page.locator('.thumb button').first().click()
+    await press('stylist')
     const digits = page.locator('.count')
     await digits.waitFor()
     const fontPx = await digits.evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize))
@@ -57,17 +57,15 @@ describe.sequential('the set board', () => {
   }, 90_000)
 
   it('logs a reading typed by thumb, and asks an impossible jump back first', async () => {
-    await press('Reading')
-    for (const key of ['3', '4', 'save']) await press(key)
-    await told('Logged: core 34 °C.')
-    await press('Reading')
-    for (const key of ['8', '4', 'save']) await press(key)
-    await page.getByText('The last reading was 34 °C. Is 84 °C right, or was the probe moved?').waitFor()
-    for (const key of ['wipe', '3', '5', 'save']) await press(key)
-    await told('Logged: core 35 °C.')
+    for (const key of ['Reading', 'air', '1', '4', 'save']) await press(key)
+    await told('Logged: air 14 °C.')
+    for (const key of ['Reading', '8', '4', 'save']) await press(key)
+    await page.getByText('The last reading was 14 °C. Is 84 °C right, or was the probe moved?').waitFor()
+    for (const key of ['wipe', '1', '5', 'save']) await press(key)
+    await told('Logged: air 15 °C.')
     await press('Log')
-    await logged('core 34.0 °C')
-    await logged('core 35.0 °C')
+    await logged('air 14.0 °C')
+    await logged('air 15.0 °C')
   }, 30_000)
 
   it('marks a moment and tells a take from roll to verdict', async () => {
@@ -84,15 +82,27 @@ describe.sequential('the set board', () => {
   }, 30_000)
 
   it('takes a line back without losing it', async () => {
-    await page.getByRole('button', { name: 'Correct: core 34.0 °C' }).click()
+    await page.getByRole('button', { name: 'Correct: air 14.0 °C' }).click()
     await press('It did not happen')
-    await page.locator('.log .fate-void .what').filter({ hasText: 'core 34.0 °C' }).waitFor({ timeout: 5000 })
+    await page.locator('.log .fate-void .what').filter({ hasText: 'air 14.0 °C' }).waitFor({ timeout: 5000 })
   }, 30_000)
+
+  it('lays an alert over everything until its person answers', async () => {
+    const other = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage()
+    await other.goto(`${shoot}/set`)
+    await other.getByRole('button', { name: /^presenter/ }).click()
+    const alert = other.getByRole('alertdialog')
+    await alert.filter({ hasText: 'The fire is lit' }).waitFor({ timeout: 15_000 })
+    expect(await axeViolations(other)).toEqual([])
+    await alert.getByRole('button', { name: 'Coming' }).click()
+    await alert.waitFor({ state: 'hidden', timeout: 5000 })
+    await other.close()
+  }, 60_000)
 
   it('is clean for axe by day and at dusk', async () => {
     await press('Now')
     expect(await axeViolations(page)).toEqual([])
-    await page.getByRole('button', { name: /^Turn to / }).click()
+    await page.getByRole('button', { name: /^(day|dusk): / }).click()
     expect(await axeViolations(page)).toEqual([])
     await press('Reading')
     expect(await axeViolations(page)).toEqual([])
