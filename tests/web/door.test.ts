@@ -59,7 +59,8 @@ async function saidTo(row: Row, who: Who, shoot: string) {
   if (response.status === 307 && location.includes('/door?beyond=')) return 'may-not'
   if (code === 'signed-out' || code === 'may-not') return code
   // A route that lacks a link, a key or a photograph says so in its own words.
-  return response.status === 404 && text.includes('There is no such shoot') ? 'not-found' : 'in'
+  const none = /"detail":"There is no such shoot|There is no such shoot or page/.test(text)
+  return response.status === 404 && none ? 'not-found' : 'in'
 }
 
 /** Two that change who is signed in are tried apart. */
