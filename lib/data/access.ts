@@ -28,6 +28,7 @@ export const HERE: Visitor = { owner: true, grants: [], by: null, device: null }
 const OWNER: readonly Who[] = ['owner']
 const EDITORS: readonly Who[] = ['owner', 'producer']
 const READERS: readonly Who[] = ['owner', 'producer', 'crew', 'viewer']
+const LOGGERS: readonly Who[] = ['owner', 'producer', 'crew']
 const SENDERS: readonly Who[] = ['owner', 'producer', 'crew', 'device']
 const EVERYBODY: readonly Who[] = ['nobody', 'owner', 'producer', 'crew', 'viewer', 'device']
 
@@ -56,6 +57,8 @@ export const ROUTES: readonly Row[] = [
   row('GET', '/shoots/[shootId]/set/desk', READERS),
   row('GET', '/shoots/[shootId]/set/presenter', READERS),
   row('GET', '/shoots/[shootId]/set/rehearsal', READERS),
+  row('GET', '/shoots/[shootId]/set/readings', EDITORS),
+  row('GET', '/shoots/[shootId]/set/continuity', READERS),
   row('GET', '/shoots/[shootId]/card.pdf', READERS),
   row('GET', '/shoots/[shootId]/call-sheet.pdf', READERS),
   row('GET', '/shoots/[shootId]/prep-list.pdf', READERS),
@@ -82,6 +85,8 @@ export const ROUTES: readonly Row[] = [
   row('GET', '/api/shoots/[id]/events', READERS),
   row('GET', '/api/shoots/[id]/log', READERS),
   row('POST', '/api/shoots/[id]/log', SENDERS),
+  row('POST', '/api/shoots/[id]/photos', LOGGERS),
+  row('GET', '/api/shoots/[id]/photos/[name]', READERS),
   row('POST', '/api/shoots/[id]/links', EDITORS),
   row('DELETE', '/api/shoots/[id]/links/[linkId]', EDITORS),
   row('POST', '/api/shoots/[id]/keys', EDITORS),
