@@ -29,7 +29,7 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
       {session.day.cooks.map(({ id }) => (
         <figure key={id} className="m-0">
           <figcaption className="sr-only">{id}</figcaption>
-          <LiveLine cook={id} width={1232} height={430} flags />
+          <LiveLine cook={id} width={1232} height={330} flags />
         </figure>
       ))}
       <div className="desk-cols">

@@ -84,7 +84,7 @@ const readOf = ({ told }: Session, cook: string, kind: string): readonly Dot[] =
 export const LETTER_PX = 6.9
 /** The label of a moment on a wide picture. */
 export const flagWords = (clock: (at: Instant) => string, { name, at, early, late, marked }: LineMoment): string =>
-  `${clock(at)} ${name}${marked || early === null || late === null ? '' : `, ${clock(early)} to ${clock(late)}`}`
+  `${clock(at)} ${name}${marked || early === null || late === null || clock(early) === clock(late) ? '' : `, ${clock(early)} to ${clock(late)}`}`
 
 /**
  * On which step each label stands, from the last moment to the first: one above every later pole that its label would

@@ -5,7 +5,7 @@ import { useSet } from './set-context'
 
 const [LEFT, RIGHT, TOP, GAP, COOKER_H, FOOT] = [34, 6, 26, 22, 54, 24]
 const HOUR_MS = 3_600_000
-const STEP_H = 22
+const STEP_H = 24
 
 interface Frame {
   readonly width: number
@@ -50,11 +50,14 @@ export function LiveLine({ cook, width, height, flags = false }: LiveLineProps) 
   const bare = frameOf(plan, width, height, TOP)
   const words = plan.moments.map((moment) => (flags ? flagWords(clock, moment) : ''))
   const steps = flags ? flagSteps(plan.moments.map(({ at }, i) => ({ x: bare.x(at), words: words[i] ?? '' }))) : []
-  const frame = frameOf(plan, width, height, TOP + (flags ? (Math.max(0, ...steps) + 1) * STEP_H : 0))
+  // The staircase of labels adds to the height; it takes none from the curves.
+  const stairs = flags ? (Math.max(0, ...steps) + 1) * STEP_H : 0
+  const tall = height + stairs
+  const frame = frameOf(plan, width, tall, TOP + stairs)
   const last = plan.core.at(-1)
   const title = `Heat line of ${cook}${last ? `, last read ${Math.round(last.c)} °C at ${clock(last.at)}` : ''}`
   return (
-    <svg className="line-svg" viewBox={`0 0 ${width} ${height}`} width={width} role="img" aria-label={title}>
+    <svg className="line-svg" viewBox={`0 0 ${width} ${tall}`} width={width} role="img" aria-label={title}>
       <Axes plan={plan} frame={frame} />
       {plan.forecast && <Forecast of={plan.forecast} frame={frame} now={now} />}
       {plan.moments.map((moment, i) => (
@@ -145,7 +148,7 @@ function Pole({ moment: { name, at, early, late, marked }, frame, step, words }:
       )}
       <circle cx={x} cy={frame.coreEnd} r="3.5" />
       {words !== '' && (
-        <text x={Math.min(x + 6, frame.width - words.length * LETTER_PX)} y={y - 6}>
+        <text x={Math.min(x + 6, frame.width - words.length * LETTER_PX)} y={y - 9}>
           {words}
         </text>
       )}

@@ -29,7 +29,7 @@ export function Presenter() {
         <span className="time">{clock(now)}</span>
       </div>
       {alert ? (
-        <p className="pr-what">{alert.action}</p>
+        <p className="pr-what long">{alert.action}</p>
       ) : duty ? (
         <Line duty={duty} or={orAt(session, duty, units)} />
       ) : (
@@ -39,6 +39,8 @@ export function Presenter() {
   )
 }
 
+/** More letters do not fit across in the large face. */
+const LONG = 14
 /** To the moment itself where there is one: the presenter speaks of it, the crew stands by for it. */
 function Line({ duty, or }: { duty: Duty; or: string }) {
   const { now } = useSet()
@@ -48,7 +50,7 @@ function Line({ duty, or }: { duty: Duty; or: string }) {
   const come = at <= now
   return (
     <>
-      <p className="pr-what">{come ? capital(name) : `${capital(name)} in`}</p>
+      <p className={`pr-what ${name.length > LONG ? 'long' : ''}`}>{come ? capital(name) : `${capital(name)} in`}</p>
       <div className="pr-when">
         <p className="pr-count" role="timer">
           <span className="sr-only">{countSpoken(at, now)}</span>
