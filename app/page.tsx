@@ -3,6 +3,7 @@ import Link from 'next/link'
 import { mayEdit } from '@/lib/data/access'
 import { crewMode } from '@/lib/data/env'
 import { listShoots } from '@/lib/data/list-shoots'
+import { DEMO_ID } from '@/lib/data/plant-demo'
 import { visitorOf } from '@/lib/data/visitor'
 import { ImportButton } from './ui/import-button'
 
@@ -61,6 +62,11 @@ export default async function ShootsPage() {
                   >
                     {shoot.title}
                   </Link>
+                  {shoot.id === DEMO_ID && (
+                    <Link className="textlink small ml-5" href={`/shoots/${shoot.id}/set/rehearsal`} prefetch={false}>
+                      See the day played
+                    </Link>
+                  )}
                 </td>
                 <td className="win">{day.format(new Date(`${shoot.date}T12:00Z`))}</td>
               </tr>

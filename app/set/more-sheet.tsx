@@ -14,10 +14,16 @@ const ACTIONS: readonly (readonly [SheetName, string])[] = [
 
 /** What is told more seldom. */
 export function MoreSheet({ close, open }: SheetProps) {
-  const burns = useSet().facts.cooks.some((cook) => cook.burns)
+  const { facts, snapshot } = useSet()
+  const burns = facts.cooks.some((cook) => cook.burns)
   const actions = burns ? ([['fire', 'Fire'], ...ACTIONS] as const) : ACTIONS
   return (
     <Sheet title="More" close={close}>
+      {!snapshot.rehearsal && (
+        <a className="textlink" href="set/rehearsal">
+          Rehearse this day: an invented one is played, and nothing is sent
+        </a>
+      )}
       <div className="foot">
         <div className="thumb two">
           {actions.map(([sheet, words]) => (

@@ -43,6 +43,9 @@ export function ShootHead(props: {
         </nav>
       </header>
       <div className="no-print mb-2 flex flex-wrap justify-end gap-x-6">
+        <Link className="textlink small no-print" href={`/shoots/${props.id}/set/rehearsal`} prefetch={false}>
+          Rehearse the day
+        </Link>
         <CrewLink id={props.id} />
         <UnitsButton units={props.units} />
         <a className="textlink small no-print" href={`/api/shoots/${props.id}/export`} download>

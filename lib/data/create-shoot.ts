@@ -7,14 +7,14 @@ import type { SavedShoot } from './saved-shoot'
 import { alreadyDone, inTurn, keepVersion, requireWriteId } from './write-version'
 
 /** The id follows from the write id, so that a creation sent twice makes one shoot. */
-const idFrom = (writeId: string) => createHash('sha256').update(writeId).digest('hex').slice(0, 12)
+export const shootIdFrom = (writeId: string) => createHash('sha256').update(writeId).digest('hex').slice(0, 12)
 
 /** Saves a new shoot; a document that does not read comes back as its problems and nothing is stored. */
 export async function createShoot(document: unknown, writeId: string): Promise<Result<SavedShoot>> {
   requireWriteId(writeId)
   const read = parseShoot(document)
   if (!read.ok) return read
-  const shootId = idFrom(writeId)
+  const shootId = shootIdFrom(writeId)
   const value = await inTurn(
     async () =>
       (await alreadyDone(shootId, writeId)) ??

@@ -3,7 +3,11 @@ import { readdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { parseShootText } from '../plan/parse'
 import { database } from './client'
-import { createShoot } from './create-shoot'
+import { createShoot, shootIdFrom } from './create-shoot'
+
+const writeIdOf = (name: string) => `demo-${name}`
+/** The shoot whose day is shown to who comes new. */
+export const DEMO_ID = shootIdFrom(writeIdOf('leg-of-lamb'))
 
 /** Puts the demo shoots of `folder` in the database if it holds no shoot at all. */
 export async function plantDemo(
@@ -17,6 +21,6 @@ export async function plantDemo(
     const read = parseShootText(text)
     if (!read.ok)
       throw new Error(`The demo ${name} does not read: ${read.problems[0]?.pointer}: ${read.problems[0]?.sentence}`)
-    await createShoot(JSON.parse(text), `demo-${path.basename(name, '.json')}`)
+    await createShoot(JSON.parse(text), writeIdOf(path.basename(name, '.json')))
   }
 }

@@ -14,12 +14,18 @@ export interface PlayedDay {
   readonly moments: readonly { readonly cook: string; readonly moment: MomentId; readonly at: Instant }[]
 }
 
+/** As if it had come in when it happened: nothing waits here to be sent. */
+export function playedLine(document: EntryDocument): Line | null {
+  const line = keptLine({ document })
+  return line && { ...line, receipt: { received: line.entry.at, sent: line.entry.at } }
+}
+
 /** A jump goes so far before its moment, so that one sees it come. */
 export const AHEAD = minutes(10)
 
 /** Null where nothing was ever logged. */
 export function playedDay(timeline: readonly EntryDocument[]): PlayedDay | null {
-  const lines = timeline.flatMap((document) => keptLine({ document }) ?? []).sort((a, b) => a.entry.at - b.entry.at)
+  const lines = timeline.flatMap((document) => playedLine(document) ?? []).sort((a, b) => a.entry.at - b.entry.at)
   const [first, last] = [lines[0], lines.at(-1)]
   if (!first || !last) return null
   const moments = lines.flatMap(({ entry }) =>

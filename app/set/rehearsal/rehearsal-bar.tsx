@@ -11,19 +11,18 @@ import type { RehearsalProps } from './rehearsal-here'
 const STATES: Readonly<Record<Playing['state'], string>> = {
   'working-out': 'Working out the forecast.',
   plays: '',
-  waits: 'At 1× while it asks you; then somebody answers for you.',
+  waits: 'It asks you: at 1× until you answer, or somebody does for you.',
   stands: 'Paused.',
   over: 'The day is over.',
 }
 const NOTE = {
-  'made-up': 'Made-up day. What you add stays on this screen.',
+  'made-up': 'Made-up day: invented readings. What you add stays on this screen.',
   logged: 'The day as it was logged. What you add stays on this screen.',
 } as const
 
 type BarProps = RehearsalProps & { readonly feed: RehearsalFeed }
 /** Over the screens of a played day: stand still, how fast, where to, and as whom. */
 export function RehearsalBar({ feed, ...props }: BarProps) {
-  const { facts } = useSet()
   const { state, speed } = usePlaying(feed)
   const stands = state === 'stands'
   return (
@@ -40,19 +39,27 @@ export function RehearsalBar({ feed, ...props }: BarProps) {
           ))}
         </select>
         <Jump feed={feed} />
-        <select aria-label="As whom" value={feed.person ?? ''} onChange={(event) => feed.choose(event.target.value)}>
-          {facts.people.map(({ id, name }) => (
-            <option key={id} value={id}>
-              as {name}
-            </option>
-          ))}
-        </select>
+        {props.view === 'board' && <AsWhom feed={feed} />}
       </div>
       <p className="rehearsal-note">
         <span role="status">{STATES[state] || NOTE[props.played]}</span>
         <OtherDays {...props} />
       </p>
     </section>
+  )
+}
+
+function AsWhom({ feed }: { feed: RehearsalFeed }) {
+  const { facts } = useSet()
+  return (
+    <select aria-label="As whom" value={feed.person ?? ''} onChange={(event) => feed.choose(event.target.value)}>
+      {feed.person === null && <option value="">as nobody</option>}
+      {facts.people.map(({ id, name }) => (
+        <option key={id} value={id}>
+          as {name}
+        </option>
+      ))}
+    </select>
   )
 }
 

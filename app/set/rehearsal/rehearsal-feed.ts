@@ -10,12 +10,11 @@ import { channelsNow } from '@/lib/session/who'
 import { type Instant, instant, later, type Seconds, seconds } from '@/lib/units'
 import { type Alarm, AlertsHere } from '../feed/alerts-here'
 import type { DeviceClock } from '../feed/device-clock'
-import { keptLine } from '../feed/kept-line'
 import { openedSession } from '../feed/opened-session'
 import type { Forecaster } from '../feed/own-forecast'
 import type { EntryDraft, SetFeed, SetOpening, SetSnapshot } from '../set-feed'
 import { PlayedClock, type Speed } from './played-clock'
-import type { PlayedDay } from './played-day'
+import { type PlayedDay, playedLine } from './played-day'
 
 export interface RehearsalDevice {
   readonly clock: DeviceClock
@@ -83,8 +82,9 @@ export class RehearsalFeed implements SetFeed {
     this.#put(day.opensAt)
   }
 
+  /** It goes on by steps: a screen that asks twice in one drawing must hear the same. */
   now(): Instant {
-    return instant(Math.min(this.#played.now(), this.rehearsed.day.ends))
+    return this.#session.now
   }
   subscribe(changed: () => void): () => void {
     this.#listeners.add(changed)
@@ -170,7 +170,7 @@ export class RehearsalFeed implements SetFeed {
     if (this.#stopped) return
     this.device.clock.after(STEP_MS, () => this.#step())
     if (this.#isOpen) {
-      this.#playTo(this.now())
+      this.#playTo(instant(Math.min(this.#played.now(), this.rehearsed.day.ends)))
       this.#waitForMe()
     }
     this.#forecast()
@@ -286,7 +286,7 @@ export class RehearsalFeed implements SetFeed {
     const id = entryId(at, this.device.chance(RANDOM_BYTES))
     const by = person === null ? { device } : { device, person }
     const document = JSON.parse(JSON.stringify({ id, at: whenText(at), by, ...draft })) as EntryDocument
-    const line = keptLine({ document })
+    const line = playedLine(document)
     if (!line) throw new Error('This cannot be logged as it is.')
     return line
   }

@@ -68,11 +68,13 @@ export default function RehearsalHere(props: RehearsalProps) {
   )
 }
 
-function useRehearsal({ timeline, opening, played, crewSeed, person }: RehearsalProps): RehearsalFeed | null {
+function useRehearsal({ timeline, opening, played, crewSeed, person, view }: RehearsalProps): RehearsalFeed | null {
   const make = () => {
     const day = playedDay(timeline)
     const seed = played === 'made-up' ? crewSeed : null
-    return day && new RehearsalFeed(newDevice(), { day, opening, crewSeed: seed, person, speed: FIRST_SPEED })
+    // The laptop asks nobody: it shows everybody's day.
+    const me = view === 'board' ? person : null
+    return day && new RehearsalFeed(newDevice(), { day, opening, crewSeed: seed, person: me, speed: FIRST_SPEED })
   }
   const [feed, setFeed] = useState(make)
   // biome-ignore lint/correctness/useExhaustiveDependencies: it begins with what the page was opened with, and plays on by itself.
