@@ -3,6 +3,7 @@ import { type ReactNode, useSyncExternalStore } from 'react'
 import type { BoardFacts } from '@/lib/session/board-facts'
 import type { UnitSystem } from '@/lib/units'
 import { useSetFeed } from './feed/use-set-feed'
+import { PhotosHere } from './photos/photos-here'
 import { SetContext } from './set-context'
 import type { SetOpening } from './set-feed'
 
@@ -35,7 +36,7 @@ export function LiveSet({ shootId, opening, facts, units, children }: LiveSetPro
     )
   return (
     <SetContext feed={feed} facts={facts} units={units}>
-      {children}
+      <PhotosHere shootId={shootId}>{children}</PhotosHere>
     </SetContext>
   )
 }

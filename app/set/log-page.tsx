@@ -4,6 +4,7 @@ import type { Entry } from '@/lib/log/entry'
 import { CorrectSheet } from './correct-sheet'
 import { type LogItem, logItems } from './log-list'
 import { type LogNames, logWords } from './log-words'
+import { Photo } from './photos/photo'
 import { useSet } from './set-context'
 
 export function useLogNames(): LogNames {
@@ -63,6 +64,7 @@ export function LogRow({ item, correct }: { item: LogItem; correct: () => void }
           {item.fate === 'put-right' && ', put right'}
           {item.waits && ', waits here'}
         </small>
+        {entry.kind === 'note' && entry.photo && item.fate !== 'void' && <Photo name={entry.photo} words={words} />}
       </span>
       {!fixed && (
         <button type="button" className="fix" onClick={correct} aria-label={`Correct: ${words}`}>

@@ -1,6 +1,8 @@
 'use client'
 import { useState } from 'react'
 import { FOOD_STATES } from '@/lib/plan/vocabulary'
+import { PhotoField, type Taken } from './photos/photo-field'
+import { usePhotos } from './photos/photos-here'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
@@ -14,11 +16,18 @@ export function NoteSheet({ close }: SheetProps) {
   const [cook, setCook] = useState('')
   const [state, setState] = useState('')
   const [fault, setFault] = useState('')
-  const save = () => {
-    if (text.trim() === '') return setFault('Write the note first.')
-    const about = { ...(shot && { shot }), ...(cook && { cook }), ...(state && { state }) }
-    log({ kind: 'note', text: text.trim(), ...about }, 'Note kept.')
-    close()
+  const [taken, setTaken] = useState<Taken | null>(null)
+  const photos = usePhotos()
+  const save = async () => {
+    if (text.trim() === '' && !taken) return setFault('Write the note first, or take a photograph.')
+    try {
+      const photo = taken && photos ? await photos.add(taken) : null
+      const about = { ...(shot && { shot }), ...(cook && { cook }), ...(state && { state }), ...(photo && { photo }) }
+      log({ kind: 'note', text: text.trim() || 'Photograph', ...about }, 'Note kept.')
+      close()
+    } catch {
+      setFault('This phone could not keep the photograph: it may be full. Save the note without it.')
+    }
   }
   return (
     <Sheet title="Note" close={close}>
@@ -29,6 +38,7 @@ export function NoteSheet({ close }: SheetProps) {
       <p className="told" role="alert">
         {fault}
       </p>
+      {photos && <PhotoField taken={taken} onTake={setTaken} />}
       <ShotPicker value={shot} onChoose={setShot} />
       <div className="pair">
         <label>

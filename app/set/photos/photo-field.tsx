@@ -1,0 +1,58 @@
+'use client'
+import { useEffect, useMemo, useState } from 'react'
+import { shrunk } from './shrink'
+
+export type Taken = Uint8Array<ArrayBuffer>
+
+/** Takes a photograph or chooses one, and shows it as it will be sent. */
+export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (taken: Taken | null) => void }) {
+  const [state, setState] = useState<'' | 'shrinking' | { readonly fault: string }>('')
+  const url = useMemo(() => taken && URL.createObjectURL(new Blob([taken], { type: 'image/jpeg' })), [taken])
+  useEffect(() => () => void (url && URL.revokeObjectURL(url)), [url])
+  const take = async (file: File | undefined) => {
+    if (!file) return
+    setState('shrinking')
+    try {
+      onTake(await shrunk(file))
+      setState('')
+    } catch (fault) {
+      setState({ fault: (fault as Error).message })
+    }
+  }
+  return (
+    <div className="photo-field">
+      {url && <img src={url} alt="As it will be kept" />}
+      <div className="photo-takes">
+        <TakeButton words={taken ? 'Take another' : 'Photograph'} camera onFile={take} />
+        <TakeButton words="Choose one" onFile={take} />
+        {taken && (
+          <button type="button" onClick={() => onTake(null)}>
+            Without it
+          </button>
+        )}
+      </div>
+      <p className="told" role={state === 'shrinking' ? 'status' : 'alert'}>
+        {state === 'shrinking' ? 'Shrinking it.' : state && state.fault}
+      </p>
+    </div>
+  )
+}
+
+function TakeButton(props: { words: string; camera?: true; onFile: (file: File | undefined) => void }) {
+  return (
+    <label className="take-photo">
+      {props.words}
+      <input
+        type="file"
+        accept="image/*"
+        capture={props.camera && 'environment'}
+        className="sr-only"
+        onChange={(event) => {
+          props.onFile(event.target.files?.[0])
+          // The same picture may be chosen again.
+          event.target.value = ''
+        }}
+      />
+    </label>
+  )
+}
