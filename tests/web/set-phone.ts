@@ -69,6 +69,13 @@ export class SetPhone {
   async noticed(): Promise<readonly Noticed[]> {
     return [...this.#before, ...((await this.page.evaluate('window.noticed')) as readonly Noticed[])]
   }
+  async windTo(at: number): Promise<void> {
+    const now = (await this.page.evaluate('Date.now()')) as number
+    if (at > now) await this.page.clock.runFor(at - now)
+  }
+  async shakenAfter(at: number): Promise<boolean> {
+    return (await this.noticed()).some((one) => one.what === 'shake' && one.at > at)
+  }
   /** Every line of news so far; each is ticked off, though an alert may lie over it. */
   async news(): Promise<readonly string[]> {
     const seen = this.page.getByRole('button', { name: 'Seen' })
