@@ -42,10 +42,11 @@ export interface Replayed {
   readonly id: string
   readonly byTrigger: boolean
   readonly operators: readonly string[]
-  /** Set up and due to roll, or where the sheet alone is followed. */
+  /** Set up and due to roll. */
   readonly due: Float64Array
   readonly ready: Float64Array
-  readonly plannedReady: number
+  /** Had they been called at once: only an earlier moment holds them. */
+  readonly soonest: Float64Array
 }
 /** What `captureOf` counts, shot by shot. `longestRelease`: every crew takes as long to come as it may. */
 export function replayOf(
@@ -55,17 +56,21 @@ export function replayOf(
   longestRelease = false,
 ): Replayed[] {
   const { posts, others, members } = openReplay(shoot, layout, forecasts)
-  const ready = posts.map(() => new Float64Array(members))
-  for (let m = 0; m < members; m++)
-    for (const [i, at] of readyLive(posts, longestRelease ? 'longest' : others, m).entries())
-      (ready[i] as Float64Array)[m] = at
+  const never = () => posts.map(() => new Float64Array(members))
+  const [ready, soonest] = [never(), never()]
+  const atOnce = posts.map((post) => ({ ...post, called: post.called.map(() => Number.NEGATIVE_INFINITY) }))
+  for (let m = 0; m < members; m++) {
+    const stood = longestRelease ? 'longest' : others
+    for (const [i, at] of readyLive(posts, stood, m).entries()) (ready[i] as Float64Array)[m] = at
+    for (const [i, at] of readyLive(atOnce, stood, m).entries()) (soonest[i] as Float64Array)[m] = at
+  }
   return posts.map((post, i) => ({
     id: post.shot.id,
     byTrigger: post.byTrigger,
     operators: post.operators,
     due: post.instant.map((t) => t - post.before),
     ready: ready[i] as Float64Array,
-    plannedReady: post.planned.ready,
+    soonest: soonest[i] as Float64Array,
   }))
 }
 
@@ -167,7 +172,7 @@ function readyAt(
   member: number,
 ): number {
   const called = post.called[member] as number
-  if (!Number.isFinite(called)) return Number.POSITIVE_INFINITY
+  if (called === Number.POSITIVE_INFINITY) return called
   const staysHere = held && held.until >= called && held.post.cook === post.cook && held.post.place === post.place
   if (staysHere) {
     const behind = held.post.operators.includes(id) || post.operators.includes(id) || post.cameras.includes(id)
