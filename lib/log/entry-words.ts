@@ -19,6 +19,8 @@ export const TIMECODE = /^\d{2}:\d{2}:\d{2}([:;.]\d{2,3})?$/
 export const WHEN = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,6})?)?(Z|[+-]\d{2}:\d{2})$/
 export const SENSOR = /^(core|cooker|air)(-[2-9])?$/
 export const DEVICE = /^[A-Za-z0-9][A-Za-z0-9._/-]{0,59}$/
+/** Who logs what comes from a file: one name for all, so that a file that overlaps an earlier one adds only what is new. */
+export const FILE_DEVICE = 'logger-file'
 export const whenText = (at: Instant) => new Date(at).toISOString()
 /** Of an entry no correction touches these. */
 export const FIXED = ['id', 'kind', 'by'] as const

@@ -5,7 +5,7 @@ import { type Celsius, celsius, fromFahrenheit, type Instant, instant } from '..
 import type { Row } from './csv'
 import type { EntryDocument } from './entry'
 import { entryId, RANDOM_BYTES } from './entry-id'
-import { READING_LIMITS, whenText } from './entry-words'
+import { FILE_DEVICE, READING_LIMITS, whenText } from './entry-words'
 import type { LoggerTable } from './logger-table'
 import {
   clockMs,
@@ -18,9 +18,6 @@ import {
   numberIn,
   type TimeForm,
 } from './logger-times'
-
-/** Who logs what comes from a file: one name for all, so that a file that overlaps an earlier one adds only what is new. */
-export const FILE_DEVICE = 'logger-file'
 
 export type Role =
   | { readonly as: 'ignored' }

@@ -1,4 +1,5 @@
 import { formatDuration, type Instant, instant, type Seconds, seconds } from '../units'
+import { FILE_DEVICE } from './entry-words'
 import type { Line, Log, Receipt } from './log'
 
 /** How far a device's clock runs ahead of the server's (negative: behind), from what it said as it sent. */
@@ -25,8 +26,8 @@ export class Clocks {
 
   constructor(log: Log) {
     for (const { entry, receipt } of log.values()) {
-      if (!receipt) continue
       const { device } = entry.by
+      if (!receipt || device === FILE_DEVICE) continue
       const said = this.#said.get(device)
       if (said) said.push(aheadMs(receipt))
       else this.#said.set(device, [aheadMs(receipt)])
@@ -39,6 +40,8 @@ export class Clocks {
 
   /** When it happened by the server's clock; a line on its way goes by its device's last sending. */
   timeOf({ entry, receipt }: Line, at: Instant = entry.at): Instant {
+    // Whoever sends a file has said what its times mean.
+    if (entry.by.device === FILE_DEVICE) return at
     const known = receipt ?? this.#last.get(entry.by.device)
     return known ? instant(at - this.#ahead(entry.by.device, aheadMs(known))) : at
   }

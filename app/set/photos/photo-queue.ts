@@ -33,7 +33,7 @@ export class PhotoQueue {
     this.#change((all) => {
       for (const photo of kept) all.set(photo.name, photo)
     })
-    await this.#sendAll()
+    void this.#sendAll()
   }
   stop(): void {
     this.#stopped = true

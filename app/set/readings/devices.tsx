@@ -1,6 +1,6 @@
 'use client'
 import { useState } from 'react'
-import { FILE_DEVICE } from '@/lib/log/logger-readings'
+import { FILE_DEVICE } from '@/lib/log/entry-words'
 import type { Skew } from '@/lib/log/skew'
 import { agoWords } from '@/lib/session/board-words'
 import { formatDuration, type Instant, seconds } from '@/lib/units'

@@ -1,7 +1,6 @@
 import type { EntryDocument } from '@/lib/log/entry'
 import { type EntryId, entryId, RANDOM_BYTES } from '@/lib/log/entry-id'
-import { whenText } from '@/lib/log/entry-words'
-import { FILE_DEVICE } from '@/lib/log/logger-readings'
+import { FILE_DEVICE, whenText } from '@/lib/log/entry-words'
 import type { Session } from '@/lib/session/session'
 import type { Instant } from '@/lib/units'
 

@@ -10,8 +10,8 @@ export function HowToSend({ shootId, origin, cooks }: { shootId: string; origin:
       <h2>From a device</h2>
       <p>
         A thermometer or logger that is on the network sends its own readings. It needs a key, made on{' '}
-        <a href={`/shoots/${shootId}/crew`}>Crew links</a>; its name there is the device’s name here. Without a door (no
-        --crew) no key is asked for.
+        <a href={`/shoots/${shootId}/crew`}>Crew links</a>; its name there is the device’s name here. Without --crew no
+        key is asked for.
       </p>
       <pre>
         <code>{`curl ${origin}/api/shoots/${shootId}/log \\

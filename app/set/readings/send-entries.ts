@@ -17,10 +17,7 @@ export interface SentSoFar {
 export const NONE_SENT: SentSoFar = { kept: 0, known: 0, refused: 0, sentence: null }
 export const countOf = ({ kept, known, refused }: SentSoFar) => kept + known + refused
 
-/**
- * Sends entries in batches. Those of a logger's file bear times of the set's clock, so what counts as the sender's
- * clock is `now`, the server's as well as it is known here.
- */
+/** Sends entries in batches, each again until it is answered or in vain. */
 export async function sendEntries(
   wire: Pick<Wire, 'send'>,
   entries: readonly EntryDocument[],

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import type { EntryDocument } from '../../../lib/log/entry'
 import { ENTRY_ID } from '../../../lib/log/entry-id'
 import { whenText } from '../../../lib/log/entry-words'
+import { EMPTY_LOG, type Line, merge } from '../../../lib/log/log'
 import { entryOf, type Match, matchFault, type Role, readFile } from '../../../lib/log/logger-readings'
 import { guessShape, guessTime, guessUnit, tableOf } from '../../../lib/log/logger-table'
 import { readEntry } from '../../../lib/log/read-entry'
+import { Clocks } from '../../../lib/log/skew'
 import { instant } from '../../../lib/units'
 
 const TIME: Role = { as: 'time' }
@@ -22,6 +25,10 @@ const match = (roles: readonly Role[], more: Partial<Match> = {}): Match => ({
   ...more,
 })
 /** "line: time temp sensor" of each reading, and "line! sentence" of each fault. */
+const keptLine = (document: unknown): Line | null => {
+  const read = readEntry(document)
+  return read.ok ? { entry: read.value, document: document as EntryDocument } : null
+}
 function told(text: string, given: Match) {
   const { readings, faults } = readFile(tableOf(text, guessShape(text)), given, WITHIN)
   return [
@@ -142,6 +149,12 @@ describe('readings from a file', () => {
     expect(entries.map((entry) => readEntry(entry).ok)).toEqual([true, true, true])
     expect(entries.every(({ id }) => ENTRY_ID.test(String(id)))).toBe(true)
     expect(entries[0]).toEqual(entries[1])
+    const receipt = {
+      received: instant(Date.parse('2027-05-15T15:00Z')),
+      sent: instant(Date.parse('2027-05-15T14:00Z')),
+    }
+    const log = merge(EMPTY_LOG, [{ ...(keptLine(entries[0]) as Line), receipt }])
+    expect([...log.values()].map((one) => new Clocks(log).timeOf(one))).toEqual([readings[0]?.at])
     expect(new Set([...entries.map(({ id }) => id), entryOf('shoot-2', readings[0] as never).id]).size).toBe(3)
   })
 })
