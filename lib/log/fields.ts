@@ -36,7 +36,6 @@ export const sensor = z
 const wrongSensor = (written: unknown) =>
   written === undefined ? `The probe is missing here. ${SENSOR_RULE}` : `${quoted(written)} is no probe. ${SENSOR_RULE}`
 export type Sensor = string
-export { sensorKind } from './sensor-kind'
 
 const NAME_RULE = 'Write letters, digits, hyphens and points, at most 60 ("phone-3f2a").'
 export const deviceField = z

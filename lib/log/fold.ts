@@ -48,8 +48,6 @@ function lastBy<T, V>(all: readonly T[], key: (one: T) => string, value: (one: T
 export const sorted = <V>(map: ReadonlyMap<string, V>): Record<string, V> =>
   Object.fromEntries([...map].sort(([a], [b]) => (a < b ? -1 : 1)))
 
-export { markKey }
-
 function foldMarks(marks: readonly Timed<EntryOf<'mark'>>[]): Record<string, Mark> {
   const found = new Map<string, Mark>()
   for (const { entry, at } of marks) {

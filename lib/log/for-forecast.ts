@@ -1,7 +1,7 @@
 import type { Mark, Reading } from '../model/readings'
 import { type Instant, seconds } from '../units'
 import type { DayState } from './day-state'
-import { sensorKind } from './fields'
+import { sensorKind } from './sensor-kind'
 
 /** A reading as a forecast takes it, with the probe it is of: another probe, or another place, is another offset. */
 export interface LoggedReading extends Reading {

@@ -1,6 +1,6 @@
 import type { DayState, Probe } from '../log/day-state'
-import { markKey } from '../log/fold'
 import { type LoggedReading, marksOf, readingsOf } from '../log/for-forecast'
+import { markKey } from '../log/mark-key'
 import { trustedReadings } from '../log/trusted-probe'
 import type { CookPlan, LidOpening } from '../model/cook'
 import type { Mark } from '../model/readings'
