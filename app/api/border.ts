@@ -4,6 +4,7 @@ import { jsonFault } from '@/lib/plan/json-fault'
 import { LARGEST_BYTES, tooLarge } from '@/lib/plan/parse'
 import type { Result } from '@/lib/refusals'
 import { brokenDocument, problemDocument } from './problem-document'
+import { readBytes } from './read-bytes'
 
 /** Runs a route; what the border refuses becomes a problem document (RFC 9457), a fault of ours a plain 500. */
 export async function answer(work: () => Promise<Response>): Promise<Response> {
@@ -20,21 +21,6 @@ export async function answer(work: () => Promise<Response>): Promise<Response> {
 export function valueOrRefuse<T>(result: Result<T>): T {
   if (result.ok) return result.value
   throw new BorderError('invalid', { problems: result.problems })
-}
-
-/** The body, or `tooMuch` where it is longer than `most` bytes, announced or not. */
-export async function readBytes(request: Request, most: number, tooMuch: (bytes: number) => Error): Promise<Buffer> {
-  const announced = Number(request.headers.get('content-length') ?? 0)
-  if (announced > most) throw tooMuch(announced)
-  const reader = request.body?.getReader()
-  const parts: Uint8Array[] = []
-  let bytes = 0
-  for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
-    bytes += part.value.byteLength
-    if (bytes > most) throw tooMuch(bytes)
-    parts.push(part.value)
-  }
-  return Buffer.concat(parts)
 }
 
 const readText = async (request: Request): Promise<string> =>

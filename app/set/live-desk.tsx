@@ -8,6 +8,14 @@ export function LiveDesk({ day, ...props }: LiveSetProps & { day: PlannedDay }) 
   const lacks = useLacks()
   return (
     <LiveSet {...props}>
+      <p className="desk-links no-print">
+        <a className="textlink" href={`/shoots/${props.shootId}/set/readings`}>
+          Readings from a file or a device
+        </a>
+        <a className="textlink" href={`/shoots/${props.shootId}/set/continuity`}>
+          Continuity
+        </a>
+      </p>
       <Desk lacks={lacks} day={day} />
     </LiveSet>
   )

@@ -24,6 +24,11 @@ export function MoreSheet({ close, open }: SheetProps) {
           Rehearse this day: an invented one is played, and nothing is sent
         </a>
       )}
+      {!snapshot.rehearsal && (
+        <a className="textlink" href="set/continuity">
+          Continuity: how each shot looked, with photographs
+        </a>
+      )}
       <div className="foot">
         <div className="thumb two">
           {actions.map(([sheet, words]) => (

@@ -15,7 +15,12 @@ export async function keepForOffline(shootId: string): Promise<void> {
   })
   if (!registered) return
   const worker = await takenOver()
-  const pages = [location.pathname, `/shoots/${shootId}/set`, `/shoots/${shootId}/card`]
+  const pages = [
+    location.pathname,
+    `/shoots/${shootId}/set`,
+    `/shoots/${shootId}/set/continuity`,
+    `/shoots/${shootId}/card`,
+  ]
   worker?.postMessage({ keep: [...new Set([...pages, ...filesLoaded()])] } satisfies KeepThese)
 }
 

@@ -2,16 +2,17 @@
 import { useEffect, useMemo, useState } from 'react'
 import { shrunk } from './shrink'
 
+const SHRINKING = 'Shrinking it.'
 export type Taken = Uint8Array<ArrayBuffer>
 
 /** Takes a photograph or chooses one, and shows it as it will be sent. */
 export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (taken: Taken | null) => void }) {
-  const [state, setState] = useState<'' | 'shrinking' | { readonly fault: string }>('')
+  const [state, setState] = useState<'' | typeof SHRINKING | { readonly fault: string }>('')
   const url = useMemo(() => taken && URL.createObjectURL(new Blob([taken], { type: 'image/jpeg' })), [taken])
   useEffect(() => () => void (url && URL.revokeObjectURL(url)), [url])
   const take = async (file: File | undefined) => {
     if (!file) return
-    setState('shrinking')
+    setState(SHRINKING)
     try {
       onTake(await shrunk(file))
       setState('')
@@ -21,6 +22,7 @@ export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (ta
   }
   return (
     <div className="photo-field">
+      {/* biome-ignore lint/performance/noImgElement: it is on this phone only. */}
       {url && <img src={url} alt="As it will be kept" />}
       <div className="photo-takes">
         <TakeButton words={taken ? 'Take another' : 'Photograph'} camera onFile={take} />
@@ -31,8 +33,8 @@ export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (ta
           </button>
         )}
       </div>
-      <p className="told" role={state === 'shrinking' ? 'status' : 'alert'}>
-        {state === 'shrinking' ? 'Shrinking it.' : state && state.fault}
+      <p className="told" role={typeof state === 'string' ? 'status' : 'alert'}>
+        {typeof state === 'string' ? state : state.fault}
       </p>
     </div>
   )

@@ -20,6 +20,7 @@ export function Photo({ name, words }: { name: string; words: string }) {
   return (
     <>
       <button type="button" className="photo" aria-label={`Enlarge: ${words}`} onClick={() => box.current?.showModal()}>
+        {/* biome-ignore lint/performance/noImgElement: it is small already, and may be on this phone only. */}
         <img src={source} alt="" loading="lazy" onError={miss} />
         {own && <small>waits here</small>}
       </button>
@@ -29,6 +30,7 @@ export function Photo({ name, words }: { name: string; words: string }) {
             Back
           </button>
         </form>
+        {/* biome-ignore lint/performance/noImgElement: as above. */}
         <img src={source} alt={words} loading="lazy" />
         <p>{words}</p>
       </dialog>

@@ -4,7 +4,7 @@ import type { FileReading } from '@/lib/log/logger-readings'
 import { celsius, formatTemp, type Instant, instant, type UnitSystem } from '@/lib/units'
 
 const [WIDTH, HEIGHT] = [640, 230]
-const EDGE = { left: 52, right: 84, top: 14, bottom: 26 }
+const EDGE = { left: 76, right: 112, top: 14, bottom: 32 }
 const MOST_POINTS = 300
 const DASHES = ['', '7 4', '2 4', '10 3 2 3']
 
@@ -44,7 +44,7 @@ export function ReadingsPicture({ readings, units, clock }: Props) {
             </text>
           </g>
         ))}
-      {x.ticks(5).map((tick) => (
+      {x.ticks(4).map((tick) => (
         <text key={tick.getTime()} x={x(tick)} y={HEIGHT - 6} textAnchor="middle">
           {clock(instant(tick.getTime()))}
         </text>
@@ -86,7 +86,7 @@ function apart(at: readonly number[]): readonly number[] {
   const order = at.map((_, i) => i).sort((a, b) => (at[a] as number) - (at[b] as number))
   let above = Number.NEGATIVE_INFINITY
   for (const i of order) {
-    placed[i] = Math.max(at[i] as number, above + 16)
+    placed[i] = Math.max(at[i] as number, above + 24)
     above = placed[i] as number
   }
   return placed

@@ -1,7 +1,8 @@
 import { BorderError } from '@/lib/data/border-error'
 import { keepPhoto } from '@/lib/data/photos'
 import { LARGEST_PHOTO_BYTES } from '@/lib/log/photo-name'
-import { answer, readBytes } from '../../../border'
+import { answer } from '../../../border'
+import { readBytes } from '../../../read-bytes'
 
 export const dynamic = 'force-dynamic'
 
