@@ -1,9 +1,17 @@
 'use client'
+import { forgetDays } from '../set/feed/indexed-store'
 import { send } from '../ui/send'
+
+/** Pages that were kept to be read without a network go with the sign-in; an insecure origin has none. */
+async function forgetHere() {
+  const names = 'caches' in window ? await caches.keys() : []
+  await Promise.all([forgetDays(), ...names.map((name) => caches.delete(name))])
+}
 
 export function SignOutButton() {
   async function signOut() {
     await send('/api/door/sign-out', 'POST', {})
+    await forgetHere().catch((fault) => console.warn('What this device kept could not be cleared:', fault))
     window.location.assign('/door')
   }
   return (

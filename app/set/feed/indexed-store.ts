@@ -17,6 +17,22 @@ export async function openStore(shoot: string): Promise<FeedStore> {
   }
 }
 
+/** Who signs out leaves no day behind. What the server has not confirmed stays: it is nowhere else. */
+export async function forgetDays(): Promise<void> {
+  const database = await openDatabase()
+  const work = database.transaction(STORES, 'readwrite')
+  for (const name of ['days', 'fired'] as const) work.objectStore(name).clear()
+  const lines = work.objectStore('lines').openCursor()
+  lines.onsuccess = () => {
+    const at = lines.result
+    if (!at) return
+    if ((at.value as KeptLine).receipt) at.delete()
+    at.continue()
+  }
+  await committed(work)
+  database.close()
+}
+
 function openDatabase(): Promise<IDBDatabase> {
   const request = indexedDB.open(NAME, VERSION)
   request.onupgradeneeded = () => {
