@@ -12,7 +12,7 @@ const STATES: Readonly<Record<Playing['state'], string>> = {
   'working-out': 'Working out the forecast.',
   plays: '',
   waits: 'It asks you: at 1× until you answer, or somebody does for you.',
-  stands: 'Paused.',
+  stands: 'Paused. What you add stays on this screen.',
   over: 'The day is over.',
 }
 const NOTE = {
