@@ -16,7 +16,7 @@ export interface ShotNotes {
   /** The state in which it wants the food. */
   readonly food: string | null
   readonly notes: readonly Note[]
-  /** Of a shot still to do without a note of its own: how the roast looked last, in other shots. */
+  /** Of a shot still to do without a note of its own: how the roast looked last. */
   readonly before: readonly Note[]
 }
 export interface Continuity {
@@ -33,13 +33,15 @@ const SEEN_BEFORE = 2
 export function continuityOf(session: Session, facts: BoardFacts): Continuity {
   const notes = [...session.told.notes].reverse()
   const cookOf = new Map(session.day.calls.map(({ shot, cook }) => [shot, cook]))
-  const shots = allDuties(session, facts, null).flatMap((duty): ShotNotes[] => {
+  const duties = allDuties(session, facts, null).filter(({ shot }) => shot !== null)
+  const next = duties.find((duty) => !isOver(duty))
+  const shots = duties.flatMap((duty): ShotNotes[] => {
     if (duty.shot === null) return []
     const { shot, number, title, sort } = duty
     const own = notes.filter(({ entry }) => entry.shot === shot)
     const over = isOver(duty)
     const food = facts.shots[shot]?.food ?? null
-    const before = over || own.length > 0 ? [] : seenBefore(notes, cookOf.get(shot), food)
+    const before = over || own.length > 0 ? [] : seenBefore(notes, cookOf.get(shot), food, duty === next)
     return [{ shot, number, title, at: sort, isOver: over, food, notes: own, before }]
   })
   const ahead = shots.filter((one) => !one.isOver)
@@ -51,9 +53,9 @@ export function continuityOf(session: Session, facts: BoardFacts): Continuity {
   }
 }
 
-/** The latest of the same roast; those in the state that the shot wants go before the others. */
-function seenBefore(notes: readonly Note[], cook: string | undefined, food: string | null): readonly Note[] {
+/** The latest of the same roast in the state that the shot wants; for the shot that is next the latest of any state too. */
+function seenBefore(notes: readonly Note[], cook: string | undefined, food: string | null, isNext: boolean) {
   const same = notes.filter(({ entry }) => cook === undefined || entry.cook === undefined || entry.cook === cook)
   const inState = same.filter(({ entry }) => food !== null && entry.state === food)
-  return [...new Set([...inState, ...same])].slice(0, SEEN_BEFORE)
+  return [...new Set([...inState, ...(isNext ? same : [])])].slice(0, SEEN_BEFORE)
 }

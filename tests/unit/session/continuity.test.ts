@@ -35,7 +35,7 @@ const FACTS: BoardFacts = {
 const note = (min: number, text: string, more: object = {}) => line(min, 'note', { text, ...more })
 
 describe('continuity', () => {
-  it('shows the shots still to do with how it looked, in the wanted state first, then those done, then notes of no shot', () => {
+  it('shows the shots still to do with how it looked, in the wanted state, then those done, then notes of no shot', () => {
     const day = live(sessionDayWith({ calls: [] }))
     const lines = [
       note(1, 'knot left', { shot: 'oil' }),
@@ -54,9 +54,10 @@ describe('continuity', () => {
       ['Four', false],
       ['Oil on', true],
     ])
-    expect(texts(shots[1]?.before ?? [])).toEqual(['raw, tray turned', 'four is dressed'])
+    expect(texts(shots[1]?.before ?? [])).toEqual(['raw, tray turned'])
+    expect(texts(shots[0]?.before ?? [])).toEqual(['four is dressed', 'fire lit'])
     expect(texts(shots[3]?.notes ?? [])).toEqual(['four is dressed'])
-    expect([shots[3]?.before, shots[4]?.before]).toEqual([[], []])
+    expect([2, 3, 4].map((i) => shots[i]?.before)).toEqual([[], [], []])
     expect(texts(other)).toEqual(['fire lit', 'raw, tray turned'])
   })
 })
