@@ -1,6 +1,7 @@
 'use client'
 import type { Layout } from '@/lib/day/layout'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { withMoves } from '@/lib/session/announced-layout'
 import type { PlannedMove } from '@/lib/session/compare-plans'
 import { movesOf } from '@/lib/session/re-planned'
 import { formatDuration, type Instant, instant, seconds } from '@/lib/units'
@@ -15,7 +16,7 @@ export interface PlannedDay {
 
 /** The rest of the day anew: every move is shown before anybody is told. */
 export function RePlan({ day }: { day: PlannedDay }) {
-  const { session, feed, log } = useSet()
+  const { session, facts, feed, log } = useSet()
   const { answer, working, ask, forget } = useRePlan()
   const { document, layout, version } = day
   const send = (moves: readonly PlannedMove[]) => {
@@ -26,7 +27,12 @@ export function RePlan({ day }: { day: PlannedDay }) {
         log({ kind: 'shot-state', shot: id.slice(5), state: 'dropped', why: 're-plan' }, `Dropped: ${title}.`)
     forget()
   }
-  const asked = { document, layout: asSent(layout, movesOf(session.told)), told: session.told, now: feed.now() }
+  const asked = {
+    document,
+    layout: withMoves(layout, movesOf(session.told), facts.zone),
+    told: session.told,
+    now: feed.now(),
+  }
   return (
     <section aria-label="Re-plan">
       <h2>The rest of the day</h2>
@@ -40,27 +46,6 @@ export function RePlan({ day }: { day: PlannedDay }) {
       {answer?.ok && answer.moves.length > 0 && <Moves moves={answer.moves} send={send} leave={forget} />}
     </section>
   )
-}
-
-/** What the crew was told since, on top of this morning's layout. */
-export function asSent(layout: Layout, moves: ReturnType<typeof movesOf>): Layout {
-  if (moves.size === 0) return layout
-  const iso = (at: Instant) => new Date(at).toISOString().replace('.000', '')
-  const span = <T extends { start: string; end: string; people: readonly string[] }>(id: string, one: T): T => {
-    const move = moves.get(id)
-    return move ? { ...one, start: iso(move.start), end: iso(move.end), people: move.people } : one
-  }
-  return {
-    ...layout,
-    shots: layout.shots.map((shot) => {
-      const move = moves.get(`shot-${shot.id}`)
-      if (!move) return shot
-      const camera = move.cameras ?? shot.camera
-      return { ...span(`shot-${shot.id}`, shot), setupStart: iso(move.setup ?? move.start), camera }
-    }),
-    tasks: layout.tasks.map((task) => span(task.id, task)),
-    meals: layout.meals.map((meal, i) => span(`meal-${i}`, meal)),
-  }
 }
 
 const LONGEST = 600
@@ -102,13 +87,13 @@ function Moves({ moves, send, leave }: MovesProps) {
           </thead>
           <tbody>
             {moves.map((move) => (
-              <tr key={move.id} className={move.to === null ? 'drop' : move.place ? 'free' : 'moment'}>
+              <tr key={move.id} className={move.to === null ? 'drop' : move.byMoment ? 'moment' : 'free'}>
                 <td className="struck">{move.title}</td>
                 <td className="time">{at(move.from)}</td>
                 <td className="time">{at(move.to)}</td>
                 <td>
                   {move.to === null ? 'dropped' : move.from === null ? 'new' : shiftWords(move.from, move.to)}
-                  {move.to !== null && !move.place && ', by its moment'}
+                  {move.to !== null && move.byMoment && ', by its moment'}
                 </td>
                 <td>{move.people.map(nameOf).join(', ')}</td>
               </tr>

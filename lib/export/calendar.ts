@@ -11,8 +11,8 @@ export type FormerEvent = Pick<CalendarEvent, 'name' | 'title' | 'kind'> & Parti
 export interface CalendarInput {
   readonly shootId: string
   readonly sheet: Sheet
-  /** The shoot's version: each save has a higher one, so that readers know which is newer. */
-  readonly version: number
+  /** Higher with each save and each re-plan that was sent, so that readers know which is newer. */
+  readonly revision: number
   readonly saved: Instant
   /** One person's calendar; the whole shoot's where nobody is named. */
   readonly person?: string
@@ -60,7 +60,7 @@ function eventLines(input: CalendarInput, event: CalendarEvent): string[] {
   return [
     'BEGIN:VEVENT',
     `UID:${textValue(`${event.name}${owner}@${input.shootId}.emberslate`)}`,
-    `SEQUENCE:${input.version}`,
+    `SEQUENCE:${input.revision}`,
     `DTSTAMP:${stamp}`,
     `LAST-MODIFIED:${stamp}`,
     `DTSTART:${utcValue(event.start)}`,

@@ -3,6 +3,7 @@ import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import { tasksOf } from '../plan/side-tasks'
 import type { Instant } from '../units'
+import { byShift } from './re-planned'
 
 /** One thing that a re-plan moves, before anybody is told. */
 export interface PlannedMove {
@@ -13,7 +14,9 @@ export interface PlannedMove {
   readonly to: Instant | null
   /** Everybody who must know. */
   readonly people: readonly string[]
-  /** Its new place as an entry has it; absent for calls at moments, which move by themselves, and for what is dropped. */
+  /** A call at a moment, which the forecast moves. */
+  readonly byMoment: boolean
+  /** Its new place as an entry has it; null for what is dropped. */
   readonly place: {
     readonly setup?: string
     readonly start: string
@@ -28,6 +31,7 @@ interface Item {
   readonly from: string
   readonly key: string
   readonly people: readonly string[]
+  readonly byMoment: boolean
   readonly place: PlannedMove['place']
 }
 
@@ -45,7 +49,7 @@ export function comparePlans(shoot: Shoot, before: Layout, after: Layout, now: I
     const [from, to] = [a ? fromIso(a.from) : null, b ? fromIso(b.from) : null]
     if (a && b && a.key === b.key && Math.abs((from ?? 0) - (to ?? 0)) < TOLD_FROM_MS) return []
     if ((from ?? now) <= now && (to ?? now) <= now) return []
-    return [{ id, title, from, to, people, place: b?.place ?? null }]
+    return [{ id, title, from, to, people, byMoment: (b ?? a)?.byMoment ?? false, place: b?.place ?? null }]
   })
   return moves.sort((a, b) => (a.to ?? a.from ?? 0) - (b.to ?? b.from ?? 0))
 }
@@ -56,16 +60,24 @@ function itemsOf(shoot: Shoot, layout: Layout): Map<string, Item> {
   const called = new Set(layout.calls.filter(({ moment }) => moment !== null).map((call) => call.for))
   const shots = layout.shots.map((shot): Item => {
     const { setupStart: setup, start, end, people, camera: cameras } = shot
-    const place = called.has(shot.id) ? null : { setup, start, end, people, cameras }
+    const place = { setup, start, end, people, cameras }
     const key = [...people, ...cameras].join()
-    return { id: `shot-${shot.id}`, title: titles.get(shot.id) ?? shot.id, from: setup, key, people, place }
+    return {
+      id: `shot-${shot.id}`,
+      title: titles.get(shot.id) ?? shot.id,
+      from: setup,
+      key,
+      people,
+      byMoment: called.has(shot.id),
+      place,
+    }
   })
   const spans = [
-    ...layout.tasks.map((task) => ({ ...task, title: tasks.get(task.id) ?? task.id })),
+    ...byShift(layout.tasks).map(([id, task]) => ({ ...task, id, title: tasks.get(task.id) ?? task.id })),
     ...layout.meals.map((meal, i) => ({ ...meal, id: `meal-${i}`, title: 'Meal' })),
   ]
   const others = spans.map(({ id, title, start, end, people }): Item => {
-    return { id, title, from: start, key: people.join(), people, place: { start, end, people } }
+    return { id, title, from: start, key: people.join(), people, byMoment: false, place: { start, end, people } }
   })
   return new Map([...shots, ...others].map((item) => [item.id, item]))
 }

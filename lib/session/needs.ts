@@ -3,7 +3,6 @@ import type { MomentId } from '../model/moment-ids'
 import { type Instant, instant, later, minutes } from '../units'
 import { callNow, hottestCore, momentAt } from './calls'
 import { foodClock } from './food-clock'
-import { mealsNow } from './re-planned'
 import { earlyOf, expectedOf, type Session } from './session'
 import type { SessionCook } from './session-day'
 
@@ -156,7 +155,7 @@ const troubles = (session: Session): Need[] =>
   }))
 
 function meals(session: Session): Need[] {
-  return mealsNow(session.day, session.told).flatMap(({ start }, i): Need[] => {
+  return session.day.meals.flatMap(({ start }, i): Need[] => {
     const begun = session.told.meals.filter(({ entry }) => entry.is === 'begins')
     // Meals are taken in their order.
     if (begun.length > i) return []

@@ -1,10 +1,9 @@
 import type { DayState } from '../log/day-state'
 import type { EntryOf } from '../log/entry'
-import type { Instant } from '../units'
 import type { BoardFacts, BoardShot, BoardSpan } from './board-facts'
-import type { SessionDay } from './session-day'
+import type { SessionDay, SessionShot } from './session-day'
 
-type Move = NonNullable<EntryOf<'plan-change'>['moves']>[number]
+export type Move = NonNullable<EntryOf<'plan-change'>['moves']>[number]
 
 /** The last place of everything that a re-plan moved and sent to the crew, by id. */
 export function movesOf({ changes }: Pick<DayState, 'changes'>): ReadonlyMap<string, Move> {
@@ -16,9 +15,10 @@ export function movesOf({ changes }: Pick<DayState, 'changes'>): ReadonlyMap<str
 export function factsNow(facts: BoardFacts, told: Pick<DayState, 'changes'>): BoardFacts {
   const moves = movesOf(told)
   if (moves.size === 0) return facts
-  const span = (one: BoardSpan): BoardSpan => ({ ...one, ...placeOf(moves.get(one.id)) })
+  const span = (id: string, one: BoardSpan): BoardSpan => ({ ...one, ...placeOf(moves.get(id)) })
+  const tasks = byShift(facts.tasks).map(([id, task]) => span(id, task))
   const shots = Object.entries(facts.shots).map(([id, shot]) => [id, shotNow(shot, moves.get(`shot-${id}`))])
-  return { ...facts, shots: Object.fromEntries(shots), tasks: facts.tasks.map(span), meals: facts.meals.map(span) }
+  return { ...facts, shots: Object.fromEntries(shots), tasks, meals: facts.meals.map((meal) => span(meal.id, meal)) }
 }
 const placeOf = (move: Move | undefined) => move && { start: move.start, end: move.end, people: move.people }
 const shotNow = (shot: BoardShot, move: Move | undefined): BoardShot =>
@@ -26,11 +26,34 @@ const shotNow = (shot: BoardShot, move: Move | undefined): BoardShot =>
     ? { ...shot, ...placeOf(move), setupStart: move.setup ?? move.start, cameras: move.cameras ?? shot.cameras }
     : shot
 
-/** Meals as the crew was told of them last. */
-export const mealsNow = (
-  { meals }: SessionDay,
-  told: Pick<DayState, 'changes'>,
-): readonly { readonly start: Instant }[] => {
+/** A task in shifts has one id: the first shift keeps it, each later one is numbered. */
+export function byShift<T extends { readonly id: string }>(spans: readonly T[]): (readonly [string, T])[] {
+  const seen = new Map<string, number>()
+  return spans.map((span) => {
+    const shift = (seen.get(span.id) ?? 0) + 1
+    seen.set(span.id, shift)
+    return [shift === 1 ? span.id : `${span.id}/${shift}`, span] as const
+  })
+}
+
+/** Whom the live day calls, shoots with and feeds, as they were told last. */
+export function dayNow(day: SessionDay, told: Pick<DayState, 'changes'>): SessionDay {
   const moves = movesOf(told)
-  return meals.map((meal, i) => ({ start: moves.get(`meal-${i}`)?.start ?? meal.start }))
+  if (moves.size === 0) return day
+  const shots = Object.entries(day.shots).map(([id, shot]) => [id, peopledNow(shot, moves.get(`shot-${id}`))])
+  return {
+    ...day,
+    calls: day.calls.map((call) => ({ ...call, people: moves.get(`shot-${call.shot}`)?.people ?? call.people })),
+    shots: Object.fromEntries(shots),
+    meals: day.meals.map((meal, i) => {
+      const move = moves.get(`meal-${i}`)
+      return move ? { start: move.start, people: move.people } : meal
+    }),
+  }
+}
+/** Behind a camera stand as many as did, or as the cameras it has now; a locked-off camera holds nobody. */
+function peopledNow(shot: SessionShot, move: Move | undefined): SessionShot {
+  if (!move || shot.operators.length + shot.inShot.length === 0) return shot
+  const behind = move.cameras?.length ?? shot.operators.length
+  return { ...shot, operators: move.people.slice(0, behind), inShot: move.people.slice(behind) }
 }

@@ -1,9 +1,9 @@
-import { foldLog } from '../log/fold'
 import { type Line, merge } from '../log/log'
 import { instant } from '../units'
 import { stepAlerts, withLoad } from './alerts'
 import { stepCall } from './calls'
-import { type Effect, openSession, type Session, type SessionEvent } from './session'
+import { dayNow } from './re-planned'
+import { type Effect, openSession, type Session, type SessionEvent, withLog } from './session'
 import type { SessionDay } from './session-day'
 
 /** The whole rule book of the live day: what an event makes of it, and what the shell has to do, as data. */
@@ -21,7 +21,7 @@ function heard(state: Session, event: SessionEvent): readonly [Session, readonly
     case 'tick':
       return [state, []]
     case 'day':
-      return [{ ...state, day: event.day, calls: announcedAnew(state, event.day) }, []]
+      return [withDay(state, event.day), []]
     case 'line':
       return [withLines(state, [event.line]), []]
     case 'lines':
@@ -31,9 +31,12 @@ function heard(state: Session, event: SessionEvent): readonly [Session, readonly
   }
 }
 
+function withDay(state: Session, announced: SessionDay): Session {
+  return { ...state, announced, day: dayNow(announced, state.told), calls: announcedAnew(state, announced) }
+}
+
 function withLines(state: Session, lines: readonly Line[]): Session {
-  const log = merge(state.log, lines)
-  return { ...state, log, told: foldLog(log) }
+  return withLog(state, merge(state.log, lines))
 }
 
 /** Who adopts a new day has told everybody its times; what was called already stays called. */

@@ -5,6 +5,7 @@ import { EMPTY_LOG, type Line, type Log } from '../log/log'
 import type { MomentId } from '../model/moment-ids'
 import type { Trouble as TroubleCode } from '../model/reading-watch'
 import { type Instant, instant, type Seconds } from '../units'
+import { dayNow } from './re-planned'
 import type { SessionDay } from './session-day'
 
 /** When a moment is expected now: the middle of the forecast and its standard deviation. */
@@ -118,6 +119,8 @@ export interface ForecastStep {
 
 /** The live day. Everything in it follows from its events. */
 export interface Session {
+  /** As it was announced, and with what was sent to the crew since. */
+  readonly announced: SessionDay
   readonly day: SessionDay
   readonly now: Instant
   readonly log: Log
@@ -131,6 +134,7 @@ export interface Session {
 }
 
 export const openSession = (day: SessionDay): Session => ({
+  announced: day,
   day,
   now: instant(0),
   log: EMPTY_LOG,
@@ -141,6 +145,12 @@ export const openSession = (day: SessionDay): Session => ({
   alerts: {},
   load: [],
 })
+
+/** The session as this log tells it; a re-plan in it changes whom the day calls. */
+export function withLog(session: Session, log: Log): Session {
+  const told = foldLog(log)
+  return { ...session, log, told, day: dayNow(session.announced, told) }
+}
 
 export const expectedOf = ({ forecast }: Session, cook: string, moment: MomentId): Expected | null =>
   forecast?.expected.find((one) => one.cook === cook && one.moment === moment) ?? null

@@ -1,8 +1,7 @@
 import type { EntryId } from '@/lib/log/entry-id'
-import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, type Line, merge } from '@/lib/log/log'
 import { reduce } from '@/lib/session/reduce'
-import { type Effect, openSession, type Session, type SessionEvent } from '@/lib/session/session'
+import { type Effect, openSession, type Session, type SessionEvent, withLog } from '@/lib/session/session'
 import type { Instant } from '@/lib/units'
 import type { SetOpening } from '../set-feed'
 import { openedSession, withForecast } from './opened-session'
@@ -68,7 +67,7 @@ export class DayHere {
   /** The server refused it: it stays on this device, and is no part of the day. */
   drop(id: EntryId): void {
     const log = new Map([...this.session.log].filter(([one]) => one !== id))
-    this.session = { ...this.session, log, told: foldLog(log) }
+    this.session = withLog(this.session, log)
   }
 
   /** Of the server's forecasts the latest counts, and any of them before a device's own. */

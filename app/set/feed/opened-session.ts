@@ -1,7 +1,6 @@
-import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, type Line, type Log, merge } from '@/lib/log/log'
 import { reduce } from '@/lib/session/reduce'
-import { type Effect, openSession, type Session } from '@/lib/session/session'
+import { type Effect, openSession, type Session, withLog } from '@/lib/session/session'
 import { type Instant, instant } from '@/lib/units'
 import type { SetOpening } from '../set-feed'
 import type { KeptDay } from './store'
@@ -41,7 +40,7 @@ const linesUntil = (log: Log, at: Instant): Log =>
 
 /** With all of it at once: a log without its forecast, or half a log, would call people for nothing. */
 function knowing(session: Session, log: Log, forecast: SetOpening['forecast']): Session {
-  return withForecast({ ...session, log, told: foldLog(log) }, forecast)
+  return withForecast(withLog(session, log), forecast)
 }
 
 /** The forecast that counts, though it may have come before. */

@@ -1,11 +1,17 @@
 import type { EntryDocument } from '@/lib/log/entry'
 import { entryId, RANDOM_BYTES } from '@/lib/log/entry-id'
 import { whenText } from '@/lib/log/entry-words'
-import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, type Line, merge } from '@/lib/log/log'
 import { crewAnswers } from '@/lib/session/made-up-crew'
 import { reduce } from '@/lib/session/reduce'
-import { type Effect, type LiveForecast, openSession, type Session, type SessionEvent } from '@/lib/session/session'
+import {
+  type Effect,
+  type LiveForecast,
+  openSession,
+  type Session,
+  type SessionEvent,
+  withLog,
+} from '@/lib/session/session'
 import { channelsNow } from '@/lib/session/who'
 import { type Instant, instant, later, type Seconds, seconds } from '@/lib/units'
 import { type Alarm, AlertsHere } from '../feed/alerts-here'
@@ -152,7 +158,7 @@ export class RehearsalFeed implements SetFeed {
     const { day, opening } = this.rehearsed
     this.#next = day.lines.filter(({ entry }) => entry.at <= to).length
     const log = merge(EMPTY_LOG, [...day.lines.slice(0, this.#next), ...this.#added])
-    this.#session = { ...openSession(opening.day), now: to, log, told: foldLog(log) }
+    this.#session = withLog({ ...openSession(opening.day), now: to }, log)
     this.#played.run(0)
     this.#played.jump(to)
   }

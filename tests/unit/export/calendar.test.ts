@@ -18,7 +18,7 @@ const sheetOf = (change: Partial<Sheet> = {}): Sheet => ({
 })
 const SAVED = instant(Date.parse('2027-05-14T18:40:00+01:00'))
 const feed = (change: Partial<CalendarInput> = {}) =>
-  calendarOf({ shootId: '01JABC', sheet: sheetOf(), version: 3, saved: SAVED, ...change })
+  calendarOf({ shootId: '01JABC', sheet: sheetOf(), revision: 3, saved: SAVED, ...change })
 
 /** Read by a parser that refuses what is not to the letter. */
 function read(text: string) {
@@ -120,7 +120,7 @@ describe('a changed day', () => {
     shots: layout.shots.filter(({ id }) => id !== 'mint'),
   })
   test('keeps the UID of what moved and counts up', () => {
-    const [before, after] = [feed(), feed({ version: 4, sheet: sheetOf({ layout: moved(lambLayout()) }) })].map((t) =>
+    const [before, after] = [feed(), feed({ revision: 4, sheet: sheetOf({ layout: moved(lambLayout()) }) })].map((t) =>
       byUid(read(t)),
     )
     expect([...(after?.keys() ?? [])].sort()).toEqual([...(before?.keys() ?? [])].sort())
@@ -130,7 +130,7 @@ describe('a changed day', () => {
   })
   test('cancels what is gone, at its former time where that is known', () => {
     const former: FormerEvent[] = eventsOf(sheetOf())
-    const gone = read(feed({ version: 4, former, sheet: sheetOf({ layout: withoutMint(lambLayout()) }) })).filter(
+    const gone = read(feed({ revision: 4, former, sheet: sheetOf({ layout: withoutMint(lambLayout()) }) })).filter(
       ({ status }) => status === 'CANCELLED',
     )
     expect(gone).toHaveLength(1)

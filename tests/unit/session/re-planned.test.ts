@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Layout } from '../../../lib/day/layout'
 import type { Shoot } from '../../../lib/plan/shoot'
+import { lastRePlan, layoutNow } from '../../../lib/session/announced-layout'
 import type { BoardFacts } from '../../../lib/session/board-facts'
 import { comparePlans } from '../../../lib/session/compare-plans'
 import { factsNow } from '../../../lib/session/re-planned'
@@ -71,5 +72,49 @@ describe('a re-plan before and after it is sent', () => {
     expect(now.meals[0]).toMatchObject({ start: at(90), title: 'Meal' })
     expect(toldOf(day.run(30, 79))).toEqual([])
     expect(toldOf(day.run(79.5, 81))).toEqual(['trouble meal/0 -> stylist'])
+  })
+
+  it('is on every sheet: what moved, whom its call names, what was dropped; the likely time moves with its call', () => {
+    const day = live(sessionDayWith({ calls: [] }))
+    const moves = [
+      { id: 'shot-first-cut', setup: iso(85), start: iso(95), end: iso(101), people: ['cam-2'], cameras: ['B'] },
+      { id: 'fire/2', start: iso(60), end: iso(90), people: ['presenter'] },
+    ]
+    day.line(20, line(20, 'plan-change', { version: 1, what: 'First slice 15 min later', moves }))
+    day.line(21, line(21, 'shot-state', { shot: 'herbs', state: 'dropped', why: 're-plan' }))
+    const likely = { early: iso(75), likely: iso(81), late: iso(90) }
+    const call = { id: 'call-first-cut', for: 'first-cut', moment: 'first-slice', standby: iso(70), window: likely }
+    const shift = (from: number) => ({ id: 'fire', start: iso(from), end: iso(from + 30), people: ['stylist'] })
+    const morning = layout(20, {
+      calls: [{ ...call, people: ['cam-1'] }] as unknown as Layout['calls'],
+      tasks: [shift(0), shift(30)],
+      dropped: [],
+      wrap: iso(95),
+    })
+    const { told } = day.session()
+    const now = layoutNow(morning, told, 'UTC')
+    const ms = (time: string | null | undefined) => Date.parse(time ?? '')
+    expect(now.shots).toMatchObject([{ id: 'first-cut', people: ['cam-2'], camera: ['B'] }])
+    expect(ms(now.shots[0]?.start)).toBe(at(95))
+    const [called] = now.calls
+    expect(called?.people).toEqual(['cam-2'])
+    expect([called?.standby, called?.window.early, called?.window.likely].map(ms)).toEqual([at(85), at(90), at(96)])
+    expect(now.tasks.map(({ start, people }) => [ms(start), people[0]])).toEqual([
+      [at(0), 'stylist'],
+      [at(60), 'presenter'],
+    ])
+    expect(ms(now.wrap)).toBe(at(101))
+    expect(now.dropped).toMatchObject([{ id: 'herbs' }])
+    expect(lastRePlan(told)).toEqual({ at: at(20), moved: 2, what: 'First slice 15 min later' })
+  })
+
+  it('changes whom a call brings, and whose takes are silent', () => {
+    const day = live(sessionDayWith())
+    const moves = [{ id: 'shot-first-cut', start: iso(80), end: iso(86), people: ['cam-2', 'stylist'], cameras: ['B'] }]
+    day.line(20, line(20, 'plan-change', { version: 1, what: 'First slice with other people', moves }))
+    const { announced, day: now } = day.session()
+    expect(now.calls[0]?.people).toEqual(['cam-2', 'stylist'])
+    expect(now.shots['first-cut']).toMatchObject({ operators: ['cam-2'], inShot: ['stylist'] })
+    expect(announced.calls[0]?.people).toEqual(['cam-1', 'presenter'])
   })
 })

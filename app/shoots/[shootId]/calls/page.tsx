@@ -2,6 +2,7 @@ import type { Metadata } from 'next'
 import type { CallSheetModel } from '@/lib/export/call-sheet'
 import type { Slip } from '@/lib/export/slips'
 import type { Shoot } from '@/lib/plan/shoot'
+import { announced } from '../../../announced'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
@@ -9,6 +10,7 @@ import { factsOf, layoutReady, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { prepModel, riskModel } from '../../prep-model'
 import { NoLayout } from '../no-layout'
+import { RePlanned } from '../re-planned-line'
 import { PrepOnPage, RiskOnPage } from './prep-and-risk'
 import { ProducerDesk } from './producer-desk'
 
@@ -20,6 +22,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
   const open = await openShoot(shootId)
   const units = await chosenUnits()
   const laid = await layoutReady(open.shoot)
+  const told = laid.ok ? await announced(shootId, laid.layout, open.shoot.zone) : null
   return (
     <main id="main" className="page">
       <ShootHead
@@ -30,16 +33,16 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
         canUndo={open.canUndo}
         units={units}
       />
-      {laid.ok ? (
+      {told && (
         <>
-          <Calls id={shootId} sheet={callSheetModel(open, laid.layout, units)} />
-          <PrepOnPage id={shootId} list={prepModel(open, laid.layout, units)} />
-          <RiskOnPage id={shootId} sheet={riskModel(open, laid.layout, units)} />
+          <RePlanned last={told.last} zone={open.shoot.zone} />
+          <Calls id={shootId} sheet={callSheetModel(open, told.layout, units)} />
+          <PrepOnPage id={shootId} list={prepModel(open, told.layout, units)} />
+          <RiskOnPage id={shootId} sheet={riskModel(open, told.layout, units)} />
           <CalendarLinks id={shootId} people={open.shoot.people ?? []} />
         </>
-      ) : (
-        <NoLayout problems={laid.problems} />
       )}
+      {!laid.ok && <NoLayout problems={laid.problems} />}
       <ProducerDesk shootId={shootId} version={open.version} document={open.document} />
     </main>
   )

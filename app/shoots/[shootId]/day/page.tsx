@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { Suspense } from 'react'
 import type { UnitSystem } from '@/lib/units'
+import { announced } from '../../../announced'
 import { HeatLine, type HeatLineProps, widestHeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
@@ -8,6 +9,7 @@ import { factsOf, layoutReady, type OpenShoot, openShoot } from '../../../workbe
 import { forecastsBehind, forecastsOf } from '../../../worked-out'
 import { heatLineInput } from '../../heat-line-input'
 import { NoLayout } from '../no-layout'
+import { RePlanned } from '../re-planned-line'
 import './day.css'
 import { curveViewOf } from './curve-view'
 import { DayDesk } from './day-desk'
@@ -44,13 +46,15 @@ export default async function DayPage({ params }: { params: Promise<{ shootId: s
 
 async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
   const laid = await layoutReady(open.shoot)
-  const layout = laid.ok ? laid.layout : null
+  const told = laid.ok ? await announced(open.id, laid.layout, open.shoot.zone) : null
+  const layout = told?.layout ?? null
   const first = open.shoot.cooks[0]?.id ?? ''
   const forecasts = layout ? forecastsBehind(open.shoot, layout) : null
   const input = layout && forecasts && heatLineInput(open.shoot, forecasts, layout, true, units)
   return (
     <>
       {!laid.ok && <NoLayout problems={laid.problems} />}
+      <RePlanned last={told?.last ?? null} zone={open.shoot.zone} />
       <DayDesk
         heatLine={input && <HeatLine {...input} />}
         picture={input && pictureOf(input)}

@@ -1,5 +1,6 @@
 import { BorderError } from '@/lib/data/border-error'
 import { printRiskSheet } from '@/lib/print/risk-sheet'
+import { announced } from '../../../announced'
 import { answer } from '../../../api/border'
 import { chosenUnits } from '../../../units'
 import { layoutReady, openShoot } from '../../../workbench'
@@ -11,6 +12,7 @@ export const GET = (request: Request, { params }: { params: Promise<{ shootId: s
     const open = await openShoot((await params).shootId)
     const laid = await layoutReady(open.shoot)
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
-    const model = riskModel(open, laid.layout, await chosenUnits())
+    const { layout } = await announced(open.id, laid.layout, open.shoot.zone)
+    const model = riskModel(open, layout, await chosenUnits())
     return pdfResponse(await printRiskSheet(model, paperOf(request)), `${open.shoot.title} risk sheet`)
   })

@@ -6,7 +6,8 @@ import { eventsOf } from '@/lib/export/calendar-events'
 import { hasShape } from '@/lib/plan/document-shape'
 import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
-import type { UnitSystem } from '@/lib/units'
+import { instant, type UnitSystem } from '@/lib/units'
+import { announced } from '../../../../announced'
 import { chosenUnits } from '../../../../units'
 import { layoutReady } from '../../../../workbench'
 import { rememberedLayout } from '../../../../worked-out'
@@ -23,13 +24,16 @@ export const GET = (request: Request, { params }: { params: Promise<{ id: string
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
     const person = personOf(request, shoot)
     const units = await chosenUnits()
+    const { layout, changes, changed } = await announced(id, laid.layout, shoot.zone)
+    const morning = eventsOf({ shoot, layout: laid.layout, units }, person)
     const text = calendarOf({
       shootId: id,
-      sheet: { shoot, layout: laid.layout, units },
-      version: saved.version,
-      saved: saved.savedAt,
+      sheet: { shoot, layout, units },
+      // Readers take what has a higher number; both only ever grow.
+      revision: saved.version + changes,
+      saved: instant(Math.max(saved.savedAt, changed ?? 0)),
       person,
-      former: formerEvents(await loadFormer(id, saved.version), units, person),
+      former: [...morning, ...formerEvents(await loadFormer(id, saved.version), units, person)],
     })
     return new Response(text, {
       headers: {
