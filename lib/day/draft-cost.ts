@@ -67,18 +67,18 @@ function overtimeCost({ overtimeMin, crew }: DayProblem, over: number): number {
 export function momentsMoved({ standing }: DayProblem, moments: readonly (Place | null)[]): number {
   if (!standing?.stable) return 0
   let cost = 0
-  for (let i = 0; i < moments.length; i++) cost += changeCost(standing.moments[i] ?? null, moments[i] ?? null, false)
+  for (let i = 0; i < moments.length; i++) cost += changeCost(standing.moments[i] ?? null, moments[i] ?? null)
   return cost
 }
 export const floatMoved = ({ standing }: DayProblem, i: number, place: Place | null): number =>
-  standing?.stable ? changeCost(standing.floats[i] ?? null, place, true) : 0
-function changeCost(announced: Announced | null, now: Place | null, bySheet: boolean): number {
+  standing?.stable ? changeCost(standing.floats[i] ?? null, place) : 0
+function changeCost(announced: Announced | null, now: Place | null): number {
   const before = announced?.place
   if (!before || announced.frozen) return 0
   if (!now) return STABILITY.announcedDropped
   let cost = 0
-  // A moment's shot moves with its moment: only who comes is ours to change.
-  const apart = bySheet ? Math.abs(now.setupStart - before.setupStart) : 0
+  // What hangs on the cook moves with it: only who comes is ours to change.
+  const apart = announced.byClock ? Math.abs(now.setupStart - before.setupStart) : 0
   if (apart > 0) cost += apart * STABILITY.movedPerMin + (apart > RULES.movedMin ? STABILITY.callMoved : 0)
   if (now.mode === before.mode) return cost
   const changed = [...now.mode.operators, ...now.mode.hands].filter(

@@ -3,6 +3,7 @@ import { fromIso, toIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import type { Instant } from '../units'
 import { DROPPED } from './assign-moments'
+import { isByClock } from './by-the-clock'
 import { conflictsOf } from './conflicts'
 import { type Crew, type Mode, modeOf } from './crew'
 import { dayClock } from './day-clock'
@@ -148,7 +149,8 @@ function announcedMoment(problem: DayProblem, job: MomentJob, previous: Layout, 
   const on = previous.meatOn[problem.cooks[job.cook]?.id ?? '']
   const zero = on === undefined ? Number.POSITIVE_INFINITY : problem.clock.fromInstant(fromIso(on))
   // What has slipped away from its announced time can still be staffed otherwise.
-  return { place, frozen: zero + job.likely - job.before <= earliest }
+  const frozen = zero + job.likely - job.before <= earliest
+  return { place, frozen, byClock: isByClock(job.shot, problem.shoot.shots) }
 }
 function announcedFloat(
   problem: DayProblem,
@@ -157,7 +159,9 @@ function announcedFloat(
   { earliest, now, known }: { earliest: number; now: number; known: readonly (number | null)[] },
 ): Announced | null {
   const place = placeOf(problem, job, previous)
-  return place && { place, frozen: place.setupStart < earliest && canStand(problem, job, place, now, known) }
+  if (!place) return null
+  const frozen = place.setupStart < earliest && canStand(problem, job, place, now, known)
+  return { place, frozen, byClock: isByClock(job.shot, problem.shoot.shots) }
 }
 /** Not where what it shows is not there yet, nor, before it rolls, where that is gone by then or the lid must be off. */
 function canStand(

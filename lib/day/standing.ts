@@ -4,6 +4,8 @@ import type { MealPlace, Place } from './draft'
 export interface Announced {
   readonly place: Place | null
   readonly frozen: boolean
+  /** Told for an hour, not for when the cook is so far. */
+  readonly byClock: boolean
 }
 /** What a running day has already. Minutes of the day. */
 export interface Standing {
