@@ -99,6 +99,31 @@ describe.sequential('the set board', () => {
     await other.close()
   }, 60_000)
 
+  it('rehearses the day faster than it goes, and keeps to itself what is added', async () => {
+    const other = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage()
+    const sent: string[] = []
+    other.on('request', (request) => request.method() !== 'GET' && sent.push(request.url()))
+    await other.goto(`${shoot}/set/rehearsal`)
+    const bar = other.getByRole('region', { name: 'Rehearsal' })
+    await bar.waitFor({ timeout: 15_000 })
+    const first = (await bar.getByLabel('Jump to').locator('option').nth(2).textContent()) ?? ''
+    await bar.getByLabel('Jump to').selectOption({ label: first })
+    await bar.getByLabel('Speed').selectOption('120')
+    const begun = first.slice(-5)
+    await other.locator('.bar .time').filter({ hasText: begun }).waitFor({ state: 'hidden', timeout: 15_000 })
+    await bar.getByRole('button', { name: 'Pause' }).click()
+    await other.getByRole('button', { name: 'Mark', exact: true }).click()
+    await other.locator('.sheet .thumb button').first().click()
+    await other
+      .getByRole('status')
+      .filter({ hasText: /^Marked: / })
+      .first()
+      .waitFor({ timeout: 5000 })
+    expect(await axeViolations(other)).toEqual([])
+    expect(sent).toEqual([])
+    await other.close()
+  }, 60_000)
+
   it('is clean for axe by day and at dusk', async () => {
     await press('Now')
     expect(await axeViolations(page)).toEqual([])
