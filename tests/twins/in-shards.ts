@@ -1,20 +1,27 @@
 import { fork } from 'node:child_process'
 import { availableParallelism } from 'node:os'
 import { type FamilyTable, type Scored, tableFrom } from './table'
-import { FAMILIES } from './twin'
+import { FAMILIES, type Family } from './twin'
 
 export interface Share {
+  readonly families: readonly Family[]
   readonly seed: number
   readonly each: number
   readonly shard: number
   readonly of: number
 }
 
-/** All twins of both families, shared out among as many processes as the machine has cores. */
-export async function tablesInShards(seed: number, each: number): Promise<FamilyTable[]> {
+/** All twins of the families, shared out among as many processes as the machine has cores. */
+export async function tablesInShards(
+  seed: number,
+  each: number,
+  families: readonly Family[] = FAMILIES,
+): Promise<FamilyTable[]> {
   const of = availableParallelism()
-  const shares = await Promise.all(Array.from({ length: of }, (_, shard) => scoredIn({ seed, each, shard, of })))
-  return FAMILIES.map((family) => tableFrom(family, shares.flat()))
+  const shares = await Promise.all(
+    Array.from({ length: of }, (_, shard) => scoredIn({ families, seed, each, shard, of })),
+  )
+  return families.map((family) => tableFrom(family, shares.flat()))
 }
 
 /** The child inherits how this process was started, and with it what reads TypeScript. */
