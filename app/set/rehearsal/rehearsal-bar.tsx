@@ -95,7 +95,7 @@ function OtherDays({ shootId, played, hasLog, view }: RehearsalProps) {
   const other = played === 'logged' ? 'made-up' : 'logged'
   return (
     <span className="rehearsal-links">
-      {hasLog && <a href={as(other, view)}>{other === 'logged' ? 'As it was logged' : 'A made-up day'}</a>}
+      {hasLog && <a href={as(other, view)}>{other === 'logged' ? 'Logged day' : 'Made-up day'}</a>}
       <a href={as(played, view === 'desk' ? 'board' : 'desk')}>{view === 'desk' ? 'Phone' : 'Laptop'}</a>
       <Link href={`/shoots/${shootId}/set`}>Leave</Link>
     </span>
