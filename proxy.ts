@@ -53,7 +53,7 @@ async function answer(request: NextRequest, policy: string): Promise<Response> {
   if (writes && comesFromElsewhere(request, host)) throw new BorderError('foreign-origin')
   const { pathname } = request.nextUrl
   if (isProgram(request)) return NextResponse.next()
-  const met = await meet(request.headers)
+  const met = await meet(request.headers, request.nextUrl)
   const verdict = mayDo(met.visitor, request.method, pathname)
   const turned = verdict === 'in' ? undefined : turnAway(request, host, verdict)
   if (turned instanceof Response) return turned

@@ -71,7 +71,17 @@ function paths() {
       },
     },
     '/api/shoots/{id}/calls.ics': {
-      parameters: [id, { name: 'person', in: 'query', required: false, schema: { type: 'string' } }],
+      parameters: [
+        id,
+        { name: 'person', in: 'query', required: false, schema: { type: 'string' } },
+        {
+          name: 'key',
+          in: 'query',
+          required: false,
+          schema: { type: 'string' },
+          description: 'The calendar key of a crew link, in place of a session; opens that person’s calls only.',
+        },
+      ],
       get: {
         summary: 'The calls as a calendar (iCalendar), of the whole shoot or of one person',
         responses: {

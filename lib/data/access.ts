@@ -1,6 +1,7 @@
 /** Who may do what. The server asks this table for every request; a route without a row is not there for the crew. */
 
-export type Role = 'owner' | 'producer' | 'crew' | 'viewer' | 'device'
+/** A calendar reads the calls of one person by a key in its address: it can carry no cookie. */
+export type Role = 'owner' | 'producer' | 'crew' | 'viewer' | 'device' | 'calendar'
 type Who = Role | 'nobody'
 
 /** What a crew link or a device key lets somebody be in one shoot. */
@@ -80,7 +81,7 @@ export const ROUTES: readonly Row[] = [
   row('POST', '/api/shoots/[id]/undo', EDITORS),
   row('GET', '/api/shoots/[id]/export', READERS),
   row('GET', '/api/shoots/[id]/samples', READERS),
-  row('GET', '/api/shoots/[id]/calls.ics', READERS),
+  row('GET', '/api/shoots/[id]/calls.ics', [...READERS, 'calendar']),
   row('GET', '/api/shoots/[id]/set-day', READERS),
   row('GET', '/api/shoots/[id]/events', READERS),
   row('GET', '/api/shoots/[id]/log', READERS),
@@ -145,7 +146,7 @@ export function mayDo(visitor: Visitor, method: string, pathname: string): Verdi
   return here.some(({ role }) => row.who.includes(role)) ? 'in' : 'may-not'
 }
 
-const BY_RANK: readonly Role[] = ['producer', 'crew', 'viewer', 'device']
+const BY_RANK: readonly Role[] = ['producer', 'crew', 'viewer', 'device', 'calendar']
 /** The most that somebody is, in one shoot or in any. */
 export function roleOf({ owner, grants }: Visitor, shoot?: string): Role | null {
   if (owner) return 'owner'

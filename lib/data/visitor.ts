@@ -1,5 +1,6 @@
 import 'server-only'
 import { type Grant, HERE, NOBODY, type Visitor } from './access'
+import { grantOfCalendar } from './calendar-keys'
 import { keyBySecret } from './device-keys'
 import { crewMode } from './env'
 import { liveLinks } from './links'
@@ -40,8 +41,12 @@ export interface Met {
   readonly visitor: Visitor
   readonly session?: { readonly session: Session; readonly secret: string }
 }
-export async function meet(headers: Headers): Promise<Met> {
+export async function meet(headers: Headers, url?: URL): Promise<Met> {
   if (!crewMode()) return { visitor: HERE }
+  const calendar = url && (await grantOfCalendar(url))
+  if (calendar) return { visitor: { owner: false, grants: [calendar], by: null, device: null } }
+  // A key that ended is no good beside any cookie: whoever holds it should learn so.
+  if (calendar === null) return { visitor: NOBODY }
   const bearer = /^Bearer (.+)$/i.exec(headers.get('authorization') ?? '')?.[1]
   if (bearer !== undefined) return { visitor: await deviceBy(bearer) }
   const secret = secretIn(headers)

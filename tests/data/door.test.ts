@@ -2,6 +2,8 @@ import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { mayDo, NOBODY } from '../../lib/data/access'
+import { calendarPath, grantOfCalendar } from '../../lib/data/calendar-keys'
 import { expiryFor, linkByCode, makeLink, revokeLink } from '../../lib/data/links'
 import { chooseFirst, isOwners, ownerIsKnown } from '../../lib/data/owner'
 import { RateLimit } from '../../lib/data/rate-limit'
@@ -59,6 +61,22 @@ describe('a crew link', () => {
     expect([await linkByCode(made.code), await linkByCode(renewed.code)]).toEqual([undefined, renewed.link])
     expect([await revokeLink('other', made.link.id), await revokeLink('s', made.link.id)]).toEqual([false, true])
     expect(await linkByCode(renewed.code)).toBeUndefined()
+  })
+  it('lets a calendar read the calls of its person by an address of its own, as long as it lasts', async () => {
+    const { link } = await makeLink({ ...wanted, expires: Date.now() + HOUR })
+    await makeLink({ ...wanted, person: 'cook', expires: Date.now() + HOUR })
+    const path = await calendarPath(link)
+    expect(path).toMatch(/^\/api\/shoots\/s\/calls\.ics\?key=[\w-]{22}$/)
+    const granted = (asked: string) => grantOfCalendar(new URL(asked, 'http://set'))
+    expect(await granted(path)).toEqual({ shoot: 's', role: 'calendar', person: 'cam' })
+    const key = path.split('?')[1]
+    expect(await granted(`/api/shoots/s/log?${key}`)).toBeUndefined()
+    expect([await granted(`/api/shoots/t/calls.ics?${key}`), await granted(`${path}A`)]).toEqual([null, null])
+    const visitor = { ...NOBODY, grants: [{ shoot: 's', role: 'calendar' as const, person: 'cam' }] }
+    const may = (method: string, rest: string) => mayDo(visitor, method, `/api/shoots/s/${rest}`)
+    expect([may('GET', 'calls.ics'), may('GET', 'log'), may('POST', 'log')]).toEqual(['in', 'may-not', 'may-not'])
+    await revokeLink('s', link.id)
+    expect(await granted(path)).toBeNull()
   })
   it('ends two days after the shoot, and is good for two days when the shoot is past', () => {
     const now = Date.parse('2027-01-01T00:00Z')

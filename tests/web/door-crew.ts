@@ -5,7 +5,7 @@ import { instant } from '../../lib/units'
 import { type RunningApp, startApp } from './server'
 
 export const PASSPHRASE = 'four plain words here'
-export type Who = Role | 'nobody'
+export type Who = Exclude<Role, 'calendar'> | 'nobody'
 export const ALL: readonly Who[] = ['nobody', 'owner', 'producer', 'crew', 'viewer', 'device']
 const PEOPLE = { producer: 'pat', crew: 'cam', viewer: 'guest' } as const
 
@@ -17,6 +17,8 @@ export interface Crew {
   /** What each sends to show who they are. */
   readonly headers: Readonly<Record<Who, Record<string, string>>>
   readonly links: Readonly<Record<'producer' | 'crew' | 'viewer', string>>
+  /** The path by which a calendar of each reads their calls. */
+  readonly calendars: Crew['links']
 }
 
 export const json = { 'content-type': 'application/json' }
@@ -39,15 +41,25 @@ export async function startCrew(): Promise<Crew> {
   const made = async (title: string) =>
     (await (await post(at('/api/shoots'), { writeId: `door-${title}`, document: shootCalled(title) }, owner)).json()).id
   const [own, other] = [await made('Shoot-of-ours'), await made('Shoot-of-theirs')]
-  const [links, headers]: [Record<string, string>, Record<string, Record<string, string>>] = [{}, {}]
+  const links: Record<string, string> = {}
+  const calendars: Record<string, string> = {}
+  const headers: Record<string, Record<string, string>> = {}
   for (const [role, person] of Object.entries(PEOPLE)) {
     const link = await (await post(at(`/api/shoots/${own}/links`), { person, role }, owner)).json()
     links[role] = link.link.id
+    calendars[role] = link.calendar.slice(new URL(link.calendar).origin.length)
     headers[role] = cookieOf(await post(at('/api/door/join'), { code: link.url.split('#')[1] }))
   }
   const { secret } = await (await post(at(`/api/shoots/${own}/keys`), { name: 'probe-1' }, owner)).json()
   const all = { ...headers, nobody: {}, owner, device: { authorization: `Bearer ${secret}` } }
-  return { app, own, other, headers: all as unknown as Crew['headers'], links: links as Crew['links'] }
+  return {
+    app,
+    own,
+    other,
+    headers: all as unknown as Crew['headers'],
+    links: links as Crew['links'],
+    calendars: calendars as Crew['links'],
+  }
 }
 
 /** An entry of the log, by whom it is said to be. */

@@ -135,7 +135,10 @@ describe('a crew', () => {
     const reader = (events.body as ReadableStream<Uint8Array>).getReader()
     await reader.read()
     const link = at(`/api/shoots/${set.own}/links/${set.links.viewer}`)
+    const calendar = at(set.calendars.viewer)
+    expect((await fetch(calendar)).status).not.toBe(401)
     expect((await fetch(link, { method: 'DELETE', headers: set.headers.producer })).status).toBe(200)
+    expect((await fetch(calendar)).status).toBe(401)
     for (let over = false; !over; ) over = (await reader.read()).done
     expect((await fetch(at('/api/shoots'), { headers })).status).toBe(401)
   })

@@ -1,4 +1,9 @@
 import type { Metadata } from 'next'
+import { headers } from 'next/headers'
+import { calendarPath } from '@/lib/data/calendar-keys'
+import { crewMode } from '@/lib/data/env'
+import { linksOf } from '@/lib/data/links'
+import { isSecure, visitorOf } from '@/lib/data/visitor'
 import type { CallSheetModel } from '@/lib/export/call-sheet'
 import type { Slip } from '@/lib/export/slips'
 import type { Shoot } from '@/lib/plan/shoot'
@@ -39,7 +44,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
           <Calls id={shootId} sheet={callSheetModel(open, told.layout, units)} />
           <PrepOnPage id={shootId} list={prepModel(open, told.layout, units)} />
           <RiskOnPage id={shootId} sheet={riskModel(open, told.layout, units)} />
-          <CalendarLinks id={shootId} people={open.shoot.people ?? []} />
+          <CalendarLinks id={shootId} people={open.shoot.people ?? []} own={await ownCalendar(shootId)} />
         </>
       )}
       {!laid.ok && <NoLayout problems={laid.problems} />}
@@ -48,7 +53,22 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
   )
 }
 
-function CalendarLinks({ id, people }: { id: string; people: NonNullable<Shoot['people']> }) {
+/** The address that a calendar of whoever reads this can ask by itself; null where they have no link of their own. */
+async function ownCalendar(shootId: string): Promise<string | null> {
+  const from = await headers()
+  const { grants } = await visitorOf(from)
+  const person = grants.find(({ shoot }) => shoot === shootId)?.person
+  const link = (await linksOf(shootId)).find((one) => one.person === person)
+  if (!link) return null
+  return `${isSecure(from) ? 'https' : 'http'}://${from.get('host')}${await calendarPath(link)}`
+}
+
+interface CalendarLinksProps {
+  readonly id: string
+  readonly people: NonNullable<Shoot['people']>
+  readonly own: string | null
+}
+function CalendarLinks({ id, people, own }: CalendarLinksProps) {
   const feed = `/api/shoots/${id}/calls.ics`
   return (
     <section aria-label="Calendar" className="mt-8 max-w-3xl">
@@ -63,9 +83,18 @@ function CalendarLinks({ id, people }: { id: string; people: NonNullable<Shoot['
           </a>
         ))}
       </p>
-      <p className="small mt-2">
-        Opened again, or taken as a subscription on this computer, a changed day updates what the calendar has.
-      </p>
+      {own ? (
+        <p className="mt-4">
+          Your calendar subscribes to <code className="break-all">{own}</code>. It is yours alone: whoever has it reads
+          your calls, until you are shut out.
+        </p>
+      ) : (
+        <p className="small mt-2">
+          {crewMode()
+            ? 'Each person’s calendar has an address of its own, at Crew links.'
+            : 'Opened again, or taken as a subscription on this computer, a changed day updates what the calendar has.'}
+        </p>
+      )}
     </section>
   )
 }

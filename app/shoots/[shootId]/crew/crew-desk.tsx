@@ -17,6 +17,8 @@ export interface PersonRow {
     readonly until: string
     readonly phones: number
     readonly seen: string | null
+    /** The path of this person's calendar, with its key. */
+    readonly calendar: string
   } | null
 }
 
@@ -84,6 +86,7 @@ export function CrewDesk(props: {
               key={person.id}
               person={person}
               roles={props.roles}
+              origin={origin}
               make={async (role) => {
                 await make(person, role)
                 router.refresh()
@@ -100,6 +103,7 @@ export function CrewDesk(props: {
 function PersonLine(props: {
   person: PersonRow
   roles: readonly LinkRole[]
+  origin: string
   make: (role: LinkRole) => void
   shutOut: () => void
 }) {
@@ -111,6 +115,11 @@ function PersonLine(props: {
       <span>
         <b>{person.name}</b> <span className="small">{person.does}</span>
         <span className="small block">{person.link ? stateOf(person.link) : 'No link.'}</span>
+        {person.link && (
+          <a className="textlink" href={props.origin + person.link.calendar}>
+            Calendar address<span className="sr-only"> of {person.name}</span>
+          </a>
+        )}
       </span>
       <span className="flex flex-wrap items-center gap-x-4 gap-y-2">
         <label className="sr-only" htmlFor={id}>

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { headers } from 'next/headers'
 import Link from 'next/link'
+import { calendarPath } from '@/lib/data/calendar-keys'
 import { keysOf } from '@/lib/data/device-keys'
 import { doorAddresses } from '@/lib/data/door-addresses'
 import { crewMode } from '@/lib/data/env'
@@ -41,7 +42,8 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
       {crewMode() ? (
         <>
           <p className="lead mt-2 no-print">
-            Each code opens this shoot’s board for one person, on as many phones as they hold. It is shown once.
+            Each code opens this shoot’s board for one person, on as many phones as they hold. It is shown once. The
+            calendar address lets a calendar read that person’s calls until they are shut out.
           </p>
           <CrewDesk
             shootId={shootId}
@@ -71,22 +73,23 @@ async function peopleOf(
   const links = await linksOf(shootId)
   const seen = await seenByLink()
   const now = Date.now()
-  const row = (id: string, name: string, does: string): PersonRow => {
+  const row = async (id: string, name: string, does: string): Promise<PersonRow> => {
     const link = links.find((one) => one.person === id)
     if (!link) return { id, name, does, link: null }
     const use = seen.get(link.id)
     const { role } = link
+    const calendar = await calendarPath(link)
     const until = now < link.expires ? `until ${dayOf(link.expires)}` : `ended ${dayOf(link.expires)}`
     return {
       id,
       name,
       does,
-      link: { id: link.id, role, until, phones: use?.phones ?? 0, seen: use ? when(use.seen) : null },
+      link: { id: link.id, role, until, phones: use?.phones ?? 0, seen: use ? when(use.seen) : null, calendar },
     }
   }
   const gone = links.filter(({ person }) => !people.some(({ id }) => id === person))
-  return [
+  return Promise.all([
     ...people.map(({ id, name, roles }) => row(id, name ?? id, (roles ?? []).join(', '))),
     ...gone.map(({ person }) => row(person, person, 'no longer in this shoot')),
-  ]
+  ])
 }

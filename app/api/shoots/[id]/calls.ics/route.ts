@@ -1,4 +1,5 @@
 import { BorderError } from '@/lib/data/border-error'
+import { grantOfCalendar } from '@/lib/data/calendar-keys'
 import { loadFormer } from '@/lib/data/load-former'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { calendarOf, type FormerEvent, formerNames } from '@/lib/export/calendar'
@@ -13,7 +14,7 @@ import { layoutReady } from '../../../../workbench'
 import { rememberedLayout } from '../../../../worked-out'
 import { answer, valueOrRefuse } from '../../../border'
 
-/** The calendar of the whole shoot; of one person by `?person=ID`. */
+/** The calendar of the whole shoot; of one person by `?person=ID`, or by the key of a crew link, which opens no other. */
 export const GET = (request: Request, { params }: { params: Promise<{ id: string }> }) =>
   answer(async () => {
     const { id } = await params
@@ -22,7 +23,8 @@ export const GET = (request: Request, { params }: { params: Promise<{ id: string
     const shoot = valueOrRefuse(parseShoot(saved.document))
     const laid = await layoutReady(shoot)
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
-    const person = personOf(request, shoot)
+    const url = new URL(request.url)
+    const person = personOf((await grantOfCalendar(url))?.person ?? url.searchParams.get('person'), shoot)
     const units = await chosenUnits()
     const { layout, changes, changed } = await announced(id, laid.layout, shoot.zone)
     const morning = eventsOf({ shoot, layout: laid.layout, units }, person)
@@ -44,8 +46,7 @@ export const GET = (request: Request, { params }: { params: Promise<{ id: string
     })
   })
 
-function personOf(request: Request, shoot: Shoot): string | undefined {
-  const person = new URL(request.url).searchParams.get('person')
+function personOf(person: string | null, shoot: Shoot): string | undefined {
   if (person === null) return undefined
   if (shoot.people?.some(({ id }) => id === person)) return person
   const known = shoot.people?.map(({ id }) => id).join(', ')

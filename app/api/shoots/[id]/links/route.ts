@@ -1,5 +1,6 @@
 import { roleOf } from '@/lib/data/access'
 import { BorderError } from '@/lib/data/border-error'
+import { calendarPath } from '@/lib/data/calendar-keys'
 import { doorAddresses } from '@/lib/data/door-addresses'
 import { expiryFor, LINK_ROLES, type LinkRole, makeLink } from '@/lib/data/links'
 import { loadShoot } from '@/lib/data/load-shoot'
@@ -26,7 +27,8 @@ export const POST = (request: Request, { params }: { params: Promise<{ id: strin
     const { link, code } = await makeLink(wanted)
     const url = `${at}/join#${code}`
     const shown = { id: link.id, person: link.person, role: link.role, expires: link.expires }
-    return Response.json({ link: shown, url, qr: qrOf(url) }, { headers: { 'cache-control': 'no-store' } })
+    const calendar = at + (await calendarPath(link))
+    return Response.json({ link: shown, url, calendar, qr: qrOf(url) }, { headers: { 'cache-control': 'no-store' } })
   })
 
 function refuse(pointer: string, sentence: string): never {
