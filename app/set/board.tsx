@@ -16,8 +16,8 @@ const PAGES = ['now', 'calls', 'line', 'food', 'log'] as const
 type Page = (typeof PAGES)[number]
 const NAMES: Readonly<Record<Page, string>> = { now: 'Now', calls: 'Calls', line: 'Line', food: 'Food', log: 'Log' }
 
-/** The set board of one phone. `lacks`: what this browser cannot do here, told once. */
-export function Board({ lacks }: { lacks: string | null }) {
+/** The set board of one phone. `lacks`: what this browser cannot do here, told once; `canTrust`: a trusted line would mend it. */
+export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: boolean }) {
   const { me, now, clock, nameOf } = useSet()
   const [page, setPage] = useState<Page>('now')
   const [sheet, setSheet] = useState<SheetName | null>(null)
@@ -39,7 +39,7 @@ export function Board({ lacks }: { lacks: string | null }) {
         </button>
         <LinkMark />
       </header>
-      <LinkLine lacks={lacks} />
+      <LinkLine lacks={lacks} canTrust={canTrust} />
       {me === null ? (
         <WhoAmI />
       ) : (

@@ -7,7 +7,7 @@ const entries = (n: number) => (n === 1 ? '1 entry' : `${n} entries`)
 /** The bar's right end: whether what was logged is safe elsewhere. */
 export function LinkMark() {
   const { snapshot } = useSet()
-  const { link, waiting, rehearsal } = snapshot
+  const { link, waiting, rehearsal, held } = snapshot
   if (rehearsal) return <span>rehearsal</span>
   const words =
     link === 'live'
@@ -16,12 +16,14 @@ export function LinkMark() {
         : 'saved'
       : link === 'catching-up'
         ? 'catching up'
-        : 'no signal'
+        : held
+          ? 'not let in'
+          : 'no signal'
   return <span className={link === 'live' ? '' : 'loud'}>{words}</span>
 }
 
 /** One line, only while there is something to say: cut off, catching up, what a merge decided, what this phone lacks. */
-export function LinkLine({ lacks }: { lacks: string | null }) {
+export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; canTrust?: boolean }) {
   const { snapshot, said } = useSet()
   const { link, waiting, forecastBy, merged, aside = [], held } = snapshot
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set())
@@ -29,7 +31,7 @@ export function LinkLine({ lacks }: { lacks: string | null }) {
   const news = [...refused, ...(lacks === null ? [] : [lacks]), ...merged].find((sentence) => !seen.has(sentence))
   return (
     <>
-      {link === 'cut-off' && (
+      {link === 'cut-off' && !held && (
         <p className="status" role="status">
           <b>No signal.</b> Alerts go on from this phone. {entries(waiting)} {waiting === 1 ? 'waits' : 'wait'} here,
           none lost.
@@ -43,12 +45,19 @@ export function LinkLine({ lacks }: { lacks: string | null }) {
       )}
       {held && (
         <p className="status" role="status">
-          <b>Nothing goes out.</b> {held}
+          <b>Nothing goes out.</b> {held} {waiting > 0 && `${entries(waiting)} kept here, none lost.`}
         </p>
       )}
       {news && (
         <p className="status news">
-          <span>{news}</span>
+          <span>
+            {news}{' '}
+            {news === lacks && canTrust && !window.isSecureContext && (
+              <a className="textlink" href="/trust">
+                Make this phone trust the set
+              </a>
+            )}
+          </span>
           <button type="button" className="textlink" onClick={() => setSeen(new Set([...seen, news]))}>
             Seen
           </button>

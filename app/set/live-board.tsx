@@ -3,11 +3,11 @@ import { Board } from './board'
 import { useLacks } from './feed/use-lacks'
 import { LiveSet, type LiveSetProps } from './live-set'
 
-export function LiveBoard(props: LiveSetProps) {
+export function LiveBoard({ canTrust, ...props }: LiveSetProps & { canTrust: boolean }) {
   const lacks = useLacks()
   return (
     <LiveSet {...props}>
-      <Board lacks={lacks} />
+      <Board lacks={lacks} canTrust={canTrust} />
     </LiveSet>
   )
 }

@@ -12,6 +12,7 @@ export interface HearingTold {
   beat(): void
   /** The line is gone, or could not be had. */
   cut(): void
+  shutOut(sentence: string): void
 }
 
 /** Keeps listening to the server: notices a dead line, comes back, resumes after the last position. */
@@ -78,6 +79,7 @@ export class Hearing {
         alive()
         this.told.beat()
       },
+      shutOut: (sentence: string) => this.told.shutOut(sentence),
     }
     await this.wire.listen(this.since(), listener, line.signal).catch(() => {})
     callOff()

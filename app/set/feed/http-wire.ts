@@ -32,9 +32,13 @@ export function httpWire(shootId: string): Wire {
   }
 }
 
+const SIGNED_OUT = 401
+const OPEN_AGAIN = 'Open your crew link again.'
+
 async function listenTo(path: string, since: number, listener: Listener, signal: AbortSignal): Promise<void> {
   const headers = { accept: 'text/event-stream', 'last-event-id': String(since) }
   const response = await fetch(path, { headers, signal, cache: 'no-store' })
+  if (response.status === SIGNED_OUT) listener.shutOut(OPEN_AGAIN)
   if (!response.ok || !response.body) throw new Error(`events ${response.status}`)
   listener.opened()
   const read = eventReader(
@@ -55,7 +59,10 @@ async function answerOf(response: Response, entries: readonly EntryDocument[]): 
   }
   if (response.ok && body.entries?.length === entries.length)
     return { heard: 'kept', received: Date.parse(body.received ?? ''), entries: body.entries }
-  const sentence = body.detail ?? body.title ?? `The server answered ${response.status}.`
+  const sentence =
+    response.status === SIGNED_OUT
+      ? OPEN_AGAIN
+      : (body.detail ?? body.title ?? `The server answered ${response.status}.`)
   if (response.status === 422 || response.status === 400)
     return { heard: 'refused', problems: body.problems ?? [], sentence }
   const after = Number(response.headers.get('retry-after'))

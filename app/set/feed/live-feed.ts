@@ -44,6 +44,8 @@ const ANSWER_WITHIN_MS = 10_000
 export class LiveFeed implements SetFeed {
   #person: string | null = null
   #signedIn = false
+  /** What to do where the server no longer knows this device. */
+  #shutOut: string | null = null
   #name = ''
   #opening: SetOpening
   #keeping: Keeping | null = null
@@ -95,6 +97,10 @@ export class LiveFeed implements SetFeed {
       event: (heard) => this.#hear(heard),
       beat: () => this.#beat(),
       cut: () => this.#cut(),
+      shutOut: (sentence) => {
+        this.#shutOut = sentence
+        this.#changed()
+      },
     })
     this.#own = new OwnForecasts(forecaster, (forecast) => {
       if (this.#connected || this.#stopped) return
@@ -123,7 +129,7 @@ export class LiveFeed implements SetFeed {
       merged: this.#merged.sentences,
       sounding: this.#alerts.sounding(this.#day.session),
       aside: this.#aside,
-      held: this.#outbox.why,
+      held: this.#outbox.why ?? this.#shutOut,
     }
     return this.#shown
   }
@@ -229,6 +235,7 @@ export class LiveFeed implements SetFeed {
   }
   #connect(): void {
     this.#connected = true
+    this.#shutOut = null
     this.#day.hold()
     this.device.clock.after(THROUGH_WITHIN_MS, () => this.#beat())
     void this.#refresh()

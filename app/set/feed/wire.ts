@@ -20,6 +20,8 @@ export interface Listener {
   event(heard: Heard): void
   /** The server says that it lives, and that nothing is held back before this. */
   beat(): void
+  /** The server answered, and does not know this device any more. */
+  shutOut(sentence: string): void
 }
 
 /** How a set screen speaks to the server. Where the server is not reached a promise is broken. */

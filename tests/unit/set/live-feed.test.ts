@@ -84,6 +84,22 @@ describe('entries of a phone', () => {
     await time.run(40)
     expect(shown(phone)).toMatchObject({ link: 'live', waiting: 0, held: null })
   })
+  it('wait while the server knows the phone no more, which is said even where nothing waits', async () => {
+    const { time, server } = setUp()
+    const phone = new Phone(server)
+    await phone.start()
+    server.shut = true
+    server.cut()
+    server.reached = true
+    await time.run(1)
+    expect(shown(phone)).toMatchObject({ link: 'cut-off', waiting: 0, held: 'Open your crew link again.' })
+    await phone.feed.add(note('kept'))
+    await time.run(1)
+    expect(shown(phone)).toMatchObject({ waiting: 1, held: 'Open your crew link again.' })
+    server.shut = false
+    await time.run(40)
+    expect(shown(phone)).toMatchObject({ link: 'live', waiting: 0, held: null })
+  })
   it('are taken by a browser that keeps nothing only when the server has them', async () => {
     const { time, server } = setUp()
     const phone = new Phone(server, { lasting: false })

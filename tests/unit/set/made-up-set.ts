@@ -58,6 +58,8 @@ export class MadeUpServer {
   /** Takes the sending, and its answer never arrives. */
   losesAnswers = false
   full = false
+  /** It knows no device any more. */
+  shut = false
   sendings = 0
   person: string | null = null
   readonly #listeners = new Set<{ listener: Listener; end: () => void }>()
@@ -106,6 +108,7 @@ export class MadeUpServer {
       send: async (sent, entries) => {
         if (!this.reached) throw new Error('cut')
         this.sendings++
+        if (this.shut) return { heard: 'not-now', sentence: 'Open your crew link again.', waitMs: null }
         if (this.full) return { heard: 'not-now', sentence: 'The disk is full.', waitMs: null }
         const answer = this.append(sent, JSON.parse(JSON.stringify(entries)))
         if (this.losesAnswers) throw new Error('cut')
@@ -115,7 +118,8 @@ export class MadeUpServer {
   }
 
   async #listen(since: number, listener: Listener, signal: AbortSignal): Promise<void> {
-    if (!this.reached) throw new Error('cut')
+    if (this.shut) listener.shutOut('Open your crew link again.')
+    if (!this.reached || this.shut) throw new Error('cut')
     listener.opened()
     for (let position = since + 1; position <= this.log.length; position++) this.#say(listener, position)
     listener.beat()

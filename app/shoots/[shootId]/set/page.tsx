@@ -1,4 +1,5 @@
 import type { Metadata, Viewport } from 'next'
+import { tlsPort } from '@/lib/data/env'
 import { LiveBoard } from '../../../set/live-board'
 import { loadSet } from '../../../set/load-set'
 import { NoLayout } from '../no-layout'
@@ -19,5 +20,13 @@ export default async function SetPage({ params }: { params: Promise<{ shootId: s
         <NoLayout problems={set.problems} />
       </main>
     )
-  return <LiveBoard shootId={shootId} opening={set.opening} facts={set.facts} units={set.units} />
+  return (
+    <LiveBoard
+      shootId={shootId}
+      opening={set.opening}
+      facts={set.facts}
+      units={set.units}
+      canTrust={tlsPort() !== null}
+    />
+  )
 }
