@@ -74,7 +74,7 @@ export const PRICES = {
 /** What a running day pays, in points, for changing what was announced. */
 export const STABILITY = {
   movedPerMin: 0.2,
-  callMoved: 25,
+  callMoved: 40,
   personChanged: 4,
   announcedDropped: 20,
 } as const

@@ -40,7 +40,7 @@ const HEATS = [
 ] as const
 /** Points: how cool each ends, and how hot one begins that is nearly right. */
 const COLD = 0.3
-const NEARBY = 2
+const NEARBY = 4
 /** Of these, so many make room for one shot. */
 const ROOM_SHARE = 0.4
 /** Small changes after each change of what all hangs on. */
