@@ -133,3 +133,81 @@ describe.sequential('the set board', () => {
     expect(await axeViolations(page)).toEqual([])
   }, 60_000)
 })
+
+/** Of a logger with a line of its own above the columns, a decimal comma, a probe that is silent once, and a slip. */
+const CSV = ['made by L-2', 'Time;Probe;Pit', '10:00;6,1;110', '10:01;6,4;---', '10:02;6x;111', '10:03;7,0;112'].join(
+  '\n',
+)
+
+describe('what is not typed', () => {
+  it("a logger's file is matched by hand and put into the log once; a device whose clock is wrong is told and put right", async () => {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
+    await page.goto(`${shoot}/set/readings`)
+    const choose = { name: 'day.csv', mimeType: 'text/csv', buffer: Buffer.from(CSV) }
+    await page.getByLabel('Choose a CSV').setInputFiles(choose, { timeout: 30_000 })
+    await page.getByText('Say which column is which probe.').waitFor()
+    await page.getByLabel('What Probe is').selectOption({ label: 'core' })
+    await page.getByLabel('What Pit is').selectOption({ label: 'cooker' })
+    await page.getByLabel('Date of the first row').fill(new Date(Date.now() - DAY_MS).toISOString().slice(0, 10))
+    await page.getByText('“6x” is no temperature. The decimal sign is set to a comma.').waitFor()
+    const send = page.getByRole('button', { name: 'Put 6 readings into the log' })
+    await send.click()
+    await page.getByText('6 readings put into the log.').waitFor({ timeout: 15_000 })
+    await send.click()
+    await page.getByText('0 readings put into the log, 6 were in it already.').waitFor({ timeout: 15_000 })
+
+    const back = page.getByRole('button', { name: 'Take 3 back' })
+    await back.first().click()
+    await page.getByText('3 taken back').waitFor({ timeout: 15_000 })
+
+    const clock = Date.now() - 130_000
+    const entry = (ago: number) => ({
+      id: `${clock - ago}0000000000001`,
+      at: new Date(clock - ago).toISOString(),
+      by: { device: 'logger-1' },
+      kind: 'reading',
+      cook: 'hero',
+      sensor: 'core-2',
+      temp: '8.5 °C',
+    })
+    const body = JSON.stringify({
+      sent: new Date(clock).toISOString(),
+      entries: [entry(0), entry(90_000), entry(30_000)],
+    })
+    const headers = { 'content-type': 'application/json' }
+    const became = async () => {
+      const answer = await fetch(`${shoot.replace('/shoots/', '/api/shoots/')}/log`, { method: 'POST', headers, body })
+      return (await answer.json()).entries.map((one: { became: string }) => one.became)
+    }
+    expect([await became(), await became()]).toEqual([Array(3).fill('kept'), Array(3).fill('known')])
+    await page.getByText(/^clock 2 min( 1\d s)? behind; corrected$/).waitFor({ timeout: 15_000 })
+    expect(await axeViolations(page)).toEqual([])
+    await page.close()
+  }, 120_000)
+
+  it('a photograph taken without a network waits through a reload, goes out with its note, and is seen by shot', async () => {
+    const context = await browser.newContext({ viewport: { width: 390, height: 844 } })
+    const page = await context.newPage()
+    await page.goto(`${shoot}/set`)
+    const picture = await page.screenshot({ type: 'jpeg' })
+    await page.getByRole('button', { name: 'stylist' }).click({ timeout: 30_000 })
+    await context.route('**/api/shoots/*/photos', (route) => route.abort())
+    await page.getByRole('button', { name: 'More' }).click()
+    await page.getByRole('button', { name: 'Note' }).click()
+    await page.getByLabel('What to remember').fill('Knot to camera left')
+    await page.getByLabel('Choose one').setInputFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: picture })
+    await page.getByAltText('As it will be kept').waitFor()
+    await page.getByRole('button', { name: 'Save' }).click()
+    await page.reload()
+    await page.getByRole('button', { name: 'Log', exact: true }).click({ timeout: 30_000 })
+    await page.getByText('waits here', { exact: true }).waitFor({ timeout: 15_000 })
+    await context.unroute('**/api/shoots/*/photos')
+    await page.getByText('waits here', { exact: true }).waitFor({ state: 'detached', timeout: 40_000 })
+    await page.goto(`${shoot}/set/continuity`)
+    const seen = page.locator('.photo img').first()
+    await seen.waitFor({ timeout: 30_000 })
+    await page.waitForFunction("document.querySelector('.photo img')?.naturalWidth > 0")
+    expect(await axeViolations(page)).toEqual([])
+    await context.close()
+  }, 120_000)
+})
