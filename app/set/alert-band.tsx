@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react'
 import { channelsNow } from '@/lib/session/who'
 import { CallAnswers } from './answers'
 import { Count } from './count'
+import { HandDirectly } from './hand-over'
 import { openAlert } from './open-alert'
 import { useSet } from './set-context'
 
@@ -38,6 +39,7 @@ export function AlertBand() {
       <Count at={alert.deadline} now={now} />
       <div className="foot">
         <CallAnswers call={alert.call} answered={alert.answered} />
+        <HandDirectly key={alert.call} call={alert.call} />
         <p className="fine">
           {mine ? 'Unanswered, it goes to somebody else.' : `${nameOf(alert.owner)} sees to it that it is done.`}
         </p>

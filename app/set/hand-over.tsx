@@ -1,4 +1,6 @@
 'use client'
+import { useState } from 'react'
+import { ownerFor } from '@/lib/session/who'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 
@@ -28,5 +30,30 @@ export function HandOver({ call, close }: { call: string; close: (told: boolean)
         </button>
       </div>
     </Sheet>
+  )
+}
+
+/** Straight from an alert to one of the two who are freest; they stay where they stand while a thumb comes down. */
+export function HandDirectly({ call }: { call: string }) {
+  const { session, me, nameOf, log } = useSet()
+  const [freest] = useState(() => {
+    const roles = session.day.people.find(({ id }) => id === me)?.roles ?? []
+    const not = me === null ? [] : [me]
+    const first = ownerFor(session, roles, not)
+    const second = first && ownerFor(session, roles, [...not, first])
+    return [first, second].filter((id) => id !== null)
+  })
+  return (
+    <div className="thumb two hand">
+      {freest.map((to) => (
+        <button
+          key={to}
+          type="button"
+          onClick={() => log({ kind: 'call-answer', call, answer: 'hand-over', to }, `Handed over to ${nameOf(to)}.`)}
+        >
+          <small>Hand over to</small> {nameOf(to)}
+        </button>
+      ))}
+    </div>
   )
 }
