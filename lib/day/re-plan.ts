@@ -32,7 +32,7 @@ export interface RePlanOptions {
   readonly sweeps?: number
 }
 /** So many changes tried: a crew waits for the answer. */
-const TRIALS = 1250
+const TRIALS = 800
 
 /**
  * The rest of a running day laid out anew, after the forecast has changed. What is past or begins within ten minutes
