@@ -28,7 +28,13 @@ export interface CallSheetInput {
   readonly forecasts: ReadonlyMap<string, Forecast>
   readonly units: UnitSystem
   /** Which state of the plan this sheet shows, and when its forecast was made. */
-  readonly stamp: { readonly revision: number; readonly saved: Instant | null; readonly forecast: Instant | null }
+  readonly stamp: {
+    readonly revision: number
+    readonly saved: Instant | null
+    readonly forecast: Instant | null
+    /** When the crew was last sent a re-plan. */
+    readonly rePlanned?: Instant | null
+  }
   readonly cautions: readonly string[]
   readonly minimum?: HeatLineInput['minimum']
 }
@@ -120,8 +126,9 @@ export function callSheetOf(input: CallSheetInput): CallSheetModel {
 function stampWords({ shoot, stamp }: CallSheetInput): Pick<CallSheetModel, 'revision' | 'forecast'> {
   const when = (at: Instant) =>
     `${formatDay(at, shoot.zone).split(' ').slice(1, 3).join(' ')} ${formatClock(at, shoot.zone)}`
+  const saved = stamp.saved === null ? '' : `, ${when(stamp.saved)}`
   return {
-    revision: `Revision ${stamp.revision}${stamp.saved === null ? '' : `, ${when(stamp.saved)}`}`,
+    revision: `Revision ${stamp.revision}${stamp.rePlanned ? `, re-planned ${when(stamp.rePlanned)}` : saved}`,
     forecast: stamp.forecast === null ? '' : `forecast of ${when(stamp.forecast)}`,
   }
 }

@@ -6,7 +6,7 @@ export function RePlanned({ last, zone }: { last: LastRePlan | null; zone: strin
   if (!last) return null
   const moved = last.moved === 0 ? '' : `: ${last.moved === 1 ? '1 call' : `${last.moved} calls`} moved`
   return (
-    <p className="says mt-4">
+    <p className="says my-4">
       <b>
         Re-planned at <span className="time">{formatClock(last.at, zone)}</span>
         {moved}.

@@ -41,7 +41,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
       {told && (
         <>
           <RePlanned last={told.last} zone={open.shoot.zone} />
-          <Calls id={shootId} sheet={callSheetModel(open, told.layout, units)} />
+          <Calls id={shootId} sheet={callSheetModel(open, told, units)} />
           <PrepOnPage id={shootId} list={prepModel(open, told.layout, units)} />
           <RiskOnPage id={shootId} sheet={riskModel(open, told.layout, units)} />
           <CalendarLinks id={shootId} people={open.shoot.people ?? []} own={await ownCalendar(shootId)} />
