@@ -142,7 +142,13 @@ async function SignedIn({ visitor, beyond }: { visitor: Visitor; beyond: boolean
   )
 }
 
-const MAY = { producer: 'you may change and log', crew: 'you may read and log', viewer: 'you may read', device: '' }
+const MAY = {
+  producer: 'you may change and log',
+  crew: 'you may read and log',
+  viewer: 'you may read',
+  device: '',
+  calendar: '',
+} as const
 
 async function Place({ visitor, grant }: { visitor: Visitor; grant: Grant }) {
   const saved = await loadShoot(grant.shoot)

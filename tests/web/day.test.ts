@@ -149,7 +149,10 @@ describe.sequential('a shot as a whole', () => {
 describe.sequential('tasks and crew', () => {
   it('a task is added, written in its cells with what is wrong beneath, taken out and had again', async () => {
     await press('Add a task')
-    await page.getByLabel(/^Title of task/).last().fill('Baste with butter')
+    await page
+      .getByLabel(/^Title of task/)
+      .last()
+      .fill('Baste with butter')
     await field('Begin of Baste with butter').fill('meat on')
     await field('Interval of Baste with butter').fill('soon')
     const says = page.locator('.cell.wrong', { has: field('Interval of Baste with butter') }).locator('.says')

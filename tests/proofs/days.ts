@@ -1,9 +1,9 @@
-import { SEARCH_S, secondsOfCore } from '../../../lib/cli/bench-layout'
-import { bestOf, gapPct, openDay, pricesNow, readDay, seedsOf } from '../../../lib/cli/committed-days'
-import { meet } from '../../../lib/day/crew'
-import type { Draft } from '../../../lib/day/draft'
-import type { DayProblem } from '../../../lib/day/problem'
-import { searchDay } from '../../../lib/day/search'
+import { SEARCH_S, secondsOfCore } from '../../lib/cli/bench-layout'
+import { bestOf, gapPct, openDay, pricesNow, readDay, seedsOf } from '../../lib/cli/committed-days'
+import { meet } from '../../lib/day/crew'
+import type { Draft } from '../../lib/day/draft'
+import type { DayProblem } from '../../lib/day/problem'
+import { searchDay } from '../../lib/day/search'
 
 const SECONDS = 2
 const NEAR_PCT = 2
