@@ -66,6 +66,15 @@ const tally = ({ assertionResults }) => ({
   failed: assertionResults.filter((one) => one.status !== 'passed').length || (assertionResults.length === 0 ? 1 : 0),
 })
 
+/** Where the time goes: the whole must end within 8 minutes. */
+function tellSlowest(results) {
+  const took = ({ startTime, endTime }) => (endTime - startTime) / 1000
+  const slowest = [...results].sort((a, b) => took(b) - took(a)).slice(0, 8)
+  console.log(
+    `slowest: ${slowest.map((one) => `${path.relative('tests', one.name)} ${took(one).toFixed(0)} s`).join(', ')}`,
+  )
+}
+
 async function suites() {
   const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-test-'))
   const report = path.join(folder, 'report.json')
@@ -81,6 +90,7 @@ async function suites() {
     rmSync(folder, { recursive: true, force: true })
   }
   results.forEach(tell)
+  tellSlowest(results)
   for (const kind of KINDS) {
     const sums = results.filter((file) => kindOf(file.name) === kind).map(tally)
     const sum = (key) => sums.reduce((all, one) => all + one[key], 0)
