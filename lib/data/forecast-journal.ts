@@ -41,6 +41,7 @@ export async function lastForecast(shootId: string): Promise<AppliedForecast | n
   }
   return null
 }
+/** The schema has plain numbers where the program has instants and seconds. */
 function readLine(line: string): AppliedForecast | undefined {
   try {
     return LINE.safeParse(JSON.parse(line)).data as unknown as AppliedForecast | undefined

@@ -11,7 +11,7 @@ import { announced } from '../../../announced'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, layoutReady, openShoot } from '../../../workbench'
+import { layoutReady, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { prepModel, riskModel } from '../../prep-model'
 import { NoLayout } from '../no-layout'
@@ -30,14 +30,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
   const told = laid.ok ? await announced(shootId, laid.layout, open.shoot.zone) : null
   return (
     <main id="main" className="page">
-      <ShootHead
-        id={shootId}
-        title={open.shoot.title}
-        facts={factsOf(open.shoot, units)}
-        page="calls"
-        canUndo={open.canUndo}
-        units={units}
-      />
+      <ShootHead open={open} units={units} page="calls" />
       {told && (
         <>
           <RePlanned last={told.last} zone={open.shoot.zone} />

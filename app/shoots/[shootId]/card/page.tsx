@@ -6,7 +6,7 @@ import { printable } from '@/lib/card/printable-steps'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, openShoot } from '../../../workbench'
+import { openShoot } from '../../../workbench'
 import { forecastsOf } from '../../../worked-out'
 import { CardDesk } from './card-desk'
 
@@ -22,14 +22,7 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
   const checked = checkCard(card, forecasts)
   return (
     <main id="main" className="page">
-      <ShootHead
-        id={shootId}
-        title={open.shoot.title}
-        facts={factsOf(open.shoot, units)}
-        page="card"
-        canUndo={open.canUndo}
-        units={units}
-      />
+      <ShootHead open={open} units={units} page="card" />
       <div className="cols-head">
         <div>
           <h1>{headline(checked)}</h1>

@@ -5,7 +5,7 @@ import { announced } from '../../../announced'
 import { HeatLine, type HeatLineProps, widestHeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, layoutReady, type OpenShoot, openShoot } from '../../../workbench'
+import { layoutReady, type OpenShoot, openShoot } from '../../../workbench'
 import { forecastsBehind, forecastsOf } from '../../../worked-out'
 import { heatLineInput } from '../../heat-line-input'
 import { NoLayout } from '../no-layout'
@@ -26,14 +26,7 @@ export default async function DayPage({ params }: { params: Promise<{ shootId: s
   const people = open.shoot.people?.length ?? 0
   return (
     <main id="main" className="page">
-      <ShootHead
-        id={shootId}
-        title={open.shoot.title}
-        facts={factsOf(open.shoot, units)}
-        page="day"
-        canUndo={open.canUndo}
-        units={units}
-      />
+      <ShootHead open={open} units={units} page="day" />
       <h1 className="sr-only">The day: {open.shoot.title}</h1>
       <Suspense
         fallback={<p className="lead">{`Laying out ${open.shoot.shots?.length ?? 0} shots, ${people} people.`}</p>}

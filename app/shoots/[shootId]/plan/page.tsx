@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
-import { factsOf, openShoot } from '../../../workbench'
+import { openShoot } from '../../../workbench'
 import { previewOf } from '../../preview-of'
 import { PlanDesk } from './plan-desk'
 
@@ -14,14 +14,7 @@ export default async function PlanPage({ params }: { params: Promise<{ shootId: 
   const units = await chosenUnits()
   return (
     <main id="main" className="page">
-      <ShootHead
-        id={shootId}
-        title={open.shoot.title}
-        facts={factsOf(open.shoot, units)}
-        page="plan"
-        canUndo={open.canUndo}
-        units={units}
-      />
+      <ShootHead open={open} units={units} page="plan" />
       <PlanDesk
         key={units}
         shootId={shootId}

@@ -1,9 +1,6 @@
 import type { Metadata } from 'next'
 import { LiveDesk } from '../../../../set/live-desk'
-import { loadSet } from '../../../../set/load-set'
-import { ShootHead } from '../../../../ui/shoot-head'
-import { factsOf } from '../../../../workbench'
-import { NoLayout } from '../../no-layout'
+import { SetDesk } from '../../../../set/set-frame'
 import '../../../../set/set.css'
 import '../../../../set/desk.css'
 
@@ -12,31 +9,14 @@ export const dynamic = 'force-dynamic'
 
 /** Everything about the running day on one wide page. */
 export default async function DeskPage({ params }: { params: Promise<{ shootId: string }> }) {
-  const { shootId } = await params
-  const set = await loadSet(shootId)
-  const { open, units } = set
   return (
-    <main id="main" className="page">
-      <ShootHead
-        id={shootId}
-        title={open.shoot.title}
-        facts={factsOf(open.shoot, units)}
-        page="set"
-        canUndo={open.canUndo}
-        units={units}
-      />
-      <h1 className="sr-only">The set: {open.shoot.title}</h1>
-      {set.ok ? (
-        <LiveDesk
-          shootId={shootId}
-          opening={set.opening}
-          facts={set.facts}
-          units={units}
-          day={{ version: open.version, document: open.document, layout: set.layout }}
-        />
-      ) : (
-        <NoLayout problems={set.problems} />
+    <SetDesk shootId={(await params).shootId}>
+      {(live, { open: { version, document, shoot }, layout }) => (
+        <>
+          <h1 className="sr-only">The set: {shoot.title}</h1>
+          <LiveDesk {...live} day={{ version, document, layout }} />
+        </>
       )}
-    </main>
+    </SetDesk>
   )
 }

@@ -1,7 +1,7 @@
 import type { Metadata, Viewport } from 'next'
 import { loadRehearsal } from '../../../../set/rehearsal/load-rehearsal'
 import { RehearsalScreen } from '../../../../set/rehearsal/rehearsal-screen'
-import { NoLayout } from '../../no-layout'
+import { NoDay } from '../../../../set/set-frame'
 import '../../../../set/set.css'
 import '../../../../set/desk.css'
 import '../../../../set/rehearsal/rehearsal.css'
@@ -20,13 +20,7 @@ export default async function RehearsalPage({ params, searchParams }: Asked) {
   const { shootId } = await params
   const { of, view } = await searchParams
   const loaded = await loadRehearsal(shootId, of === 'logged' ? 'logged' : 'made-up')
-  if (!loaded.ok)
-    return (
-      <main id="main" className="page">
-        <h1>{loaded.open.shoot.title}</h1>
-        <NoLayout problems={loaded.problems} />
-      </main>
-    )
+  if (!loaded.ok) return <NoDay title={loaded.open.shoot.title} problems={loaded.problems} />
   const { opening, facts, units, timeline, played, hasLog, crewSeed, person } = loaded
   const day = { opening, facts, units, timeline, played, hasLog, crewSeed, person }
   // Another day or another view begins anew.
