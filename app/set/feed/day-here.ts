@@ -66,6 +66,7 @@ export class DayHere {
   }
   /** The server refused it: it stays on this device, and is no part of the day. */
   drop(id: EntryId): void {
+    if (this.#held) this.#held = this.#held.filter(({ entry }) => entry.id !== id)
     const log = new Map([...this.session.log].filter(([one]) => one !== id))
     this.session = withLog(this.session, log)
   }

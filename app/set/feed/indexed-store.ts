@@ -74,7 +74,8 @@ class IndexedStore implements FeedStore {
       answered(work.objectStore('fired').getAllKeys(of)),
     ])
     if (named === undefined) own.put(device, 'device')
-    await committed(work)
+    // A full device still opens its board; without its name kept it takes another next time.
+    await committed(work).catch((fault) => console.warn('This device did not keep its name:', fault))
     return {
       device: named ?? device,
       person: person ?? null,

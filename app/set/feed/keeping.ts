@@ -7,6 +7,8 @@ export class Keeping {
   heard: number
   #safe: number
   #batch: Line[] = []
+  /** Something heard was not kept: nothing after it counts as safe, so that a reload hears it again. */
+  #hasGap = false
   readonly #fired: Set<string>
 
   constructor(
@@ -29,6 +31,10 @@ export class Keeping {
   lines(lines: readonly KeptLine[]): Promise<void> {
     return lines.length === 0 ? Promise.resolve() : this.store.keepLines(lines)
   }
+  /** What the server has answered already: not kept here, it is sent again after a reload and answered the same. */
+  answered(lines: readonly KeptLine[]): Promise<void> {
+    return this.lines(lines).catch(warn)
+  }
   day(day: Omit<KeptDay, 'position'>): Promise<void> {
     return this.store.keepDay({ ...day, position: this.#safe }).catch(warn)
   }
@@ -47,9 +53,15 @@ export class Keeping {
     this.#batch = []
     this.told(lines)
     const kept = lines.map(({ document, receipt }) => (receipt ? { document, receipt } : { document }))
-    this.store.keepLines(kept).then(() => {
-      this.#safe = Math.max(this.#safe, position)
-    }, warn)
+    this.store.keepLines(kept).then(
+      () => {
+        if (!this.#hasGap) this.#safe = Math.max(this.#safe, position)
+      },
+      (fault) => {
+        this.#hasGap = true
+        warn(fault)
+      },
+    )
   }
 }
 const warn = (fault: unknown) => console.warn('This device did not keep it:', fault)

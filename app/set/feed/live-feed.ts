@@ -304,13 +304,13 @@ export class LiveFeed implements SetFeed {
     this.#merged.count('sent', documents.length)
     if (receipt) {
       const lines = documents.flatMap((document) => keptLine({ document, receipt }) ?? [])
-      await this.#keeping?.lines(lines.map(({ document }) => ({ document, receipt })))
+      await this.#keeping?.answered(lines.map(({ document }) => ({ document, receipt })))
       this.#day.lines(lines, this.now())
     }
     for (const { id } of documents) this.#confirmed.get(id as string)?.()
   }
   async #setAside(document: EntryDocument, sentence: string): Promise<void> {
-    await this.#keeping?.lines([{ document, refused: sentence }])
+    await this.#keeping?.answered([{ document, refused: sentence }])
     this.#aside = [...this.#aside, { document, sentence }]
     this.#day.drop(document.id as string)
     this.#confirmed.get(document.id as string)?.()

@@ -72,6 +72,34 @@ describe('entries of a phone', () => {
     ])
     expect(shown(phone).waiting).toBe(0)
   })
+  it('go out from a phone that is full since, which keeps no answer', async () => {
+    const { time, server } = setUp()
+    const phone = new Phone(server)
+    await phone.start()
+    server.cut()
+    await settled()
+    for (const text of ['before', 'forbidden', 'after']) await phone.feed.add(note(text))
+    phone.store.keepLines = async () => {
+      throw new Error('full')
+    }
+    server.reached = true
+    await time.run(40)
+    expect(server.log.map(({ document }) => document.text)).toEqual(['before', 'after'])
+    expect(shown(phone)).toMatchObject({ link: 'live', waiting: 0 })
+  })
+  it('that are refused while the screen opens are no part of the day', async () => {
+    const { time, server } = setUp()
+    const phone = new Phone(server)
+    await phone.start()
+    server.cut()
+    await settled()
+    await phone.feed.add(note('forbidden'))
+    server.reached = true
+    await phone.reload()
+    await time.run(5)
+    expect(shown(phone).aside).toHaveLength(1)
+    expect(texts(phone)).toEqual([])
+  })
   it('wait while the server has no room, and say so', async () => {
     const { time, server } = setUp()
     const phone = new Phone(server)
