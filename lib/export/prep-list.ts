@@ -72,13 +72,17 @@ function shoppingOf({ shoot, units }: PrepInput): PrepList['shopping'] {
   })
   // How much of it the plan does not know: it is written in by hand.
   const sides = (shoot.sides ?? [])
-    .filter(({ title }) => !ingredients.some(({ what }) => what.toLowerCase().includes(dishOf(title))))
+    .filter(({ title }) => !ingredients.some(({ what }) => isDish(title, what)))
     .map(({ title }) => ({ what: title, much: '____' }))
   return [...roasts, ...sides, ...ingredients]
 }
 
-/** What "Potatoes under the roast" is of. */
-const dishOf = (title: string) => (title.split(' ')[0] ?? title).toLowerCase()
+/** "Potatoes under the roast" is bought with "800 g small potatoes"; better twice on the list than not at all. */
+function isDish(title: string, ingredient: string): boolean {
+  const [dish = ''] = title.toLowerCase().split(/ (?:under|beside|with|in|on|from|for) /)
+  const words = ingredient.toLowerCase().split(/[^\p{L}]+/u)
+  return dish.split(' ').every((word) => words.includes(word))
+}
 
 const NO_BREAK = '\u00a0'
 /** What a thermometer may be off; common practice, no source. */

@@ -48,3 +48,17 @@ test('a side is bought, and made ready before it goes on, its time told as the c
     'Ready in its dish, to go on: Potatoes. It takes 55 min at 160 °C (the crew’s own figure) and comes off at 20:00.',
   )
 })
+
+test('a side is bought with the recipe only where the recipe names it', () => {
+  const ingredients = ['small potatoes', 'green onions', 'sea salt'].map((what) => ({ what, much: '400 g' }))
+  const bought = (title: string) =>
+    prepListOf({
+      shoot: { ...shoot, sides: [{ ...side, title }], card: { ingredients } },
+      layout,
+      units: 'metric',
+      revision: 1,
+    }).shopping.map(({ what }) => what)
+  expect(bought('Potatoes under the roast')).not.toContain('Potatoes under the roast')
+  expect(bought('Green beans')).toContain('Green beans')
+  expect(bought('A gratin')).toContain('A gratin')
+})
