@@ -22,8 +22,9 @@ import { OfferedShots } from './offered-shots'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
 import { ShotTable } from './shot-table'
+import { sideFields } from './side-fields'
 import { Sides } from './sides'
-import { taskCells, taskFields } from './task-fields'
+import { taskCells } from './task-fields'
 import { Tasks } from './tasks'
 import { useActions } from './use-actions'
 import { type Trial, useTrial } from './use-trial'
@@ -162,7 +163,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   )
 }
 
-/** Faults that no field on the screen shows, each with its shot's name. */
+/** Faults that no field on the screen shows, each with the name of its shot, task or side. */
 function straysOf(
   document: ShootDocument,
   problems: readonly Problem[],
@@ -170,22 +171,21 @@ function straysOf(
   cameras: readonly string[],
 ) {
   const shots = shotsOf(document)
-  return problems
-    .filter(({ pointer }) => {
-      const index = Number(/^\/shots\/(\d+)/.exec(pointer)?.[1] ?? -1)
-      const task = Number(/^\/tasks\/(\d+)/.exec(pointer)?.[1] ?? -1)
-      if (task >= 0)
-        return !fieldAt([...Object.values(taskCells(document, task)), ...taskFields(document, task)], pointer)
-      if (index < 0) return !fieldAt([...crewFields(document), ...dayFields(document)], pointer)
-      const { title, ...cells } = shotCells(document, index)
-      const inTable = [title, ...Object.values(cells).flatMap((cell) => cell ?? [])]
-      const below = shots[index]?.id === open ? shotFields(document, index, cameras) : []
-      return !fieldAt([...inTable, ...below], pointer)
-    })
-    .map((problem) => {
-      const title = shots[Number(/^\/shots\/(\d+)/.exec(problem.pointer)?.[1] ?? -1)]?.title
-      return title ? { ...problem, sentence: `${title}: ${problem.sentence}` } : problem
-    })
+  const fieldsAt = (list: string | undefined, index: number): readonly DocumentField[] => {
+    // What a task says under "More" may be folded away.
+    if (list === 'tasks') return Object.values(taskCells(document, index))
+    if (list === 'sides') return sideFields(document, index)
+    if (list !== 'shots') return [...crewFields(document), ...dayFields(document)]
+    const { title, ...cells } = shotCells(document, index)
+    const below = shots[index]?.id === open ? shotFields(document, index, cameras) : []
+    return [title, ...Object.values(cells).flatMap((cell) => cell ?? []), ...below]
+  }
+  return problems.flatMap((problem) => {
+    const [, list, index] = /^\/(shots|tasks|sides)\/(\d+)/.exec(problem.pointer) ?? []
+    if (fieldAt(fieldsAt(list, Number(index)), problem.pointer)) return []
+    const title = list && listAt<{ title?: unknown }>(document, `/${list}`)[Number(index)]?.title
+    return [title ? { ...problem, sentence: `${title}: ${problem.sentence}` } : problem]
+  })
 }
 
 /** Said while the day on the screen is this browser's own. */
