@@ -37,8 +37,8 @@ export class Beside<Asked extends Turn, Told extends Turn> {
       this.answered = true
       this.settle(told.turn, told)
     })
-    worker.on('error', (fault) => this.giveUp(fault instanceof Error ? fault.message : String(fault)))
-    worker.on('exit', (code) => this.giveUp(`exit code ${code}`))
+    worker.on('error', (fault) => this.giveUp(worker, fault instanceof Error ? fault.message : String(fault)))
+    worker.on('exit', (code) => this.giveUp(worker, `exit code ${code}`))
     this.worker = worker
     return worker
   }
@@ -47,8 +47,9 @@ export class Beside<Asked extends Turn, Told extends Turn> {
     this.waiting.delete(turn)
   }
   /** A thread that has never answered is not started again. What it was asked the server works out itself, and tells what breaks. */
-  private giveUp(why: string) {
-    if (!this.worker) return
+  private giveUp(worker: Worker, why: string) {
+    // One that failed also ends, when the next may be at work already.
+    if (this.worker !== worker) return
     console.warn(`The ${this.name} thread stopped: ${why}`)
     this.broken = !this.answered
     this.worker = undefined
