@@ -68,9 +68,13 @@ async function slowestBesideDayMs(address: string): Promise<number> {
   const { id } = (await made.json()) as { id: string }
   let laidOut = false
   const page = fetch(`${address}/shoots/${id}/day`).then(async (answer) => {
-    await answer.text()
-    laidOut = true
+    const text = await answer.text()
+    if (!answer.ok) throw new Error(`The day was not laid out: ${answer.status} ${text.slice(0, 200)}`)
   })
+  const ended = () => {
+    laidOut = true
+  }
+  page.then(ended, ended)
   let slowest = 0
   while (!laidOut) {
     const asked = performance.now()

@@ -96,6 +96,7 @@ async function read(body: ReadableStream<Uint8Array>, onEntry: (id: string) => v
   const decoder = new TextDecoder()
   let rest = ''
   try {
+    // Node's streams can be read so; the browser's types do not know it.
     for await (const bytes of body as unknown as AsyncIterable<Uint8Array>) {
       rest += decoder.decode(bytes, { stream: true })
       const events = rest.split('\n\n')

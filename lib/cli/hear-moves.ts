@@ -34,7 +34,9 @@ export async function hearMoves(app: Server, times: number, shoot?: string): Pro
       { kind: 'probe-check', cook: 'hero', sensor: 'core', found: 'moved', agoMs: 1000 },
       { kind: 'reading', cook: 'hero', sensor: 'core', temp: `${i % 2 ? 12 : 30} °C` },
     ])
-    took.push((await Promise.race([moved, setTimeout(WAIT_MS, Number.NaN)])) - sentAt)
+    const at = await Promise.race([moved, setTimeout(WAIT_MS, null, { ref: false })])
+    if (at === null) throw new Error(`No call moved within ${WAIT_MS / 1000} s of a reading.`)
+    took.push(at - sentAt)
     await setTimeout(APART_MS)
   }
   other.close()
@@ -76,6 +78,7 @@ class OtherPhone {
     const decoder = new TextDecoder()
     let rest = ''
     try {
+      // Node's streams can be read so; the browser's types do not know it.
       for await (const bytes of body as unknown as AsyncIterable<Uint8Array>) {
         rest += decoder.decode(bytes, { stream: true })
         const events = rest.split('\n\n')

@@ -172,6 +172,7 @@ class Cooks {
 const geometryFor = ({ roast }: CookPlan) => geometryOf(knownCutOf(roast), roast.mass, roast)
 function without(roast: Roast, names: readonly Side[]): Roast {
   const left = Object.entries(roast).filter(([key]) => !names.some((name) => name === key))
+  // Entries lose which keys they had.
   return Object.fromEntries(left) as unknown as Roast
 }
 

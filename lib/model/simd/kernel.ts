@@ -29,6 +29,7 @@ export function kernel(): Kernel {
 function instance(): Kernel {
   const { exports } = new WebAssembly.Instance(new WebAssembly.Module(bytes()))
   const { buffer } = exports.memory as WebAssembly.Memory
+  // What assembled bytes export has no types.
   const { advance, multiplyAdd } = exports as unknown as Pick<Kernel, 'advance' | 'multiplyAdd'>
   return {
     f32: new Float32Array(buffer),
