@@ -49,17 +49,6 @@ export function restaffAround(
   }
 }
 
-export function staffingLoss(problem: DayProblem, on: readonly number[], modes: readonly number[]): number {
-  let loss = 0
-  for (const [i, mode] of modes.entries()) {
-    if (mode === DROPPED) loss += (problem.moments[i] as MomentJob).weight
-    else
-      for (let j = 0; j < i; j++)
-        if (modes[j] !== DROPPED) loss += pairLoss(problem, on, i, mode, j, modes[j] as number)
-  }
-  return loss
-}
-
 function neighbours({ moments }: DayProblem, on: readonly number[], fixed: number): number[] {
   const at = (i: number) => (on[(moments[i] as MomentJob).cook] as number) + (moments[i] as MomentJob).likely
   const zero = at(fixed)

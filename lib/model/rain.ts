@@ -5,6 +5,7 @@ import { LATENT_JPKG } from './surface'
 
 /** kg/m² in an hour, which is mm: a drizzle that one works in, a downpour that one does not. [estimate] */
 const RATE_KGPM2H: Readonly<Record<Rain, number>> = { light: 2, heavy: 10 }
+/** Of water from the air's heat to its boil; the mean of [choi-okos-1986] there is 0.2 % more. */
 const WATER_JPKGK = 4186
 const BOILS_C = 100
 /** A roast's fire stands about so far above the air; the lid's loss to the rain is spread over that rise. [estimate] */
