@@ -2,11 +2,11 @@ import { setAt, valueAt } from './edit'
 import type { ShootDocument } from './shoot'
 import { listAt, peopleOf } from './sketch'
 
-/** Shots and tasks ask for people and roles by name; a name that means one person alone follows that person. */
+/** Shots, tasks and sides ask for people and roles by name; a name that means one person alone follows that person. */
 export function renamePerson(document: ShootDocument, index: number, was: string, id: string): ShootDocument {
   const named = setAt(document, `/people/${index}/id`, id)
   if (!meansOne(named, index, id) || !meansOne(document, index, was)) return named
-  return ['/shots', '/tasks'].reduce(
+  return ['/shots', '/tasks', '/sides'].reduce(
     (d, list) =>
       listAt<{ needs?: unknown }>(d, list).reduce((each, { needs }, i) => {
         if (!Array.isArray(needs) || !needs.includes(was)) return each

@@ -17,9 +17,13 @@ const needs = (document: Record<string, unknown>) =>
   [document.shots, document.tasks].flatMap((list) => (list as { needs: string[] }[]).map((each) => each.needs.join()))
 
 describe('a person renamed', () => {
-  test('is renamed in what shots and tasks need', () => {
+  test('is renamed in what shots, tasks and sides need', () => {
     const after = renamePerson(shoot, 0, 'anna', 'hannah')
     expect(needs(after)).toEqual(['hannah,camera', 'ben', 'hannah'])
+    const sides = [{ id: 'potatoes', needs: ['anna'] }]
+    expect(renamePerson({ ...shoot, sides }, 0, 'anna', 'hannah').sides).toEqual([
+      { id: 'potatoes', needs: ['hannah'] },
+    ])
   })
   test('keeps the last name that was nobody else’s while the new one is empty, a role or taken', () => {
     for (const unclear of ['', 'camera', 'ben']) {

@@ -39,7 +39,7 @@ export function Crew({ document, faulty, control, act }: CrewProps) {
   )
 }
 
-/** Shots and tasks follow a name as it is typed; while it is empty or somebody else's they keep the last that was neither. */
+/** Shots, tasks and sides follow a name as it is typed; while it is empty or somebody else's they keep the last that was neither. */
 function useNamesFollowing() {
   const last = useRef(new Map<number, string>())
   return (field: DocumentField): DocumentField => {
