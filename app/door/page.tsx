@@ -2,7 +2,7 @@ import type { Metadata } from 'next'
 import { headers } from 'next/headers'
 import Link from 'next/link'
 import { type Grant, roleOf, type Visitor } from '@/lib/data/access'
-import { behindProxy, crewMode } from '@/lib/data/env'
+import { crewMode } from '@/lib/data/env'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { ownerIsKnown, SHORTEST } from '@/lib/data/owner'
 import { isAtThisComputer, visitorOf } from '@/lib/data/visitor'
@@ -34,7 +34,7 @@ export default async function DoorPage({ searchParams }: { searchParams: Promise
       ) : (await ownerIsKnown()) ? (
         <SignIn to={ownPage(asked.to)} />
       ) : (
-        <First here={isAtThisComputer(from) && !behindProxy()} />
+        <First here={isAtThisComputer(from)} />
       )}
     </main>
   )

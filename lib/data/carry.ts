@@ -16,10 +16,10 @@ const carried = () => {
 }
 
 /** A code for once, by which a browser that is in over the plain line comes in over the trusted one too. */
-export function carryCode(who: Pick<Carried, 'owner' | 'links'>, now = Date.now()): string {
+export function carryCode({ owner, links }: Pick<Carried, 'owner' | 'links'>, now = Date.now()): string {
   for (const [hash, { until }] of carried()) if (until < now) carried().delete(hash)
   const code = newSecret()
-  carried().set(hashOf(code), { ...who, until: now + GOOD_MS })
+  carried().set(hashOf(code), { owner, links, until: now + GOOD_MS })
   return code
 }
 
@@ -28,4 +28,9 @@ export function takeCarried(code: unknown, now = Date.now()): Carried | undefine
   const found = carried().get(hashOf(code))
   carried().delete(hashOf(code))
   return found && now < found.until ? found : undefined
+}
+
+/** A new passphrase ends what the old one opened, codes under way too. */
+export function forgetOwnersCodes(): void {
+  for (const [hash, { owner }] of carried()) if (owner) carried().delete(hash)
 }

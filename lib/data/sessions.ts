@@ -1,5 +1,6 @@
 import 'server-only'
 import { z } from 'zod'
+import { forgetOwnersCodes } from './carry'
 import { DoorFile } from './door-file'
 import type { Link } from './links'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
@@ -87,16 +88,30 @@ export async function sessionOf(secret: string, now = Date.now()): Promise<Sessi
  * come back and a minute more: an answer that is lost on a bad line must not shut a phone out.
  */
 export async function keepUp(session: Session, secret: string, now = Date.now()): Promise<Opened | undefined> {
-  const used = session.secrets.findIndex(({ hash }) => hash === hashOf(secret))
-  const newest = session.secrets.length - 1
-  const lost = used < newest && session.secrets[used]?.until === null
-  const due =
-    now - (session.secrets[newest]?.made ?? now) > (lost ? OVERLAP_MS : ROTATES_MS) && (used === newest || lost)
-  const settles = session.secrets.slice(0, used).some(({ until }) => until === null)
+  const hash = hashOf(secret)
+  const { due, settles } = standing(session, hash, now)
   if (!due && !settles && now - session.seen < SEEN_MS) return undefined
-  const next = due ? newSecret() : undefined
-  await file.change((sessions) => sessions.map((one) => (one.id === session.id ? kept(one, used, next, now) : one)))
+  let next: string | undefined
+  await file.change((sessions) =>
+    sessions.map((one) => {
+      if (one.id !== session.id) return one
+      // Looked at anew: a page sends many requests at once, and another one may have changed it first.
+      const { used, due } = standing(one, hash, now)
+      next = due ? newSecret() : undefined
+      return kept(one, used, next, now)
+    }),
+  )
   return next ? { secret: next, expires: session.expires } : undefined
+}
+
+/** Where in its session the secret that was used stands, whether a new one is due, and whether older ones end by it. */
+function standing({ secrets }: Session, hash: string, now: number) {
+  const used = secrets.findIndex((one) => one.hash === hash)
+  const newest = secrets.length - 1
+  const lost = used < newest && secrets[used]?.until === null
+  const due = now - (secrets[newest]?.made ?? now) > (lost ? OVERLAP_MS : ROTATES_MS) && (used === newest || lost)
+  const settles = secrets.some(({ until }, i) => i < used && until === null)
+  return { used, due, settles }
 }
 
 function kept(session: Session, used: number, next: string | undefined, now: number): Session {
@@ -104,9 +119,12 @@ function kept(session: Session, used: number, next: string | undefined, now: num
     i < used && one.until === null ? { ...one, until: now + OVERLAP_MS } : one,
   )
   const good = settled.filter(({ until }) => until === null || now < until)
-  const secrets = next ? [...good, fresh(next, now)].slice(-MOST_SECRETS) : good
-  return { ...session, secrets, seen: now }
+  return { ...session, secrets: next ? withinMost([...good, fresh(next, now)]) : good, seen: now }
 }
+
+/** Of too many the oldest stays: it is the one that the phone still has. */
+const withinMost = (secrets: Session['secrets']) =>
+  secrets.length > MOST_SECRETS ? [...secrets.slice(0, 1), ...secrets.slice(1 - MOST_SECRETS)] : secrets
 
 /** Ends those sessions: signed out, shut out, or a new passphrase. */
 async function endSessions(which: (session: Session) => boolean): Promise<void> {
@@ -119,7 +137,10 @@ async function endSessions(which: (session: Session) => boolean): Promise<void> 
   for (const id of ended) endedNow(id)
 }
 export const endSession = (id: string) => endSessions((session) => session.id === id)
-export const endOwnerSessions = () => endSessions((session) => session.owner)
+export async function endOwnerSessions(): Promise<void> {
+  forgetOwnersCodes()
+  await endSessions((session) => session.owner)
+}
 /** Takes a link from all who came by it; who has no other is out. */
 export async function endByLink(link: string): Promise<void> {
   await endSessions((session) => !session.owner && session.links.every((one) => one === link))

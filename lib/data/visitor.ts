@@ -2,7 +2,7 @@ import 'server-only'
 import { type Grant, HERE, NOBODY, type Visitor } from './access'
 import { grantOfCalendar } from './calendar-keys'
 import { keyBySecret } from './device-keys'
-import { crewMode } from './env'
+import { behindProxy, crewMode } from './env'
 import { liveLinks } from './links'
 import { keepUp, type Opened, type Session, sessionOf } from './sessions'
 
@@ -13,7 +13,8 @@ type Headers = { get(name: string): string | null }
 export const isSecure = (headers: Headers) => headers.get('x-forwarded-proto') === 'https'
 export const peerOf = (headers: Headers) => headers.get('x-emberslate-peer') ?? ''
 const LOOPBACK = /^(127(\.\d{1,3}){3}|::1)$/
-export const isAtThisComputer = (headers: Headers) => LOOPBACK.test(peerOf(headers))
+/** Never behind a proxy: everybody may seem to sit here then. */
+export const isAtThisComputer = (headers: Headers) => !behindProxy() && LOOPBACK.test(peerOf(headers))
 
 /** Over TLS the name itself makes a browser refuse it from a plain line or another path. */
 const nameOf = (secure: boolean) => (secure ? '__Host-emberslate' : 'emberslate')

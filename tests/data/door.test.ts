@@ -48,6 +48,27 @@ describe('a session', () => {
     const again = await keepUp(await known(first, later + HOUR), first, later + HOUR)
     expect(await sessionOf(again?.secret ?? '', later + HOUR)).toBeDefined()
   })
+  it('is not lost with many answers: the secret that the phone still has stays good', async () => {
+    const { secret: first } = await openOwnerSession()
+    const later = Date.now() + 7 * HOUR
+    for (const at of [0, 1, 2, 3, 4, 5].map((lost) => later + lost * 70_000))
+      await keepUp(await known(first, at), first, at)
+    expect(await sessionOf(first, later + HOUR)).toBeDefined()
+  })
+  it('is renewed once and stays good where a page sends many requests at once', async () => {
+    const { secret: first } = await openOwnerSession()
+    const later = Date.now() + 7 * HOUR
+    const atOnce = async (secret: string, at: number) => {
+      const session = await known(secret, at)
+      const answers = await Promise.all([1, 2, 3].map(() => keepUp(session, secret, at)))
+      return answers.flatMap((one) => one?.secret ?? [])
+    }
+    const [next = '', ...more] = await atOnce(first, later)
+    expect(more).toEqual([])
+    await atOnce(next, later + 1000)
+    await atOnce(next, later + 90_000)
+    expect(await sessionOf(next, later + HOUR)).toBeDefined()
+  })
 })
 
 describe('a crew link', () => {
@@ -72,6 +93,8 @@ describe('a crew link', () => {
     const key = path.split('?')[1]
     expect(await granted(`/api/shoots/s/log?${key}`)).toBeUndefined()
     expect([await granted(`/api/shoots/t/calls.ics?${key}`), await granted(`${path}A`)]).toEqual([null, null])
+    // As many letters as a key has, and more bytes.
+    expect(await granted(`/api/shoots/s/calls.ics?key=${'é'.repeat(22)}`)).toBeNull()
     const visitor = { ...NOBODY, grants: [{ shoot: 's', role: 'calendar' as const, person: 'cam' }] }
     const may = (method: string, rest: string) => mayDo(visitor, method, `/api/shoots/s/${rest}`)
     expect([may('GET', 'calls.ics'), may('GET', 'log'), may('POST', 'log')]).toEqual(['in', 'may-not', 'may-not'])

@@ -1,6 +1,6 @@
 import { BorderError } from '@/lib/data/border-error'
 import { countSignIn } from '@/lib/data/door-limits'
-import { behindProxy, crewMode } from '@/lib/data/env'
+import { crewMode } from '@/lib/data/env'
 import { chooseAnother, chooseFirst, isOwners, ownerIsKnown } from '@/lib/data/owner'
 import { endOwnerSessions, openOwnerSession } from '@/lib/data/sessions'
 import { isAtThisComputer, peerOf, visitorOf } from '@/lib/data/visitor'
@@ -22,8 +22,7 @@ export const POST = (request: Request) =>
       await chooseAnother(passphrase)
       await endOwnerSessions()
     } else {
-      // Behind a proxy everybody seems to sit at this computer.
-      if (behindProxy() || !isAtThisComputer(headers)) throw new BorderError('not-at-this-computer')
+      if (!isAtThisComputer(headers)) throw new BorderError('not-at-this-computer')
       await chooseFirst(passphrase)
     }
     return signedIn(request, await openOwnerSession())
