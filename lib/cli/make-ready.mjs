@@ -57,27 +57,34 @@ function hashOf(names) {
   return hash.digest('hex')
 }
 
-let running
+/** The types and the suites of npm test run side by side. */
+const running = new Set()
 /** A child that goes when we go: Ctrl-C reaches it through the terminal, any other end through `exit`. */
-process.on('exit', () => running?.kill())
+process.on('exit', () => {
+  for (const child of running) child.kill()
+})
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'])
   process.on(signal, () => {
-    if (running) process.exit(130)
+    if (running.size > 0) process.exit(130)
   })
 
 /** Runs a step to its end; its words are shown only if it fails, or if `loud`. */
 export function run(command, args, { env = {}, loud = false } = {}) {
   return new Promise((resolve, reject) => {
     let said = ''
-    running = spawn(command, args, { env: { ...process.env, ...QUIET, ...env }, stdio: ['ignore', 'pipe', 'pipe'] })
-    for (const stream of [running.stdout, running.stderr])
+    const child = spawn(command, args, { env: { ...process.env, ...QUIET, ...env }, stdio: ['ignore', 'pipe', 'pipe'] })
+    running.add(child)
+    for (const stream of [child.stdout, child.stderr])
       stream.on('data', (bytes) => {
         said += bytes
         if (loud) process.stdout.write(bytes)
       })
-    running.on('error', reject)
-    running.on('close', (code) => {
-      running = undefined
+    child.on('error', (fault) => {
+      running.delete(child)
+      reject(fault)
+    })
+    child.on('close', (code) => {
+      running.delete(child)
       resolve({ code: code ?? 1, said })
     })
   })

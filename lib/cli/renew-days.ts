@@ -30,7 +30,6 @@ function longSearch(day: CommittedDay | null, shots: number, seed: number, secon
   const start = cpuS()
   const rest = seconds - (start - began)
   if (best?.genes) look({ seed: 1, from: best.genes, spent: () => (cpuS() - start) / rest })
-  // Set by the looks above, which the compiler does not see through the closure.
   // Found within `look`, which the types do not follow.
   const { cost, prices, genes } = best as unknown as Best
   const found = { cost, prices, searchedS: Math.round(searchedS + cpuS() - began), genes }
