@@ -64,6 +64,8 @@ async function pageOf(event, request, pathname) {
     return response.status >= 500 && kept ? kept : response
   })
   if (!kept) return asked
+  // A page that comes late is kept too, though the kept one was shown.
+  event.waitUntil(asked.catch(() => {}))
   const soon = new Promise((resolve) => setTimeout(() => resolve(kept), PATIENCE_MS))
   return Promise.race([asked.catch(() => kept), soon])
 }
