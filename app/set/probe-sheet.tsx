@@ -6,6 +6,7 @@ import { probeOf, sensorName, sensorsOf } from './probes'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
+import { useKeptCook } from './use-kept-cook'
 import { useKept } from './use-set'
 
 const FOUND = [
@@ -21,7 +22,7 @@ const FOUND = [
 export function ProbeSheet({ close }: SheetProps) {
   const { session, log } = useSet()
   const cooks = session.day.cooks
-  const [cook, setCook] = useKept('emberslate-set-cook', cooks[0]?.id ?? '')
+  const [cook, setCook] = useKeptCook()
   const [sensor, setSensor] = useKept<string>('emberslate-set-sensor', 'core')
   const [ago, setAgo] = useState(0)
   const probe = probeOf(session, cook, sensor)

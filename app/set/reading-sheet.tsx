@@ -11,6 +11,7 @@ import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
 import { faultOf, NOTHING, press, type Typed, tempDocument, typedTemp, typedText, unitOf } from './typed-temp'
+import { useKeptCook } from './use-kept-cook'
 import { useKept } from './use-set'
 
 const KEYS: Readonly<Record<string, string>> = { Backspace: 'back', Delete: 'wipe', '-': 'sign', ',': '.', '.': '.' }
@@ -19,12 +20,11 @@ const KEYS: Readonly<Record<string, string>> = { Backspace: 'back', Delete: 'wip
 export function ReadingSheet({ close, open }: SheetProps) {
   const { session, units, now, log } = useSet()
   const cooks = session.day.cooks
-  const [cook, setCook] = useKept('emberslate-set-cook', cooks[0]?.id ?? '')
+  const [cook, setCook] = useKeptCook()
   const [sensor, setSensor] = useKept<string>('emberslate-set-sensor', 'core')
   const [typed, setTyped] = useState<Typed>(NOTHING)
   const [question, setQuestion] = useState<string | null>(null)
-  const here = cooks.some(({ id }) => id === cook) ? cook : (cooks[0]?.id ?? '')
-  const last = lastHere(probeOf(session, here, sensor))
+  const last = lastHere(probeOf(session, cook, sensor))
   const temp = typedTemp(typed, units) ?? last?.temp ?? null
   const type = (key: string) => {
     setQuestion(null)
@@ -41,18 +41,18 @@ export function ReadingSheet({ close, open }: SheetProps) {
     if (asked !== null && (asked !== question || faultOf(temp, units) !== null)) return setQuestion(asked)
     const written = typed.digits === '' ? `${temp.toFixed(1)} °C` : tempDocument(typed, units)
     const shown = typed.digits === '' ? formatTemp(temp, units, 1) : written.replace('-', '−')
-    log({ kind: 'reading', cook: here, sensor, temp: written, hand: true }, `Logged: ${sensorName(sensor)} ${shown}.`)
+    log({ kind: 'reading', cook, sensor, temp: written, hand: true }, `Logged: ${sensorName(sensor)} ${shown}.`)
     close()
   }
   useTyping(type, save)
-  const expects = expectedRead(session, here, sensor, now, units)
+  const expects = expectedRead(session, cook, sensor, now, units)
   return (
     <Sheet title="Reading" close={close}>
-      <CookChoice cooks={cooks} value={here} onChoose={choose(setCook)} />
+      <CookChoice cooks={cooks} value={cook} onChoose={choose(setCook)} />
       <Choice
         name="Probe"
         value={sensor}
-        options={sensorsOf(session, here).map((one) => [one, sensorName(one)] as const)}
+        options={sensorsOf(session, cook).map((one) => [one, sensorName(one)] as const)}
         onChoose={choose(setSensor)}
       />
       <div className="key-top">
