@@ -72,6 +72,9 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
 }
 
 const SWIPE_PX = 60
+/** What somebody writes or reads over the page: turning it would throw that away. */
+const isOverPage = (target: EventTarget | null) =>
+  target instanceof Element && target.closest('.sheet, dialog, input, select, textarea') !== null
 /** Pages turn by swiping sideways, and with the arrow keys. */
 function usePaging(page: Page, turn: (page: Page) => void, free: boolean) {
   const from = useRef<{ x: number; y: number } | null>(null)
@@ -81,7 +84,7 @@ function usePaging(page: Page, turn: (page: Page) => void, free: boolean) {
   }
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
-      if (!free || event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement) return
+      if (!free || isOverPage(event.target)) return
       if (event.key === 'ArrowRight') go(1)
       if (event.key === 'ArrowLeft') go(-1)
     }
@@ -91,7 +94,7 @@ function usePaging(page: Page, turn: (page: Page) => void, free: boolean) {
   return {
     onTouchStart: (event: TouchEvent) => {
       const touch = event.touches[0]
-      from.current = touch ? { x: touch.clientX, y: touch.clientY } : null
+      from.current = touch && !isOverPage(event.target) ? { x: touch.clientX, y: touch.clientY } : null
     },
     onTouchEnd: (event: TouchEvent) => {
       const touch = event.changedTouches[0]
