@@ -2,7 +2,7 @@ import type { LiveLine, Session } from '@/lib/session/session'
 import { celsius, formatTemp, type Instant, type UnitSystem } from '@/lib/units'
 
 /** The value of a forecast line at a time, linear between its points. */
-export function lineAt(line: LiveLine, values: readonly number[], at: Instant): number | null {
+function lineAt(line: LiveLine, values: readonly number[], at: Instant): number | null {
   const s = (at - line.meatOn) / 1000
   const i = line.t.findIndex((t) => t >= s)
   if (i < 0 || s < (line.t[0] ?? 0)) return null
@@ -11,12 +11,12 @@ export function lineAt(line: LiveLine, values: readonly number[], at: Instant): 
   return t1 === t0 ? b : a + ((b - a) * (s - t0)) / (t1 - t0)
 }
 
-/** "The forecast expects 33 to 35." */
+/** "The forecast expects 33 to 35 °C." */
 export function expectedRead(session: Session, cook: string, sensor: string, now: Instant, units: UnitSystem): string {
   const line = session.forecast?.lines?.[cook]
   if (!line || !sensor.startsWith('core')) return ''
   const [low, high] = [lineAt(line, line.coreLowC, now), lineAt(line, line.coreHighC, now)]
   if (low === null || high === null) return ''
-  const [a, b] = [low, high].map((c) => formatTemp(celsius(c), units).replace(/ .*/, ''))
-  return a === b ? `The forecast expects ${a}.` : `The forecast expects ${a} to ${b}.`
+  const [a, b] = [formatTemp(celsius(low), units), formatTemp(celsius(high), units)]
+  return a === b ? `The forecast expects ${b}.` : `The forecast expects ${a.replace(/ .*/, '')} to ${b}.`
 }

@@ -1,5 +1,5 @@
 'use client'
-import { celsius, fahrenheit, type Instant } from '@/lib/units'
+import { celsius, fahrenheit, formatTemp, type Instant } from '@/lib/units'
 import { flagSteps, flagWords, LETTER_PX, type LineMoment, type LinePlan, linePlan } from './live-line-plan'
 import { useSet } from './set-context'
 
@@ -44,7 +44,7 @@ interface LiveLineProps {
 
 /** One roast on one time axis: readings as open dots, the forecast in its band, moments as poles, and now. */
 export function LiveLine({ cook, width, height, flags = false }: LiveLineProps) {
-  const { session, facts, now, clock } = useSet()
+  const { session, facts, now, clock, units } = useSet()
   const plan = linePlan(session, facts, cook)
   if (!plan) return <p className="fine">No moment of this roast is known yet.</p>
   const bare = frameOf(plan, width, height, TOP)
@@ -55,7 +55,7 @@ export function LiveLine({ cook, width, height, flags = false }: LiveLineProps) 
   const tall = height + stairs
   const frame = frameOf(plan, width, tall, TOP + stairs)
   const last = plan.core.at(-1)
-  const title = `Heat line of ${cook}${last ? `, last read ${Math.round(last.c)} °C at ${clock(last.at)}` : ''}`
+  const title = `Heat line of ${cook}${last ? `, last read ${formatTemp(celsius(last.c), units)} at ${clock(last.at)}` : ''}`
   return (
     <svg className="line-svg" viewBox={`0 0 ${width} ${tall}`} width={width} role="img" aria-label={title}>
       <Axes plan={plan} frame={frame} />
@@ -93,7 +93,7 @@ function Axes({ plan, frame }: { plan: LinePlan; frame: Frame }) {
         <g key={c}>
           <line x1={LEFT} x2={frame.width - RIGHT} y1={frame.core(c)} y2={frame.core(c)} className="hair" />
           <text x={LEFT - 5} y={frame.core(c) + 4} textAnchor="end">
-            {shown(c)}
+            {shown(c)}°
           </text>
         </g>
       ))}
@@ -104,7 +104,7 @@ function Axes({ plan, frame }: { plan: LinePlan; frame: Frame }) {
         <g key={c}>
           <line x1={LEFT} x2={frame.width - RIGHT} y1={frame.cooker(c)} y2={frame.cooker(c)} className="hair" />
           <text x={LEFT - 5} y={frame.cooker(c) + 4} textAnchor="end">
-            {shown(c)}
+            {shown(c)}°
           </text>
         </g>
       ))}

@@ -46,7 +46,7 @@ export function logWords(entry: Entry, names: LogNames): string {
     case 'late':
       return `${entry.who ? names.person(entry.who) : 'whole crew'} late by ${formatDuration(entry.for)}`
     case 'correction':
-      return entry.void ? 'took an entry back' : 'put an entry right'
+      return correctionWords(entry)
     default:
       return otherWords(entry, names)
   }
@@ -80,6 +80,11 @@ function otherWords(entry: Other, names: LogNames): string {
 
 const callWords = (call: string, names: LogNames) =>
   call.startsWith('call-') ? names.shot(call.slice(5)) : plain(call.replace(/\/.*/, ''))
+
+function correctionWords({ void: gone, put, why }: Extract<Entry, { kind: 'correction' }>): string {
+  const temp = typeof put?.temp === 'string' ? `, ${put.temp}` : ''
+  return `${gone ? 'took an entry back' : `put an entry right${temp}`}${why ? `: ${why}` : ''}`
+}
 
 const ROLLS = { start: 'rolls', end: 'cut' } as const
 function takeWords(entry: Extract<Entry, { kind: 'take' }>, names: LogNames): string {
