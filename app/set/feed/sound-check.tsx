@@ -12,7 +12,7 @@ const PAUSE_MS = 700
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
 
 /** Where the check stands: which tone plays, whether all have played, what the holder answered. */
-type Step = 'start' | Tone | 'ask' | 'heard' | 'not-heard' | 'no-sound' | 'rolls'
+type Step = 'start' | Tone | 'ask' | 'heard' | 'not-heard' | 'not-kept' | 'no-sound' | 'rolls'
 
 /** Before the first call each phone plays its tones once and its holder says whether they were heard; the log keeps it. */
 export function SoundCheck({ feed }: { feed: SetFeed }) {
@@ -31,9 +31,11 @@ export function SoundCheck({ feed }: { feed: SetFeed }) {
     setStep('ask')
   }
   const answer = (heard: boolean) => {
-    setStep(heard ? 'heard' : 'not-heard')
     const text = heard ? 'Sound check: heard all three tones.' : 'Sound check: did not hear the tones.'
-    void feed.add({ kind: 'note', text })
+    feed.add({ kind: 'note', text }).then(
+      () => setStep(heard ? 'heard' : 'not-heard'),
+      () => setStep('not-kept'),
+    )
   }
   const isPlaying = ORDER.some((tone) => tone === step)
   return (
@@ -70,6 +72,8 @@ function wordsOf(step: Step): string {
       return 'Heard. It stands in the log.'
     case 'not-heard':
       return 'Turn the volume up and silent mode off, then play them again.'
+    case 'not-kept':
+      return 'This phone could not store your answer. It may be full: make room, then play them again.'
     case 'no-sound':
       return 'This browser lets no sound out. Alerts show on the screen, and the phone shakes where it can.'
     case 'rolls':
