@@ -52,6 +52,10 @@ export function FromFile({ shootId, date }: { shootId: string; date: string }) {
     setState('asking')
     rematch(change)
   }
+  const reshaping = (change: Parameters<typeof reshape>[0]) => {
+    setState('asking')
+    reshape(change)
+  }
   const setRole = (column: number, role: Role) => {
     // One column is the time: the former one is let go.
     const roles = asked.match.roles.map((one, i) => {
@@ -68,7 +72,7 @@ export function FromFile({ shootId, date }: { shootId: string; date: string }) {
           Another file
         </button>
       </p>
-      <ShapeQuestions shape={asked.shape} reshape={reshape} />
+      <ShapeQuestions shape={asked.shape} reshape={reshaping} />
       <h3>Which column is what?</h3>
       <ColumnMatch
         table={table}

@@ -14,7 +14,7 @@ export function Preview({ read, zone }: { read: ReadFile; zone: string }) {
   const many = session.day.cooks.length > 1
   const left = [
     faults.length > 0 && `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}, left out`,
-    silent > 0 && `${silent} empty cells`,
+    silent > 0 && `${silent} empty ${silent === 1 ? 'cell' : 'cells'}`,
     thinned > 0 && `${thinned} left out as too dense`,
   ].filter(Boolean)
   return (
