@@ -38,7 +38,7 @@ export function AlertBand() {
       </p>
       <Count at={alert.deadline} now={now} />
       <div className="foot">
-        <CallAnswers call={alert.call} answered={alert.answered} />
+        <CallAnswers call={alert.call} answered={null} />
         <HandDirectly key={alert.call} call={alert.call} />
         <p className="fine">
           {mine ? 'Unanswered, it goes to somebody else.' : `${nameOf(alert.owner)} sees to it that it is done.`}

@@ -15,8 +15,3 @@ export function timecodeFace(zone: string): (at: Instant) => string {
   const format = new Intl.DateTimeFormat('en-GB', { timeStyle: 'medium', hourCycle: 'h23', timeZone: zone })
   return (at) => `${format.format(at)}:00`
 }
-/** "Sat 15 May". */
-export function dayFace(zone: string): (at: Instant) => string {
-  const format = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: zone })
-  return (at) => format.format(at)
-}

@@ -23,7 +23,7 @@ export function LinePage() {
   )
 }
 
-export function Moments({ cook }: { cook: SessionCook }) {
+function Moments({ cook }: { cook: SessionCook }) {
   const { session, facts, clock } = useSet()
   return (
     <ol className="moments">

@@ -47,7 +47,7 @@ export function LogPage() {
   )
 }
 
-export function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
+function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
   const { clock, nameOf } = useSet()
   const names = useLogNames()
   const { entry } = item.line

@@ -1,5 +1,6 @@
 'use client'
 import { useState } from 'react'
+import { TIMECODE } from '@/lib/log/entry-words'
 import { nextShot } from '@/lib/session/board-view'
 import { agoWords } from '@/lib/session/board-words'
 import { Choice } from './choice'
@@ -9,7 +10,6 @@ import type { SheetProps } from './sheets'
 import { ShotPicker } from './shot-picker'
 import { nextTake, rollingOn, slateOf, takeDraft } from './take-draft'
 
-const TIMECODE = /^\d{2}:\d{2}:\d{2}([:;.]\d{2,3})?$/
 const VERDICTS = [
   ['good', 'Good'],
   ['no-good', 'No good'],

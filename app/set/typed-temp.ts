@@ -1,3 +1,4 @@
+import { READING_LIMITS } from '@/lib/log/entry-words'
 import { type Celsius, celsius, formatTemp, fromFahrenheit, type UnitSystem } from '@/lib/units'
 
 /** What the keypad has so far: digits with at most one point, and a sign. */
@@ -29,8 +30,7 @@ export function typedTemp({ digits, minus }: Typed, units: UnitSystem): Celsius 
   return units === 'us' ? fromFahrenheit(signed) : celsius(signed)
 }
 
-const LEAST_C = -40
-const MOST_C = 700
+const { min: LEAST_C, max: MOST_C } = READING_LIMITS
 /** One sentence where no probe reads this. */
 export function faultOf(temp: Celsius, units: UnitSystem): string | null {
   if (temp >= LEAST_C && temp <= MOST_C) return null

@@ -21,7 +21,7 @@ export interface RehearsalInput {
 }
 
 /** So that nobody ever takes it for a day that was. */
-export const MADE_UP = 'made-up'
+const MADE_UP = 'made-up'
 export const MADE_UP_NOTE = 'Rehearsal: invented readings.'
 
 const STREAM = 72

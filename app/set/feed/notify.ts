@@ -1,7 +1,7 @@
 /** Only a secure origin has them. */
 const has = () => typeof Notification !== 'undefined' && window.isSecureContext
 
-export const mayNotify = () => has() && Notification.permission === 'granted'
+const mayNotify = () => has() && Notification.permission === 'granted'
 
 /** Asked in a tap, as browsers want it. */
 export async function askToNotify(): Promise<boolean> {

@@ -8,7 +8,6 @@ import { fastestKernel } from '@/lib/model/kernels'
 import type { Shoot } from '@/lib/plan/shoot'
 import { madeUpDay } from '@/lib/session/rehearsal'
 import { remembered } from '../../remembered'
-import { layoutReady } from '../../workbench'
 import { forecastsBehind, seedOf } from '../../worked-out'
 import { loadSet, type SetPage } from '../load-set'
 
@@ -33,13 +32,11 @@ export async function loadRehearsal(shootId: string, asked: DayPlayed): Promise<
   const log = (await loadLog(shootId, 0)).map(({ document }) => document as EntryDocument)
   const hasLog = log.some(({ kind }) => kind === 'mark' || kind === 'reading')
   const played = asked === 'logged' && hasLog ? asked : 'made-up'
-  const laid = await layoutReady(shoot)
-  if (!laid.ok) throw new Error(`${shootId} was laid out a moment ago`)
   return {
     ...set,
     // No forecast of the real day is part of one that is played.
     opening: { ...set.opening, forecast: null },
-    timeline: played === 'logged' ? log : madeUp(shoot, laid.layout),
+    timeline: played === 'logged' ? log : madeUp(shoot, set.layout),
     played,
     hasLog,
     crewSeed: seedOf(shoot),
