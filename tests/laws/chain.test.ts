@@ -9,6 +9,7 @@ import { comparisonFaults, forecastFaults } from './plan-faults'
 const PLANS = 300
 const MEMBERS = 6
 
+// By the fast kernel, for time; tests/unit/model/kernels-agree.test.ts holds it to the plain one.
 test(`any plan: over ${PLANS} random ones no number is missing, no moment or quantile out of order, no meat hotter than its surroundings`, () => {
   fc.assert(
     fc.property(anyPlan, fc.integer({ min: 0, max: 1e6 }), (plan, seed) => {

@@ -11,7 +11,7 @@ const textOf = (folder: string) =>
     .map((f) => readFileSync(`${f.parentPath}/${f.name}`, 'utf8'))
     .join('\n')
 const LIB = textOf('lib')
-/** Ids in square brackets in comments: [choi-okos-1986]. They hold a hyphen, or are "estimate". */
+/** Ids in square brackets in comments: [choi-okos-1986]. They hold a hyphen, or are "estimate"; [a-z] of a pattern is none. */
 const CITED = [...LIB.matchAll(/\[([a-z][a-z0-9]+(?:-[a-z0-9]+)+|estimate)\](?!\()/g)].map((m) => m[1] as string)
 const inComment = (id: string) => LIB.split('\n').some((l) => l.includes(`[${id}]`) && /\/\/|\*/.test(l))
 

@@ -3,6 +3,7 @@ import { hearAll } from '../../lib/cli/hear-all'
 import { type RunningApp, startApp } from './server'
 
 const LISTENERS = 200
+/** The proof open/listeners hears ten minutes, and watches the memory. */
 const SECONDS = 10
 let app: RunningApp
 beforeAll(async () => {

@@ -19,7 +19,10 @@ export interface StartedWith {
   readonly env?: Readonly<Record<string, string>>
 }
 
-/** Starts the app as a stranger would, on a free port. Without a folder it has one of its own, removed when it stops. */
+/**
+ * Starts the app by the command a stranger uses, on a free port. Without a folder it has one of its own, with an empty
+ * database made before and removed when it stops; a folder that is given may begin without one.
+ */
 export async function startApp(folder?: string, port = '0', { args = [], env }: StartedWith = {}): Promise<RunningApp> {
   const data = folder ?? emptyDataFolder()
   const child = spawn(process.execPath, ['lib/cli/start.mjs', ...args], {

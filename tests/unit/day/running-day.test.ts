@@ -31,14 +31,23 @@ describe('a running day laid out anew', () => {
     const at = (layout: typeof next, id: string) => fromIso(layout.shots.find((s) => s.id === id)?.start as string)
     expect((at(next, 'display') - at(late.previous, 'display')) / 60_000).toBeGreaterThan(20)
   })
-  it('moves few of the calls by the clock, and costs little for it', () => {
-    const { byClock, byClockMoved } = callsMoved(late, next)
-    expect(byClockMoved).toBeLessThanOrEqual(Math.ceil(0.3 * byClock))
-    expect(overFreePct(late, 1, 100).ofWeight).toBeLessThanOrEqual(5)
-  })
   it('is the same for the same seed', () => {
     const again = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
     expect(JSON.stringify(again)).toBe(JSON.stringify(next))
+  })
+})
+
+describe('forty shots, ten of whose calls are by the clock and still to come', () => {
+  const { shoot, forecasts } = openDay(readDay(40, 20) as CommittedDay)
+  const late = lateAtHalfTime(shoot, forecasts, 25, 5)
+  it('moves few of these calls, and costs little for it', () => {
+    const next = rePlan(shoot, late.later, { previous: late.previous, now: late.now, seed: 1 })
+    const { byClock, byClockMoved } = callsMoved(late, next)
+    expect(byClock).toBeGreaterThanOrEqual(8)
+    // Seven move where what was announced has no price.
+    expect(byClockMoved).toBeLessThanOrEqual(0.3 * byClock)
+    // Measured: 0.6 % of the weight that may be dropped (of the day's small cost it is 6.2 %).
+    expect(overFreePct(late, 1, 100).ofWeight).toBeLessThanOrEqual(2)
   })
 })
 

@@ -44,7 +44,7 @@ describe('a side on the same cooker', () => {
       expect(task(laid.layout, 'potatoes-on').people).toEqual(['presenter'])
       const early = likely(laid, ready) - min(task(laid.layout, 'potatoes-off').end)
       expect(early).toBeGreaterThanOrEqual(0)
-      expect(early).toBeLessThanOrEqual(11)
+      expect(early).toBeLessThanOrEqual(10)
     }
   })
   it('goes on at a moment, and shares the opening that is there', () => {

@@ -19,7 +19,7 @@ const minuteOf = ({ expected }: LiveForecast, moment: string) =>
 const first = forecast(0)
 const planned = first.forecast
 planOnly = first.kept
-/** The plan's own probe and a cooker that is so much off, read each four minutes. */
+/** The cooker as the plan has it and so much off, read each four minutes. */
 function readings(untilMin: number, offK: number): Line[] {
   const told = planned.lines?.hero
   if (!told) throw new Error('no line')

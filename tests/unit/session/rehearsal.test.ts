@@ -69,6 +69,7 @@ describe('the timeline of a rehearsal', () => {
   })
   it('has a take over the moment of each shot that is called', () => {
     const called = layout.calls.filter(({ moment }) => moment !== null && moment !== 'carryover-peak')
+    expect(called.length).toBeGreaterThan(0)
     for (const { for: shot, moment, cook } of called) {
       const at = told.marks[`${cook}/${moment}`]?.at ?? Number.NaN
       const covers = told.takes.some((take) => take.shot === shot && (take.from ?? at) < at && at < (take.to ?? 0))

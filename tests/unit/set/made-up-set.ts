@@ -60,7 +60,6 @@ export class MadeUpServer {
   full = false
   /** It knows no device any more. */
   shut = false
-  sendings = 0
   person: string | null = null
   readonly #listeners = new Set<{ listener: Listener; end: () => void }>()
 
@@ -74,9 +73,6 @@ export class MadeUpServer {
   cut(): void {
     this.reached = false
     for (const { end } of this.#listeners) end()
-  }
-  beat(): void {
-    for (const { listener } of this.#listeners) listener.beat()
   }
   tell(event: string, data: object): void {
     for (const { listener } of this.#listeners) listener.event({ event, data: JSON.stringify(data), id: null })
@@ -107,7 +103,6 @@ export class MadeUpServer {
       listen: (since, listener, signal) => this.#listen(since, listener, signal),
       send: async (sent, entries) => {
         if (!this.reached) throw new Error('cut')
-        this.sendings++
         if (this.shut) return { heard: 'not-now', sentence: 'Open your crew link again.', waitMs: null }
         if (this.full) return { heard: 'not-now', sentence: 'The disk is full.', waitMs: null }
         const answer = this.append(sent, JSON.parse(JSON.stringify(entries)))
