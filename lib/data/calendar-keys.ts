@@ -16,7 +16,7 @@ async function secretOf(): Promise<string> {
 }
 
 /** 128 bits that let a calendar read one person's calls; they follow from the link and end with it. */
-export async function calendarKey({ shoot, id }: Pick<Link, 'shoot' | 'id'>): Promise<string> {
+async function calendarKey({ shoot, id }: Pick<Link, 'shoot' | 'id'>): Promise<string> {
   const made = createHmac('sha256', await secretOf())
     .update(`${shoot}/${id}`)
     .digest()

@@ -14,7 +14,7 @@ export type SavedShoot = {
 export type Step = { readonly version: number; readonly undoOf: number | null }
 
 /** The version whose document `version` shows: itself, or what an undo went back to. */
-export function shownBy(steps: ReadonlyMap<number, Step>, version: number): number {
+function shownBy(steps: ReadonlyMap<number, Step>, version: number): number {
   let shown = version
   for (let undo = steps.get(shown)?.undoOf; undo != null; undo = steps.get(shown)?.undoOf) shown = undo - 1
   return shown

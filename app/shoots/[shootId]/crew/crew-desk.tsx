@@ -109,7 +109,8 @@ function PersonLine(props: {
 }) {
   const { person } = props
   const id = useId()
-  const [role, setRole] = useState<LinkRole>(person.link?.role ?? 'crew')
+  // What the list shows: a producer's own role is not in it for another producer.
+  const [role, setRole] = useState<LinkRole>(props.roles.find((one) => one === person.link?.role) ?? 'crew')
   return (
     <li className="grid grid-cols-1 items-center gap-x-6 gap-y-1 border-b border-rule py-3 sm:grid-cols-[1fr_auto]">
       <span>
