@@ -1,7 +1,7 @@
 'use client'
 import { useState } from 'react'
 import type { Entry } from '@/lib/log/entry'
-import { celsius, formatTemp, instant, type UnitSystem } from '@/lib/units'
+import { celsius, formatTemp, type Instant, instant, type UnitSystem } from '@/lib/units'
 import { useLogNames } from './log-page'
 import { logWords } from './log-words'
 import { useSet } from './set-context'
@@ -12,11 +12,11 @@ const NUMBER = /^[-−]?\d{1,3}([.,]\d)?$/
 const CLOCK = /^([01]\d|2[0-3]):[0-5]\d$/
 
 /** Nothing is changed or deleted: a correction is a line of its own, which says what is right or that it did not happen. */
-export function CorrectSheet({ entry, close }: { entry: Entry; close: () => void }) {
+export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; close: () => void }) {
   const { units, clock, log } = useSet()
   const names = useLogNames()
   const [value, setValue] = useState(entry.kind === 'reading' ? degrees(entry.temp, units) : '')
-  const [time, setTime] = useState(clock(entry.at))
+  const [time, setTime] = useState(clock(at))
   const [why, setWhy] = useState('')
   const words = logWords(entry, names)
   const wrongValue = entry.kind === 'reading' && !NUMBER.test(value)
@@ -26,7 +26,7 @@ export function CorrectSheet({ entry, close }: { entry: Entry; close: () => void
       value !== degrees(entry.temp, units) && {
         temp: `${value.replace(',', '.').replace('−', '-')} ${unitOf(units)}`,
       }),
-    ...(time !== clock(entry.at) && !wrongTime && { at: sameDay(entry.at, clock(entry.at), time) }),
+    ...(time !== clock(at) && !wrongTime && { at: sameDay(at, clock(at), time) }),
   }
   const changed = Object.keys(put).length > 0
   const send = (rest: Record<string, unknown>, told: string) => {

@@ -1,6 +1,5 @@
 'use client'
 import { useState } from 'react'
-import type { Entry } from '@/lib/log/entry'
 import { CorrectSheet } from './correct-sheet'
 import { type LogItem, logItems } from './log-list'
 import { type LogNames, logWords } from './log-words'
@@ -25,7 +24,7 @@ const FIRST = 40
 /** Who logged what and when, newest first; each line can be put right. */
 export function LogPage() {
   const { session } = useSet()
-  const [correcting, setCorrecting] = useState<Entry | null>(null)
+  const [correcting, setCorrecting] = useState<LogItem | null>(null)
   const [shown, setShown] = useState(FIRST)
   const items = logItems(session)
   return (
@@ -34,7 +33,7 @@ export function LogPage() {
       {items.length === 0 && <p className="do">Nothing is logged yet.</p>}
       <ol className="log">
         {items.slice(0, shown).map((item) => (
-          <LogRow key={item.line.entry.id} item={item} correct={() => setCorrecting(item.line.entry)} />
+          <LogRow key={item.line.entry.id} item={item} correct={() => setCorrecting(item)} />
         ))}
       </ol>
       {items.length > shown && (
@@ -42,7 +41,9 @@ export function LogPage() {
           Earlier lines ({items.length - shown})
         </button>
       )}
-      {correcting && <CorrectSheet entry={correcting} close={() => setCorrecting(null)} />}
+      {correcting && (
+        <CorrectSheet entry={correcting.line.entry} at={correcting.at} close={() => setCorrecting(null)} />
+      )}
     </section>
   )
 }

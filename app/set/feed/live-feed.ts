@@ -6,6 +6,7 @@ import { channelsNow } from '@/lib/session/who'
 import { type Instant, instant, type Seconds, seconds } from '@/lib/units'
 import type { EntryDraft, Link, SetFeed, SetOpening, SetSnapshot } from '../set-feed'
 import { type Alarm, AlertsHere } from './alerts-here'
+import { byOwnClock } from './by-own-clock'
 import { DayHere } from './day-here'
 import type { DeviceClock } from './device-clock'
 import type { Heard } from './event-lines'
@@ -162,7 +163,8 @@ export class LiveFeed implements SetFeed {
   async add(draft: EntryDraft, ago: Seconds = seconds(0)): Promise<void> {
     await this.#loaded.given
     const keeping = this.#keeping as Keeping
-    const line = this.#lineOf(draft, instant(this.device.clock.own() - ago * 1000))
+    const own = this.device.clock.own()
+    const line = this.#lineOf(byOwnClock(draft, own - this.now()), instant(own - ago * 1000))
     await keeping.lines([{ document: line.document }])
     this.#day.own(line, this.now())
     this.#own.news()

@@ -143,6 +143,17 @@ describe('entries of a phone', () => {
     await time.run(10)
     expect(taken).toBe(true)
   })
+  it('have their time put right as the board shows it, on a phone whose clock runs wrong', async () => {
+    const { time, server } = setUp()
+    const phone = new Phone(server, { aheadMs: 300_000 })
+    await phone.start()
+    await phone.feed.add(reading(41))
+    await time.run(1)
+    const corrects = server.log[0]?.document.id
+    await phone.feed.add({ kind: 'correction', corrects, put: { at: new Date(at(-10)).toISOString() } })
+    await time.run(1)
+    expect(shown(phone).session.told.probes['hero/core']?.last?.at).toBe(at(-10))
+  })
   it('are refused where they say nothing', async () => {
     const { server } = setUp()
     const phone = new Phone(server)
