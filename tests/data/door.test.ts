@@ -4,10 +4,11 @@ import path from 'node:path'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { mayDo, NOBODY } from '../../lib/data/access'
 import { calendarPath, grantOfCalendar } from '../../lib/data/calendar-keys'
+import { carryCode, takeCarried } from '../../lib/data/carry'
 import { expiryFor, linkByCode, makeLink, revokeLink } from '../../lib/data/links'
 import { chooseFirst, isOwners, ownerIsKnown } from '../../lib/data/owner'
 import { RateLimit } from '../../lib/data/rate-limit'
-import { keepUp, openOwnerSession, type Session, sessionOf } from '../../lib/data/sessions'
+import { endOwnerSessions, keepUp, openOwnerSession, type Session, sessionOf } from '../../lib/data/sessions'
 
 beforeEach(() => {
   process.env.EMBERSLATE_DATA = mkdtempSync(path.join(tmpdir(), 'emberslate-door-'))
@@ -68,6 +69,11 @@ describe('a session', () => {
     await atOnce(next, later + 1000)
     await atOnce(next, later + 90_000)
     expect(await sessionOf(next, later + HOUR)).toBeDefined()
+  })
+  it("is carried to another line once, and an owner's not at all once the owner's sessions have ended", async () => {
+    const [owner, crew] = [carryCode({ owner: true, links: [] }), carryCode({ owner: false, links: ['l'] })]
+    await endOwnerSessions()
+    expect([takeCarried(owner), takeCarried(crew)?.links, takeCarried(crew)]).toEqual([undefined, ['l'], undefined])
   })
 })
 
