@@ -1,14 +1,14 @@
 'use client'
 import { useState } from 'react'
 import type { Entry } from '@/lib/log/entry'
-import { celsius, formatTemp, type Instant, instant, type UnitSystem } from '@/lib/units'
+import { celsius, formatTemp, fromFahrenheit, type Instant, instant, type UnitSystem } from '@/lib/units'
 import { useLogNames } from './log-page'
 import { logWords } from './log-words'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
-import { unitOf } from './typed-temp'
+import { faultOf, unitOf } from './typed-temp'
 
-const NUMBER = /^[-−]?\d{1,3}([.,]\d)?$/
+const NUMBER = /^[-−]?\d{1,4}([.,]\d)?$/
 const CLOCK = /^([01]\d|2[0-3]):[0-5]\d$/
 
 /** Nothing is changed or deleted: a correction is a line of its own, which says what is right or that it did not happen. */
@@ -19,12 +19,12 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
   const [time, setTime] = useState(clock(at))
   const [why, setWhy] = useState('')
   const words = logWords(entry, names)
-  const wrongValue = entry.kind === 'reading' && !NUMBER.test(value)
+  const wrongValue = entry.kind === 'reading' ? faultIn(value, units) : null
   const wrongTime = !CLOCK.test(time)
   const put = {
     ...(entry.kind === 'reading' &&
       value !== degrees(entry.temp, units) && {
-        temp: `${value.replace(',', '.').replace('−', '-')} ${unitOf(units)}`,
+        temp: `${plain(value)} ${unitOf(units)}`,
       }),
     ...(time !== clock(at) && !wrongTime && { at: sameDay(at, clock(at), time) }),
   }
@@ -43,10 +43,10 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
             <input
               value={value}
               inputMode="decimal"
-              aria-invalid={wrongValue}
+              aria-invalid={wrongValue !== null}
               onChange={(event) => setValue(event.target.value)}
             />
-            {wrongValue && <span className="says">Write a number such as “46.5”.</span>}
+            {wrongValue && <span className="says">{wrongValue}</span>}
           </label>
         )}
         <label>
@@ -64,7 +64,7 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
           <button
             type="button"
             className="main"
-            disabled={!changed || wrongValue || wrongTime}
+            disabled={!changed || wrongValue !== null || wrongTime}
             onClick={() => send({ put }, 'Put right.')}
           >
             Put right
@@ -78,6 +78,12 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
   )
 }
 
+const plain = (value: string) => value.replace(',', '.').replace('−', '-')
+function faultIn(value: string, units: UnitSystem): string | null {
+  if (!NUMBER.test(value)) return 'Write a number such as “46.5”.'
+  const read = Number(plain(value))
+  return faultOf(units === 'us' ? fromFahrenheit(read) : celsius(read), units)
+}
 const degrees = (temp: number, units: UnitSystem) => formatTemp(celsius(temp), units, 1).replace(/ .*/, '')
 
 const minuteOf = (face: string) => Number(face.slice(0, 2)) * 60 + Number(face.slice(3))

@@ -11,7 +11,6 @@ const MOST_WAIT_MS = 30_000
 /** Photographs of this phone: kept first, then sent one after the other until the server has each. */
 export class PhotoQueue {
   #waiting: ReadonlyMap<string, WaitingPhoto> = new Map()
-  readonly #refused = new Set<string>()
   readonly #listeners = new Set<() => void>()
   readonly #pause: Pause
   readonly #store: Promise<PhotoStore>
@@ -60,17 +59,20 @@ export class PhotoQueue {
     void this.#sendAll()
   }
 
-  #next = () => [...this.#waiting.values()].find(({ name }) => !this.#refused.has(name))
+  #next = () => [...this.#waiting.values()].find(({ refused }) => !refused)
   async #sendAll(): Promise<void> {
     if (this.#sending) return
     this.#sending = true
     for (let photo = this.#next(); photo && !this.#stopped; photo = this.#next()) {
       const answer = await this.send(photo).catch(() => 'not-now' as const)
       if (answer === 'kept') await this.#sent(photo.name)
-      if (answer === 'refused') this.#refused.add(photo.name)
+      if (answer === 'refused') this.#refuse(photo)
       if (answer === 'not-now' && !this.#stopped) await this.#pause.wait(backoffMs(this.#failed++, MOST_WAIT_MS))
     }
     this.#sending = false
+  }
+  #refuse(photo: WaitingPhoto): void {
+    this.#change((all) => all.set(photo.name, { ...photo, refused: true }))
   }
   async #sent(name: string): Promise<void> {
     this.#failed = 0

@@ -1,6 +1,8 @@
 export interface WaitingPhoto {
   readonly name: string
   readonly bytes: Uint8Array<ArrayBuffer>
+  /** The server did not take it: it stays here, and is not sent again while the page is open. */
+  readonly refused?: true
 }
 /** Photographs of one shoot that the server has not confirmed, kept through reloads. */
 export interface PhotoStore {

@@ -38,7 +38,7 @@ describe('photographs on a phone', () => {
     await settled()
     again.hurry()
     await settled()
-    expect([...again.waiting().keys()]).toEqual([name])
+    expect([...again.waiting().values()]).toMatchObject([{ name, refused: true }])
     expect([sent.at(-2), sent.at(-1), store.kept.has(second)]).toEqual([name, second, false])
   })
 })
