@@ -1,7 +1,7 @@
 'use client'
 import { agoWords, countSpoken } from '@/lib/session/board-words'
-import { foodClock } from '@/lib/session/food-clock'
 import { formatTemp } from '@/lib/units'
+import { useFoodClocks } from './food-page'
 import { sensorName } from './probes'
 import { useSet } from './set-context'
 
@@ -67,8 +67,8 @@ export function DeskProbes() {
 }
 
 export function DeskFood() {
-  const { session, clock } = useSet()
-  const foods = [...session.day.cooks, ...(session.day.sides ?? [])].map((food) => foodClock(session, food))
+  const { clock } = useSet()
+  const foods = useFoodClocks()
   return (
     <section aria-label="Food">
       <h2>Food</h2>

@@ -4,7 +4,7 @@ import { type FoodClock, foodClock } from '@/lib/session/food-clock'
 import { formatDuration, formatTemp } from '@/lib/units'
 import { useSet } from './set-context'
 
-const useClocks = () => {
+export const useFoodClocks = () => {
   const { session } = useSet()
   return [...session.day.cooks, ...(session.day.sides ?? [])].map((food) => foodClock(session, food))
 }
@@ -12,7 +12,7 @@ const useClocks = () => {
 /** On the first page only while something stands out: until when it may. */
 export function FoodLine() {
   const { clock, now } = useSet()
-  const out = useClocks().filter(({ is }) => is === 'out')
+  const out = useFoodClocks().filter(({ is }) => is === 'out')
   return out.map(({ food, discardAt, past }) => (
     <p key={food} className="food-line">
       <b>{food}</b>{' '}
@@ -33,7 +33,7 @@ const WHERE: Readonly<Record<FoodClock['is'], string>> = {
 
 /** The food-safety clock: out since, limit, tasting, when it goes into the bin, and whose rule that is. */
 export function FoodPage({ act }: { act: () => void }) {
-  const clocks = useClocks()
+  const clocks = useFoodClocks()
   return (
     <section aria-label="Food">
       <h1 className="page-title">The food</h1>

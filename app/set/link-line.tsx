@@ -1,8 +1,7 @@
 'use client'
 import { useState } from 'react'
+import { entriesWord } from './feed/merged-words'
 import { useSet } from './set-context'
-
-const entries = (n: number) => (n === 1 ? '1 entry' : `${n} entries`)
 
 /** The bar's right end: whether what was logged is safe elsewhere. */
 export function LinkMark() {
@@ -33,19 +32,19 @@ export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; ca
     <>
       {link === 'cut-off' && !held && (
         <p className="status" role="status">
-          <b>No signal.</b> Alerts go on from this phone. {entries(waiting)} {waiting === 1 ? 'waits' : 'wait'} here,
-          none lost.
+          <b>No signal.</b> Alerts go on from this phone. {entriesWord(waiting)} {waiting === 1 ? 'waits' : 'wait'}{' '}
+          here, none lost.
           {forecastBy === 'this device' && ' The forecast is this phone’s own.'}
         </p>
       )}
       {link === 'catching-up' && (
         <p className="status" role="status">
-          <b>Catching up.</b> {waiting > 0 ? `${entries(waiting)} on the way.` : 'The log is being read.'}
+          <b>Catching up.</b> {waiting > 0 ? `${entriesWord(waiting)} on the way.` : 'The log is being read.'}
         </p>
       )}
       {held && (
         <p className="status" role="status">
-          <b>Nothing goes out.</b> {held} {waiting > 0 && `${entries(waiting)} kept here, none lost.`}
+          <b>Nothing goes out.</b> {held} {waiting > 0 && `${entriesWord(waiting)} kept here, none lost.`}
         </p>
       )}
       {news && (

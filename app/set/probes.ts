@@ -1,4 +1,5 @@
 import type { Probe, Read } from '@/lib/log/day-state'
+import { sensorKind } from '@/lib/log/sensor-kind'
 import type { Session } from '@/lib/session/session'
 
 export const sensorName = (sensor: string): string => sensor.replace('-', ' ')
@@ -9,7 +10,7 @@ export function sensorsOf({ told }: Session, cook: string): readonly string[] {
   return [...new Set(['core', ...known, 'core-2', 'cooker', 'air'])].sort(byKind)
 }
 const KINDS = ['core', 'cooker', 'air']
-const kindOf = (sensor: string) => KINDS.indexOf(sensor.replace(/-\d$/, ''))
+const kindOf = (sensor: string) => KINDS.indexOf(sensorKind(sensor))
 const byKind = (a: string, b: string) => kindOf(a) - kindOf(b) || (a < b ? -1 : 1)
 
 export const probesOf = ({ probes }: Session['told'], cook: string): readonly Probe[] =>

@@ -1,6 +1,6 @@
 /** So many of the sentences that a merge brought stay on the screen. */
 const MOST = 12
-const entries = (n: number) => (n === 1 ? '1 entry' : `${n} entries`)
+export const entriesWord = (n: number) => (n === 1 ? '1 entry' : `${n} entries`)
 
 /** What a merge brought, newest first: what the fold tells now that it did not tell before. */
 export class Merged {
@@ -34,7 +34,9 @@ export class Merged {
     const cut = this.#cut
     this.#cut = null
     if (!cut || cut.sent + cut.came === 0) return
-    this.#say([`Back in touch: ${entries(cut.sent)} of this device went out, ${entries(cut.came)} of others came in.`])
+    this.#say([
+      `Back in touch: ${entriesWord(cut.sent)} of this device went out, ${entriesWord(cut.came)} of others came in.`,
+    ])
   }
 
   #say(news: readonly string[]): void {
