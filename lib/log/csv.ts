@@ -17,7 +17,7 @@ export function rowsOf(text: string, separator: Separator, most = Number.POSITIV
     const begins = line
     const cells: string[] = []
     for (let ended = false; !ended; ) {
-      const cell = text[at] === '"' ? quotedCell(text, at) : plainCell(text, at, separator)
+      const cell = text[at] === '"' ? quotedCell(text, at, separator) : plainCell(text, at, separator)
       cells.push(cell.value.trim())
       line += cell.breaks
       at = cell.end
@@ -44,14 +44,16 @@ function plainCell(text: string, from: number, separator: Separator): Cell {
   return { value: text.slice(from, end), end, breaks: 0 }
 }
 
-function quotedCell(text: string, from: number): Cell {
+function quotedCell(text: string, from: number, separator: Separator): Cell {
   let [end, value] = [from + 1, '']
   for (; end < text.length; end++) {
     if (text[end] !== '"') value += text[end]
     else if (text[end + 1] === '"') value += text[end++]
     else break
   }
-  return { value, end: Math.min(text.length, end + 1), breaks: value.split('\n').length - 1 }
+  // What stands between the closing quote and the separator, blanks most often, belongs to the cell.
+  const rest = plainCell(text, Math.min(text.length, end + 1), separator)
+  return { value: value + rest.value, end: rest.end, breaks: value.split('\n').length - 1 }
 }
 
 /** How many cells most rows have. */

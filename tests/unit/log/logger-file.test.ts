@@ -43,6 +43,7 @@ describe('the file of a logger', () => {
     ['time,core\n0,46.2\n5,46.4\n', { separator: ',', decimal: '.', head: 1 }],
     ['Device: L-2\nSerial: 44\n\ntime\tcore °F\n10:00\t115\n10:01\t116\n', { separator: '\t', decimal: '.', head: 4 }],
     ['2027-05-15T10:00:00Z,46.2\r\n2027-05-15T10:01:00Z,46.3\r\n', { separator: ',', decimal: '.', head: null }],
+    ['"time" ,"core" \n"0" ,"46.2" \n"5" ,"46.4" \n', { separator: ',', decimal: '.', head: 1 }],
   ])('%j is laid out as %j', (text, shape) => expect(guessShape(text)).toEqual(shape))
 
   it.each([
