@@ -48,7 +48,7 @@ export async function openTrustedLine(answer, listen) {
   const server = createServer({ key: first.key, cert: first.certificate }, answer)
   const port = await listen(server)
   const look = async () => {
-    const now = await setCertificate(folder(), given())
+    const now = await setCertificate(folder(), given(), true)
     if (now.changed) server.setSecureContext({ key: now.key, cert: now.certificate })
   }
   setInterval(() => look().catch((fault) => console.error(fault.message)), LOOK_MS).unref()

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process'
-import { readdirSync, writeFileSync } from 'node:fs'
+import { existsSync, readdirSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { MODEL_VERSION } from '../model/version'
 
@@ -9,7 +9,8 @@ export type Proof = (options: { readonly seed: number }) => Promise<Record<strin
 const FOLDER = path.resolve('tests/proofs')
 /** What waits for its claim to hold is run by its place, "open/NAME". */
 const names = ['', 'open/'].flatMap((place) =>
-  readdirSync(path.join(FOLDER, place))
+  // Git keeps no empty folder.
+  (existsSync(path.join(FOLDER, place)) ? readdirSync(path.join(FOLDER, place)) : [])
     .filter((file) => file.endsWith('.ts'))
     .map((file) => `${place}${path.basename(file, '.ts')}`),
 )

@@ -111,8 +111,7 @@ function makeCertificate(forge, authority, names) {
 }
 
 const isFresh = (one) => one && one.ends - Date.now() > RENEW_DAYS * DAY_MS
-const covered = ({ covers }, names) =>
-  names.filter(isName).every((name) => covers.some((one) => name === one || name.endsWith(`.${one}`)))
+const speaksFor = ({ covers }, name) => !isName(name) || covers.some((one) => name === one || name.endsWith(`.${one}`))
 
 function readKept(file) {
   try {
@@ -124,14 +123,16 @@ function readKept(file) {
 
 /**
  * What the TLS line needs, made where it is missing, runs out or no longer names this machine. `newAuthority` is true where
- * phones have to trust anew.
+ * phones have to trust anew: at a start, never while the set is `serving`; a name that came meanwhile is left out then.
  */
-export async function setCertificate(folder, given) {
+export async function setCertificate(folder, given, serving = false) {
   const { default: forge } = await import('node-forge')
   const file = path.join(folder, 'door', 'tls.json')
   const kept = readKept(file)
-  const names = namesNow(given)
-  const newAuthority = !isFresh(kept.authority) || !covered(kept.authority, names)
+  const all = namesNow(given)
+  const stands = serving || (isFresh(kept.authority) && all.every((name) => speaksFor(kept.authority, name)))
+  const newAuthority = !kept.authority || !stands
+  const names = newAuthority ? all : all.filter((name) => speaksFor(kept.authority, name))
   const authority = newAuthority ? makeAuthority(forge, names) : kept.authority
   const same = isFresh(kept.set) && names.join() === kept.set.names.join()
   if (!newAuthority && same) return { ...kept.set, changed: false, newAuthority }

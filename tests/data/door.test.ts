@@ -2,6 +2,7 @@ import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { setCertificate } from '../../lib/cli/set-certificate.mjs'
 import { mayDo, NOBODY } from '../../lib/data/access'
 import { calendarPath, grantOfCalendar } from '../../lib/data/calendar-keys'
 import { carryCode, takeCarried } from '../../lib/data/carry'
@@ -111,6 +112,22 @@ describe('a crew link', () => {
     const now = Date.parse('2027-01-01T00:00Z')
     expect(new Date(expiryFor('2027-05-15', now)).toISOString()).toBe('2027-05-18T12:00:00.000Z')
     expect(new Date(expiryFor('2026-05-15', now)).toISOString()).toBe('2027-01-03T00:00:00.000Z')
+  })
+})
+
+describe('the certificate of the set', () => {
+  it('covers names that come at a start; while the set serves no phone has to trust it anew', async () => {
+    const data = mkdtempSync(path.join(tmpdir(), 'emberslate-tls-'))
+    const first = await setCertificate(data, 'one.example')
+    expect(first.newAuthority).toBe(true)
+    const serving = await setCertificate(data, 'one.example two.example', true)
+    expect([serving.newAuthority, serving.changed, serving.names.includes('two.example')]).toEqual([
+      false,
+      false,
+      false,
+    ])
+    const anew = await setCertificate(data, 'one.example two.example')
+    expect([anew.newAuthority, anew.names.includes('two.example')]).toEqual([true, true])
   })
 })
 

@@ -30,6 +30,10 @@ describe('npm run check', () => {
     expect(new Set(rules)).toEqual(new Set(['call-missing', 'meal-missing']))
     expect(faulty.code).toBe(0)
   })
+  it('lays out a file by itself where no layout is given', async () => {
+    const ran = await runCommand('check', 'tests/fixtures/shoots/minimal.json', '--members', '16')
+    expect(ran).toEqual({ code: 0, out: '[]\n', problems: [] })
+  })
   it('tells a layout that is none, a file that is not there and a wrong option, with exit code 2', {
     timeout: 60_000,
   }, async () => {
