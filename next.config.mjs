@@ -8,6 +8,7 @@ const config = {
   // These find their own files (fonts, WebAssembly) beside their code, which a bundle would tear apart.
   serverExternalPackages: [
     '@react-pdf/renderer',
+    '@resvg/resvg-wasm',
     '@electric-sql/pglite',
     'pglite-prisma-adapter',
     '@prisma/schema-engine-wasm',
