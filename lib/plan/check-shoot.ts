@@ -1,4 +1,5 @@
 import type { Problem } from '../refusals'
+import { checkClips } from './clips'
 import { checkDay } from './day-rules'
 import { checkNames } from './name-rules'
 import { checkReady } from './ready'
@@ -16,4 +17,5 @@ export const checkShoot = (shoot: Shoot): Problem[] => [
   ...checkReady(shoot),
   ...checkShots(shoot),
   ...checkSides(shoot),
+  ...checkClips(shoot),
 ]

@@ -11,6 +11,7 @@ import {
   type Seconds,
 } from '../units'
 import * as bounds from './bounds'
+import { CLIPS } from './clips'
 import { COOKER } from './cooker-fields'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
@@ -280,6 +281,7 @@ export const SHOOT = record('a shoot', {
   callSheet: CALL_SHEET.optional(),
   coverage: COVERAGE.optional(),
   risk: RISK.optional(),
+  clips: CLIPS.optional(),
 })
 
 function dateExists(written: string): boolean {
