@@ -13,10 +13,12 @@ import {
 import * as bounds from './bounds'
 import { CLIPS } from './clips'
 import { COOKER } from './cooker-fields'
+import { date } from './date-field'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
 import { quoted } from './nearest'
 import { OWN_CUT } from './own-cut'
 import { CALL_SHEET, COVERAGE, RISK } from './producer'
+import { PUBLISH } from './publish'
 import { READY } from './ready'
 import { SIDE } from './sides'
 import { DONENESS, FOOD_STATES, LIGHTS } from './vocabulary'
@@ -238,10 +240,7 @@ export const SHOOT = record('a shoot', {
   }),
   seed: number('a seed', 0, 0xffffffff, true).optional(),
   title: text('the title', 120, 1),
-  date: z
-    .string({ error: (issue) => wrongDate(issue.input) })
-    .check(z.refine((written) => dateExists(written), { error: (issue) => wrongDate(issue.input) }))
-    .meta({ format: 'date' }),
+  date: date(),
   zone: z.string({
     error: (issue) =>
       `${issue.input === undefined ? 'The time zone is missing here.' : `${quoted(issue.input)} is not a time zone.`} Write one such as "Europe/Dublin".`,
@@ -280,22 +279,10 @@ export const SHOOT = record('a shoot', {
   card: CARD.optional(),
   callSheet: CALL_SHEET.optional(),
   coverage: COVERAGE.optional(),
+  publish: PUBLISH.optional(),
   risk: RISK.optional(),
   clips: CLIPS.optional(),
 })
-
-function dateExists(written: string): boolean {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(written)?.map(Number) ?? []
-  if (year === undefined || month === undefined || day === undefined || year < 1970 || year > 2200) return false
-  return month >= 1 && month <= 12 && day >= 1 && day <= new Date(Date.UTC(year, month, 0)).getUTCDate()
-}
-function wrongDate(written: unknown): string {
-  if (written === undefined) return 'The date is missing here. Write year, month and day, "2027-05-15".'
-  const shaped = typeof written === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(written)
-  return shaped
-    ? `There is no ${written} in the calendar of 1970 to 2200. Write a date that exists, "2027-05-15".`
-    : `${quoted(written)} is not a date. Write year, month and day, "2027-05-15".`
-}
 
 /** The parsed shoot: SI numbers where the document has quantities. */
 export type Shoot = z.output<typeof SHOOT>
