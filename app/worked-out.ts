@@ -41,6 +41,7 @@ const physicsOf = (shoot: Shoot): Shoot => ({
   callSheet: undefined,
   coverage: undefined,
   risk: undefined,
+  clips: undefined,
 })
 /** `lids`: opened for shots. */
 export const forecastsOf = (shoot: Shoot, lids: LidOpenings = {}): Forecasts => forecastEach(physicsOf(shoot), lids)
@@ -70,6 +71,7 @@ const withoutWords = (shoot: Shoot): Shoot => ({
   callSheet: undefined,
   coverage: undefined,
   risk: undefined,
+  clips: undefined,
 })
 export const layoutOf = (shoot: Shoot): LaidOut => layOut(withoutWords(shoot))
 export const knownLayout = (shoot: Shoot): LaidOut | undefined => layOut.known(withoutWords(shoot))

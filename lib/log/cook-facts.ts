@@ -53,7 +53,8 @@ function probeAtMoments(at: CookFacts['at'], readings: readonly LoggedReading[])
   return Object.fromEntries(read)
 }
 
-function probeAt(readings: readonly LoggedReading[], t: Seconds): Celsius | null {
+/** What the trusted probe in the meat read at a time, of all the cook's readings; null where nobody knows. */
+export function probeAt(readings: readonly LoggedReading[], t: Seconds): Celsius | null {
   const core = readings.filter(({ sensor }) => sensor === 'core')
   const known = trustedReadings(
     core.filter((one) => one.t <= t),

@@ -36,6 +36,8 @@ export interface Mark {
 }
 export interface ShotState {
   readonly state: CallProgress
+  /** As it was said with it: a re-plan says so. */
+  readonly why?: string | undefined
   readonly since: Instant
 }
 /** The answers to one call or alert, in order. */
@@ -56,6 +58,11 @@ export interface Take {
   readonly timecode: string | null
   readonly verdict: 'good' | 'no-good' | 'hold' | null
   readonly notes: readonly string[]
+}
+/** What a camera's timecode was at an instant. */
+export interface ClockReading {
+  readonly at: Instant
+  readonly timecode: string
 }
 export interface Span {
   readonly cook: string
@@ -86,8 +93,8 @@ export interface DayState {
   readonly meals: readonly Timed<EntryOf<'meal'>>[]
   readonly late: readonly Timed<EntryOf<'late'>>[]
   readonly changes: readonly Timed<EntryOf<'plan-change'> | EntryOf<'what-if-adopted'>>[]
-  /** By camera, the last time its clock was read. */
-  readonly cameraClocks: Readonly<Record<string, { readonly at: Instant; readonly timecode: string }>>
+  /** By camera, each time its clock was read, in order. */
+  readonly cameraClocks: Readonly<Record<string, readonly ClockReading[]>>
   readonly corrections: readonly CorrectionTold[]
   readonly skews: Readonly<Record<string, Skew>>
   /** What the merge decided, in words: two marks of one moment, clocks that run wrong, corrections that wait. */

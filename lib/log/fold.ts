@@ -1,8 +1,9 @@
 import { standing, type Timed } from './corrections'
-import type { Answer, DayState, FoodPlace, Mark, ShotState, Span } from './day-state'
+import type { Answer, ClockReading, DayState, FoodPlace, Mark, ShotState, Span } from './day-state'
 import type { Entry, EntryOf } from './entry'
 import { foldProbes } from './fold-probes'
 import { foldTakes, shotStateOf } from './fold-takes'
+import { groupBy } from './group-by'
 import type { Log } from './log'
 import { markKey } from './mark-key'
 import { tellings } from './tellings'
@@ -25,11 +26,7 @@ export function foldLog(log: Log): DayState {
     meals: of(entries, 'meal'),
     late: of(entries, 'late'),
     changes: entries.filter((one): one is DayState['changes'][number] => CHANGES.has(one.entry.kind)),
-    cameraClocks: lastBy(
-      of(entries, 'camera-clock'),
-      ({ entry }) => entry.camera,
-      ({ entry, at }) => ({ at, timecode: entry.timecode }),
-    ),
+    cameraClocks: foldClocks(of(entries, 'camera-clock')),
     corrections,
     skews,
     told: tellings({ marks, skews, corrections }),
@@ -41,10 +38,7 @@ function of<K extends Entry['kind']>(entries: readonly Timed[], kind: K): Timed<
   return entries.filter((one): one is Timed<EntryOf<K>> => one.entry.kind === kind)
 }
 
-/** The last of each key; keys in their own order, so that equal states are equal as text. */
-function lastBy<T, V>(all: readonly T[], key: (one: T) => string, value: (one: T) => V): Record<string, V> {
-  return sorted(new Map(all.map((one) => [key(one), value(one)])))
-}
+/** Keys in their own order, so that equal states are equal as text. */
 export const sorted = <V>(map: ReadonlyMap<string, V>): Record<string, V> =>
   Object.fromEntries([...map].sort(([a], [b]) => (a < b ? -1 : 1)))
 
@@ -73,10 +67,21 @@ function foldShots(entries: readonly Timed[]): Record<string, ShotState> {
   const found = new Map<string, ShotState>()
   for (const { entry, at } of entries) {
     const said = shotStateOf(entry)
-    if (said) found.set(said.shot, { state: said.state, since: at })
+    if (said) found.set(said.shot, { state: said.state, since: at, ...reasonOf(entry) })
   }
   return sorted(found)
 }
+
+function foldClocks(read: readonly Timed<EntryOf<'camera-clock'>>[]): Record<string, readonly ClockReading[]> {
+  const byCamera = groupBy(read, ({ entry }) => entry.camera)
+  return sorted(
+    new Map(
+      [...byCamera].map(([camera, all]) => [camera, all.map(({ entry, at }) => ({ at, timecode: entry.timecode }))]),
+    ),
+  )
+}
+
+const reasonOf = (entry: Entry) => (entry.kind === 'shot-state' && entry.why !== undefined ? { why: entry.why } : {})
 
 /** Out again while it is out does not start its time anew. */
 function foldFood(entries: readonly Timed<EntryOf<'food'>>[]): Record<string, FoodPlace> {

@@ -165,11 +165,16 @@ describe('shots, takes and holds', () => {
         line(1, 'call-answer', { call: 'call-x', answer: 'coming' }, { person: 'cam-1' }),
         line(2, 'food', { cook: 'hero', is: 'out' }),
         line(3, 'camera-clock', { camera: 'A', timecode: '12:03:00:00' }),
+        line(9, 'camera-clock', { camera: 'A', timecode: '12:09:00:04' }),
         line(4, 'plan-change', { version: 2, what: 'later' }),
       ),
     )
     expect(state.answers['call-x']).toEqual([{ answer: 'coming', person: 'cam-1', at: at(1), to: null }])
-    expect([state.food.hero?.is, state.cameraClocks.A?.at, state.changes.length]).toEqual(['out', at(3), 1])
+    expect([state.food.hero?.is, state.changes.length]).toEqual(['out', 1])
+    expect(state.cameraClocks.A).toEqual([
+      { at: at(3), timecode: '12:03:00:00' },
+      { at: at(9), timecode: '12:09:00:04' },
+    ])
   })
 })
 
