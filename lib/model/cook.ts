@@ -1,4 +1,5 @@
 import type { Celsius, Frac, Kilograms, Metres, MetresPerSecond, Seconds } from '../units'
+import type { CookerMemory } from './cooker-memory'
 import type { CustomCut } from './custom-cut'
 
 /** Rain as a crew would call it. */
@@ -97,6 +98,8 @@ export interface CookerPlan {
   readonly deflector?: boolean
   /** Out of the wind. */
   readonly sheltered?: boolean
+  /** What its logged cooks have taught. */
+  readonly memory?: CookerMemory
 }
 /** All the model is told of one cook. Quantities are SI; defaults have been filled in by `lib/plan`. */
 export interface CookPlan {

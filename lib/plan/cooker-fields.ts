@@ -4,7 +4,8 @@ import { COOKERS } from '../model/cooker'
 import type { Problem } from '../refusals'
 import { celsius, formatTemp, type Kilograms, type Seconds } from '../units'
 import * as bounds from './bounds'
-import { list, quantity, record, word, yesNo } from './fields'
+import { MEMORY } from './cooker-memory-fields'
+import { list, quantity, record, text, word, yesNo } from './fields'
 import type { Cook } from './shoot'
 
 const fuelMass = quantity<Kilograms>('mass', bounds.FUEL_MASS)
@@ -18,6 +19,10 @@ export const COOKER = record('a cooker', {
   ).optional(),
   deflector: yesNo.optional(),
   sheltered: yesNo.optional(),
+  /** What the crew calls it: under this name it is remembered. */
+  name: text('the name of the cooker', 60, 1).optional(),
+  /** What its logged cooks have taught; without it the forecast takes it for any of its kind. */
+  memory: MEMORY.optional(),
 })
 
 type Stage = Cook['stages'][number]

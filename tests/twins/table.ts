@@ -27,7 +27,7 @@ export interface FamilyTable {
 }
 
 /** A made-up cook that never gets there, or is over at once, is made up anew. */
-const TRIES = 5
+const TRIES = 40
 export function twinOf(family: Family, kind: TwinKind, n: number, seed: number): Twin {
   const make = family === 'A' ? solidTwin : dryingTwin
   for (let again = 0; again < TRIES; again++) {
