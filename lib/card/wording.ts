@@ -16,7 +16,7 @@ import type { Claim, Figure } from './claim'
 
 /** To what a time on a card is rounded: nobody can promise an hour to the minute. */
 const grainMin = (min: number) => (min < 20 ? 1 : min < 300 ? 5 : 15)
-const roundMin = (s: number, grain = grainMin(s / 60)) => Math.round(s / 60 / grain) * grain
+export const roundMin = (s: number, grain = grainMin(s / 60)) => Math.round(s / 60 / grain) * grain
 function clockless(min: number, unit = true) {
   const h = Math.floor(min / 60)
   if (h === 0) return unit ? `${min} min` : `${min}`

@@ -10,8 +10,10 @@ import { minimumFor } from '../model/minimums'
 import { medianOf, spreadOf } from '../model/quantiles'
 import { celsius, formatLength, formatMass, formatTempBoth, kilograms, metres } from '../units'
 import { bothMasses } from './amounts'
+import { type CardTimes, cardTimes } from './card-times'
 import { drawCutFace, SLICE_WIDTH } from './cut-face'
 import type { Drawing, Mark } from './drawing'
+import { NOWHERE, type Published } from './published'
 import { tied } from './tied'
 
 /** A stretch of text in one weight. */
@@ -49,6 +51,10 @@ export interface CardModel {
   readonly housekeeping: readonly string[]
   readonly foot: string
   readonly stamp: string
+  readonly times: CardTimes
+  /** Where the card says for how many, and the check has not contradicted it. */
+  readonly servings: number | null
+  readonly published: Published
 }
 
 /** What the whole card rests on besides its own text. */
@@ -56,6 +62,7 @@ export interface CardSources {
   readonly forecast: Forecast
   /** "15 May 2027". */
   readonly date: string
+  readonly published?: Published
 }
 
 /** The slice alone: on the card the leads and their lettering would be too small to read. */
@@ -191,6 +198,12 @@ function needs(card: Card, f: Forecast): CardModel['ingredients'] {
   ]
 }
 
+/** One number of people that the card prints; none where it names several. */
+function servingsOf(printed: readonly CheckedClaim[]): number | null {
+  const said = [...new Set(printed.filter((c) => c.unit === 'people').flatMap((c) => [c.low, c.high]))]
+  return said.length === 1 && Number.isFinite(said[0]) ? (said[0] as number) : null
+}
+
 /** A title or intro that the check contradicts does not print. */
 const textOf = (card: Card, checked: readonly CheckedClaim[], which: 'title' | 'serves' | 'intro') =>
   printedText(printable(card[which], checked))
@@ -217,5 +230,8 @@ export function cardModel(card: Card, checked: readonly CheckedClaim[], sources:
     housekeeping: card.cautions.filter((c) => AFTERWARDS.includes(c.code)).map((c) => tied(c.sentence)),
     foot: footOf([...claimsThat('yes'), ...claimsThat('own')], own, forecast.modelVersion),
     stamp: date,
+    times: cardTimes(forecast),
+    servings: servingsOf(claimsThat('yes')),
+    published: sources.published ?? NOWHERE,
   }
 }
