@@ -1,3 +1,4 @@
+import type { CookFacts } from '../log/cook-facts'
 import { cutOf } from '../model/custom-cut'
 import type { Animal, Cut } from '../model/cuts'
 import type { Forecast } from '../model/forecast'
@@ -111,15 +112,15 @@ function kitOf(f: Forecast): string[] {
 /** Every text of the card that makes claims, in reading order. */
 export const claimTexts = (card: Card): readonly CardStep[] => [card.title, card.serves, card.intro, ...card.steps]
 
-/** What the check says of each claim on the card, in reading order, against the card's own cook. */
-export function checkCard(card: Card, forecasts: Forecasts): CheckedClaim[] {
+/** What the check says of each claim on the card, in reading order, against the card's own cook and what its day's log says. */
+export function checkCard(card: Card, forecasts: Forecasts, facts: CookFacts | null = null): CheckedClaim[] {
   const forecast = forecasts.get(card.cook)
   if (!forecast) throw new RangeError(`no forecast for cook ${card.cook}`)
   return claimTexts(card).flatMap((step) => {
     let before: ReturnType<typeof topicLeftBy> = null
     const found: CheckedClaim[] = []
     for (const sentence of sentencesOf(step.text)) {
-      found.push(...checkSentence(sentence, { card, forecast, step: step.id, before }))
+      found.push(...checkSentence(sentence, { card, forecast, facts, step: step.id, before }))
       before = topicLeftBy(sentence) ?? before
     }
     return distinct(found)

@@ -1,5 +1,5 @@
 import type { Forecast } from '../model/forecast'
-import type { Check } from './check-claim'
+import { type Check, modelSource } from './check'
 import type { Claim } from './claim'
 import { greyDepth, PINK_BELOW_C, pinkShare } from './figures'
 
@@ -20,7 +20,9 @@ export function checkEvenness(claim: Claim, f: Forecast): Check | null {
     figure: share,
     found: `${Math.round(share.likely * 100)} % of the face stayed below ${PINK_BELOW_C} °C`,
     reason: `The outer ${mm} mm went above it.`,
-    source: `model ${f.modelVersion}`,
+    by: 'model',
+    source: modelSource(f),
+    mend: null,
     trueSentence: finding === 'contradicted' ? evenness(share.likely, mm) : null,
   }
 }

@@ -1,20 +1,18 @@
+import type { CookFacts } from '../log/cook-facts'
 import type { Animal } from '../model/cuts'
 import { ALWAYS, dwellGrade, isPoultry, TABLE_LOG, tableReach } from '../model/dwell-table'
 import type { Forecast } from '../model/forecast'
 import { type Minimum, minimumFor } from '../model/minimums'
 import { quantileOf, sortedCopy } from '../model/quantiles'
 import { celsius, formatTempBoth } from '../units'
-import type { Check } from './check-claim'
+import type { Check, CheckContext } from './check'
 import type { Claim, Figure } from './claim'
 import { coldestPeak, shareMeeting, tableVerdicts } from './coldest'
 import { minimumWords, settingWords } from './wording'
 
 /** Nobody reads a thermometer finer; a level within it of the minimum is the minimum. */
 const READABLE_K = 0.5
-export interface SafetyContext {
-  readonly animal: Animal
-  readonly authority: string
-}
+export type SafetyContext = Pick<CheckContext, 'animal' | 'authority' | 'facts'>
 
 /** What the printed dwell table and the lethality by the slice say beside the minimum. */
 function tableWords(f: Forecast, animal: Animal): string {
@@ -45,7 +43,9 @@ function checkTable(claim: Claim, right: number, slack: number, minimum: Minimum
     figure: { low: right, likely: right, high: right },
     found: `${minimumWords(minimum)} is the authority’s minimum`,
     reason: 'Read from the authority’s printed table.',
+    by: 'table',
     source: minimum.source,
+    mend: null,
     trueSentence: null,
   }
 }
@@ -67,10 +67,31 @@ function checkNamedLevel(claim: Claim, minimum: Minimum, f: Forecast, animal: An
     figure: { low: minimum.tempC, likely: minimum.tempC, high: minimum.tempC },
     found: `the authority asks for ${minimumWords(minimum)}`,
     reason: `${formatTempBoth(celsius(claim.low))} is below it. ${tableWords(f, animal)}`,
+    by: 'table',
     source: minimum.source,
+    mend: null,
     trueSentence: trueOf(f, minimum),
   }
 }
+/** Between two moments a middle may have been warmer than at either. [estimate] */
+const UNSEEN_K = 2
+/** One probe in one cook never makes a dish safe, but it shows where it was not. */
+function shortOnTheDay({ probeC }: CookFacts, minimum: Minimum): Check | null {
+  const highest = Math.max(...Object.values(probeC))
+  if (probeC['first-slice'] === undefined || highest >= minimum.tempC - UNSEEN_K) return null
+  const read = settingWords(Math.round(highest))
+  return {
+    finding: 'contradicted',
+    figure: { low: highest, likely: highest, high: highest },
+    found: `filmed: ${read} at its highest; the authority asks for ${minimumWords(minimum)}`,
+    reason: `The filmed cook was below the minimum in the middle, and the log outranks the model.`,
+    by: 'log',
+    source: minimum.source,
+    mend: null,
+    trueSentence: `The middle read ${read} at its highest, below the authority’s minimum (${minimumWords(minimum)}); not for guests at risk.`,
+  }
+}
+
 /** What may be said of this cook instead. */
 const trueOf = (f: Forecast, minimum: Minimum) =>
   shareMeeting(f, minimum) >= ALWAYS ? metWords(minimum) : belowMinimum(coldestPeak(f), minimum)
@@ -91,12 +112,14 @@ function judgeWord(says: string, share: number, f: Forecast, animal: Animal): Ch
 }
 
 /** A claim of safety against the authority's printed minimum and the coldest point of the ensemble. */
-export function checkSafety(claim: Claim, f: Forecast, { animal, authority }: SafetyContext): Check {
+export function checkSafety(claim: Claim, f: Forecast, { animal, authority, facts }: SafetyContext): Check {
   const minimum = minimumFor({ animal }, authority)
   if (claim.says === 'minimum') return checkTable(claim, minimum.tempC, 1, minimum)
   if (claim.says === 'minimum-rest') return checkTable(claim, minimum.restMin * 60, 0, minimum)
   const named = checkNamedLevel(claim, minimum, f, animal)
   if (named) return named
+  const short = claim.says === 'safe' && facts ? shortOnTheDay(facts, minimum) : null
+  if (short) return short
   const peak = coldestPeak(f)
   const share = shareMeeting(f, minimum)
   const finding = judgeWord(claim.says, share, f, animal)
@@ -106,7 +129,9 @@ export function checkSafety(claim: Claim, f: Forecast, { animal, authority }: Sa
     figure: peak,
     found: `${settingWords(Math.round(peak.likely))} at the coldest point by the slice; the authority asks for ${minimumWords(minimum)}`,
     reason: `${Math.round(share * 100)} % of cooks keep the minimum. ${tableWords(f, animal)}${whose}`,
+    by: 'table',
     source: minimum.source,
+    mend: null,
     trueSentence: finding === 'contradicted' ? trueOf(f, minimum) : null,
   }
 }

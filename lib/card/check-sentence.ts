@@ -1,24 +1,25 @@
+import type { CookFacts } from '../log/cook-facts'
 import type { Forecast } from '../model/forecast'
 import type { Card } from './card'
 import { checkClaim } from './check-claim'
 import type { CheckedClaim } from './claim'
 import type { Topic } from './cues'
 import { readClaims } from './read-claims'
-import { figureWords } from './wording'
 
 /** What a sentence is checked against, and where it stands. */
 export interface SentenceContext {
   readonly card: Pick<Card, 'cook' | 'animal' | 'boneShare' | 'authority'>
   readonly forecast: Forecast
+  readonly facts?: CookFacts | null
   readonly step: string
   readonly before: Topic | null
 }
 
 /** The claims of one sentence with their findings; the contradicted ones carry the sentence that would be true. */
 export function checkSentence(sentence: string, context: SentenceContext): CheckedClaim[] {
-  const { card, forecast, step, before } = context
+  const { card, forecast, facts, step, before } = context
   const claims = readClaims(sentence, { cook: card.cook, step, massKg: forecast.cook.roast.mass, before })
-  const checked = claims.map((claim) => checkClaim(claim, forecast, card))
+  const checked = claims.map((claim) => checkClaim(claim, forecast, { ...card, facts }))
   const trueSentence = rewrite(sentence, checked)
   return checked.map((c) => (c.finding === 'contradicted' ? { ...c, trueSentence } : c))
 }
@@ -28,10 +29,9 @@ function rewrite(sentence: string, checked: readonly CheckedClaim[]): string | n
   const wrong = checked.filter((c) => c.finding === 'contradicted')
   const whole = wrong.find((c) => c.trueSentence)?.trueSentence
   if (whole) return whole
-  if (wrong.some((c) => !c.figure)) return null
+  if (wrong.some((c) => c.mend === null)) return null
   return wrong.reduceRight((text, claim) => {
-    const words =
-      claim.kind === 'doneness' ? claim.found : claim.figure ? figureWords(claim, claim.figure) : claim.words
+    const words = claim.mend ?? claim.words
     const cased = /^\p{Lu}/u.test(claim.words) ? words.charAt(0).toUpperCase() + words.slice(1) : words
     return text.slice(0, claim.start) + cased + text.slice(claim.start + claim.words.length)
   }, sentence)

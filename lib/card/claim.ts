@@ -45,6 +45,8 @@ export interface Claim {
 }
 export const FINDINGS = ['borne-out', 'borne-out-with-care', 'contradicted', 'cannot-be-checked'] as const
 export type FindingKind = (typeof FINDINGS)[number]
+/** Who judged a claim: what the plan sets, the model's cooks, the filmed cook, a published table; or nobody: taste is the author's. */
+export type Judge = 'plan' | 'model' | 'log' | 'table' | 'author' | 'nobody'
 export interface Figure {
   readonly low: number
   readonly likely: number
@@ -57,7 +59,10 @@ export interface CheckedClaim extends Claim {
   /** The figure in words, both unit systems ("2 h 05 to 3 h 10", "60 % of the face stayed below 65 °C"). */
   readonly found: string
   readonly reason: string
+  readonly by: Judge
   readonly source: string
+  /** For a contradicted claim: the words that would be true in its place; null where the whole sentence must give way. */
+  readonly mend: string | null
   /** For a contradicted claim: the sentence that would be true. */
   readonly trueSentence: string | null
 }
