@@ -65,7 +65,7 @@ function learnt({ shootId, version }: Asked, { document, layout }: Announced): K
 }
 
 /** Only what a forecast hears of: takes, notes and answers are many. */
-const HEARD: ReadonlySet<unknown> = new Set(['reading', 'mark', 'probe-check', 'fire', 'correction'])
+const HEARD: ReadonlySet<unknown> = new Set(['reading', 'mark', 'probe-check', 'fire', 'what-if-adopted', 'correction'])
 export const isHeard = ({ document }: KeptLine) => HEARD.has(document.kind)
 function lineOf({ document, received, sent }: KeptLine): Line[] {
   if (!HEARD.has(document.kind)) return []

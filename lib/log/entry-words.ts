@@ -14,6 +14,9 @@ export const MEAL_ENDS = ['begins', 'ends'] as const
 /** °C, and s. */
 export const READING_LIMITS = { min: -40, max: 700 } as const
 export const LATE_LIMITS = { min: 0, max: 12 * 3600 } as const
+/** What may be adopted on the set: a core to pull at, what the cooker is set to, °C; a rest, s. */
+export const CORE_LIMITS = { min: 20, max: 99 } as const
+export const COOKER_LIMITS = { min: 40, max: 450 } as const
 
 export const TIMECODE = /^\d{2}:\d{2}:\d{2}([:;.]\d{2,3})?$/
 export const WHEN = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,6})?)?(Z|[+-]\d{2}:\d{2})$/

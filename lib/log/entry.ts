@@ -7,6 +7,8 @@ import type { Celsius, Kilograms, Seconds } from '../units'
 import {
   ANSWERS,
   CALL_STATES,
+  COOKER_LIMITS,
+  CORE_LIMITS,
   FIRE_WORK,
   FOOD_PLACES,
   FOUND,
@@ -59,6 +61,25 @@ const MOVES = list(
   200,
 )
 
+/** What a what-if changes of a cook from its time on. */
+const CHANGE = record('a change of a cook', {
+  cook,
+  /** What the probe shall read at pull. */
+  core: quantity<Celsius>('temperature', {
+    ...CORE_LIMITS,
+    sentence: (written) => `${written} is no core to pull at. Write one from 20 °C to 99 °C, such as "54 °C".`,
+  }).optional(),
+  /** What the cooker is set to. */
+  cooker: quantity<Celsius>('temperature', {
+    ...COOKER_LIMITS,
+    sentence: (written) => `${written} is out of a cooker's reach. Write one from 40 °C to 450 °C, such as "160 °C".`,
+  }).optional(),
+  rest: quantity<Seconds>('duration', {
+    ...LATE_LIMITS,
+    sentence: (written) => `${written} is too long a rest for a day. Write up to 12 h, such as "25 min".`,
+  }).optional(),
+})
+
 const KIND_SCHEMAS = [
   entry('reading', 'a reading', { cook, sensor, temp, hand: yesNo.optional() }),
   entry('mark', 'a mark', { cook, moment: word('a moment', MOMENT_IDS) }),
@@ -90,10 +111,13 @@ const KIND_SCHEMAS = [
     version: number('the version', 1, 1e6, true),
     what: text('what changed', 600, 1),
     moves: MOVES.optional(),
+    /** Tasks and meals that are no more; a shot is dropped by its own entry. */
+    gone: list('gone', text('what is dropped', 60, 1), 60).optional(),
   }),
   entry('what-if-adopted', 'a what-if that was adopted', {
     version: number('the version', 1, 1e6, true),
     what: text('what was adopted', 600, 1),
+    change: CHANGE.optional(),
   }),
   entry('probe-check', 'a check of a probe', {
     cook,

@@ -10,6 +10,8 @@ import { ENTRY_ID } from './entry-id'
 import {
   ANSWERS,
   CALL_STATES,
+  COOKER_LIMITS,
+  CORE_LIMITS,
   DEVICE,
   FIRE_WORK,
   FIXED,
@@ -148,6 +150,12 @@ const MOVE: Fields = {
   people: listOf(person, 40),
   cameras: maybe(listOf(camera, 12)),
 }
+const CHANGE: Fields = {
+  cook: ID,
+  core: maybe(quantity('temperature', CORE_LIMITS)),
+  cooker: maybe(quantity('temperature', COOKER_LIMITS)),
+  rest: maybe(quantity('duration', LATE_LIMITS)),
+}
 type OwnFields<E> = E extends Entry ? Record<Exclude<keyof E, 'id' | 'at' | 'by' | 'kind'>, Field> : never
 const FIELDS: { readonly [K in Entry['kind']]: OwnFields<Extract<Entry, { kind: K }>> } = {
   reading: { cook: ID, sensor, temp, hand: maybe(fits((one) => typeof one === 'boolean', 'true or false')) },
@@ -170,8 +178,8 @@ const FIELDS: { readonly [K in Entry['kind']]: OwnFields<Extract<Entry, { kind: 
     state: maybe(word(FOOD_STATES)),
     photo: maybe(text(80, 1)),
   },
-  'plan-change': { ...version, moves: maybe(listOf(within(MOVE), 200)) },
-  'what-if-adopted': version,
+  'plan-change': { ...version, moves: maybe(listOf(within(MOVE), 200)), gone: maybe(listOf(text(60, 1), 60)) },
+  'what-if-adopted': { ...version, change: maybe(within(CHANGE)) },
   'probe-check': {
     cook: ID,
     sensor,

@@ -2,12 +2,12 @@ import type { Call, Layout, PlacedShot } from '../day/layout'
 import type { DayState } from '../log/day-state'
 import { fromIso, toIso } from '../plan/clock'
 import { type Instant, instant } from '../units'
-import { byShift, type Move, movesOf } from './re-planned'
+import { byShift, goneOf, type Move, movesOf } from './re-planned'
 
 type Told = Pick<DayState, 'changes' | 'shots'>
 
 /** The layout with the last place of everything that a sent re-plan moved. */
-export function withMoves(layout: Layout, moves: ReadonlyMap<string, Move>, zone: string): Layout {
+function withMoves(layout: Layout, moves: ReadonlyMap<string, Move>, zone: string): Layout {
   if (moves.size === 0) return layout
   const iso = (at: Instant) => toIso(at, zone)
   const span = <T extends { start: string; end: string; people: readonly string[] }>(one: T, move?: Move): T =>
@@ -55,8 +55,20 @@ function calledThen(call: Call, layout: Layout, move: Move | undefined, iso: (at
   return { ...call, standby, window, people: move.people }
 }
 
-/** The day as everybody was told of it last: this morning's, what was sent since, and without what was dropped on the set. */
+/** The day as everybody was told of it last: this morning's, what was sent since, and without what was dropped since. */
 export function layoutNow(layout: Layout, told: Told, zone: string): Layout {
+  const moved = placedNow(layout, told, zone)
+  const gone = goneOf(told)
+  if (gone.size === 0) return moved
+  return {
+    ...moved,
+    tasks: byShift(moved.tasks).flatMap(([id, task]) => (gone.has(id) ? [] : [task])),
+    meals: moved.meals.filter((_, i) => !gone.has(`meal-${i}`)),
+  }
+}
+
+/** The same with its dropped tasks and meals still in their row, by which a re-plan names them. */
+export function placedNow(layout: Layout, told: Told, zone: string): Layout {
   const moved = withMoves(layout, movesOf(told), zone)
   const isDropped = (id: string) => told.shots[id]?.state === 'dropped'
   const gone = moved.shots.filter(({ id }) => isDropped(id))

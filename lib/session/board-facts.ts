@@ -14,6 +14,8 @@ export interface BoardFacts {
   readonly cameras: readonly string[]
   readonly cooks: readonly BoardCook[]
   readonly shots: Readonly<Record<string, BoardShot>>
+  /** Shots without a place this morning: a re-plan may bring them in. */
+  readonly spare?: Readonly<Record<string, Pick<BoardShot, 'number' | 'title' | 'place' | 'food'>>>
   readonly tasks: readonly BoardSpan[]
   readonly meals: readonly BoardSpan[]
   /** When the sun is down. */
@@ -78,7 +80,7 @@ export function boardFacts(
       const known = planned[id]
       return known ? [{ id, burns: burns(cooker.kind), ...known }] : []
     }),
-    shots: shotsOf(shoot, layout),
+    ...shotsOf(shoot, layout),
     tasks: layout.tasks.map((task) => spanOf(task.id, tasks.get(task.id) ?? task.id, task)),
     meals: layout.meals.map((meal, i) => spanOf(`meal-${i}`, 'Meal', meal)),
     dark: darkOf(shoot.place, fromIso(layout.start)),
@@ -91,29 +93,23 @@ const spanOf = (
   { start, end, people }: { readonly start: string; readonly end: string; readonly people: readonly string[] },
 ): BoardSpan => ({ id, title, start: fromIso(start), end: fromIso(end), people })
 
-function shotsOf(shoot: Shoot, layout: Layout): BoardFacts['shots'] {
-  const placed = new Map(layout.shots.map((shot) => [shot.id, shot]))
-  return Object.fromEntries(
-    (shoot.shots ?? []).flatMap((shot, i) => {
-      const at = placed.get(shot.id)
-      return at ? [[shot.id, shotOf(at, i + 1, shot)] as const] : []
-    }),
-  )
+function shotsOf(shoot: Shoot, { shots }: Layout): Pick<BoardFacts, 'shots' | 'spare'> {
+  const placed = new Map(shots.map((shot) => [shot.id, shot]))
+  const all = (shoot.shots ?? []).map(({ id, title, place, state }, i) => {
+    const known = { number: i + 1, title, place: place ?? null, food: state ?? null }
+    return { id, known, at: placed.get(id) }
+  })
+  return {
+    shots: Object.fromEntries(all.flatMap(({ id, known, at }) => (at ? [[id, { ...known, ...placeOf(at) }]] : []))),
+    spare: Object.fromEntries(all.flatMap(({ id, known, at }) => (at ? [] : [[id, known]]))),
+  }
 }
-const shotOf = (
-  { camera, people, setupStart, start, end }: PlacedShot,
-  number: number,
-  { title, place, state }: { readonly title: string; readonly place?: string; readonly state?: string },
-): BoardShot => ({
-  number,
-  title,
-  place: place ?? null,
+const placeOf = ({ camera, people, setupStart, start, end }: PlacedShot) => ({
   cameras: camera,
   people,
   setupStart: fromIso(setupStart),
   start: fromIso(start),
   end: fromIso(end),
-  food: state ?? null,
 })
 
 /** From the day before to two days on, whatever the day becomes. */

@@ -36,8 +36,8 @@ type Step = { readonly next: CallNow; readonly effects: readonly Effect[] }
 
 /** What becomes of a call now: it moves, is called, rolls, and ends. */
 export function stepCall(session: Session, call: SessionCall, event: string): Step {
-  const before = callNow(session, call)
   const logged = session.told.shots[call.shot]?.state
+  const before = notDropped(callNow(session, call), logged)
   if (logged && OVER.has(logged)) return { next: { ...before, state: logged }, effects: [] }
   const ended = endOf(session, call, before)
   if (ended) return { next: { ...before, state: ended }, effects: [] }
@@ -46,6 +46,9 @@ export function stepCall(session: Session, call: SessionCall, event: string): St
     return logged === 'roll' ? rolled(before) : whileStanding(session, call, before, event)
   return { next: before, effects: [] }
 }
+/** Only the log drops a shot, and what it takes back is called as if it never had. */
+const notDropped = (call: CallNow, logged: CallNow['state'] | undefined): CallNow =>
+  call.state === 'dropped' && logged !== 'dropped' ? { ...call, state: 'ahead', called: null, why: null } : call
 const rolled = (before: CallNow): Step => ({ next: { ...before, state: 'roll' }, effects: [] })
 
 /** A take that ran over the marked moment has caught it; none so long after has not. */

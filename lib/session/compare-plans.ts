@@ -38,9 +38,19 @@ interface Item {
 /** Less than this nobody needs to be told of. [estimate] */
 const TOLD_FROM_MS = 60_000
 
-/** Every move from the day that was announced to the one laid out anew, in order of time; what has begun is past. */
-export function comparePlans(shoot: Shoot, before: Layout, after: Layout, now: Instant): readonly PlannedMove[] {
+/**
+ * Every move from the day that was announced to the one laid out anew, in order of time; what has begun is past. `gone`:
+ * what stands in the announced day and was dropped since.
+ */
+export function comparePlans(
+  shoot: Shoot,
+  before: Layout,
+  after: Layout,
+  now: Instant,
+  gone: ReadonlySet<string> = new Set(),
+): readonly PlannedMove[] {
   const [old, fresh] = [itemsOf(shoot, before), itemsOf(shoot, after)]
+  for (const id of gone) old.delete(id)
   const ids = [...new Set([...old.keys(), ...fresh.keys()])]
   const moves = ids.flatMap((id): PlannedMove[] => {
     const [a, b] = [old.get(id), fresh.get(id)]

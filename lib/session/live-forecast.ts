@@ -5,6 +5,7 @@ import { quantileOf, sortedCopy } from '../model/quantiles'
 import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import { type Instant, later, seconds } from '../units'
+import { shootAsAdopted } from './adopted'
 import { type CookNow, cookNow, type KeptCook } from './live-cook'
 import { liveLine } from './live-line'
 import { movedMs, reasonOf } from './live-reason'
@@ -26,7 +27,8 @@ export type LiveKept = Readonly<Record<string, KeptCook>>
 
 /** Every cook's forecast as its log leaves it at this time, by the server or by a phone that is cut off. */
 export function liveForecast(input: LiveInput, kept: LiveKept = {}): { forecast: LiveForecast; kept: LiveKept } {
-  const { shoot, layout, told, now, before, kernel } = input
+  const { layout, told, now, before, kernel } = input
+  const shoot = shootAsAdopted(input.shoot, told)
   const made = shoot.cooks.map((cook) => {
     const planned = fromIso(layout.meatOn[cook.id] ?? layout.start)
     const lids = layout.lidOpenings?.[cook.id] ?? []

@@ -155,10 +155,10 @@ const troubles = (session: Session): Need[] =>
   }))
 
 function meals(session: Session): Need[] {
-  return session.day.meals.flatMap(({ start }, i): Need[] => {
-    const begun = session.told.meals.filter(({ entry }) => entry.is === 'begins')
+  let before = session.told.meals.filter(({ entry }) => entry.is === 'begins').length
+  return session.day.meals.flatMap(({ start, gone }, i): Need[] => {
     // Meals are taken in their order.
-    if (begun.length > i) return []
+    if (gone || before-- > 0) return []
     return [
       {
         id: `meal/${i}`,

@@ -14,7 +14,10 @@ export interface SessionDay {
   readonly cooks: readonly SessionCook[]
   readonly calls: readonly SessionCall[]
   readonly shots: Readonly<Record<string, SessionShot>>
-  readonly meals: readonly { readonly start: Instant; readonly people: readonly string[] }[]
+  /** Gone: a re-plan dropped it. */
+  readonly meals: readonly { readonly start: Instant; readonly people: readonly string[]; readonly gone?: true }[]
+  /** Shots without a place this morning: a re-plan may bring them in. */
+  readonly spare?: readonly SpareShot[]
   /** Dishes that share a cooker: from when somebody says that they stand out, their clock runs too. */
   readonly sides?: readonly { readonly id: string; readonly title: string; readonly outLimit: Seconds }[]
 }
@@ -49,8 +52,17 @@ export interface SessionCall {
 /** Who is seen or heard in a shot, and who stands behind its cameras. */
 export interface SessionShot {
   readonly title: string
+  /** By a locked-off camera, which holds nobody. */
+  readonly locked?: true
   readonly inShot: readonly string[]
   readonly operators: readonly string[]
+}
+
+export interface SpareShot {
+  readonly shot: string
+  readonly crew: SessionShot
+  /** Where it stands at a moment. */
+  readonly call: SessionCall | null
 }
 
 export function sessionDay(shoot: Shoot, layout: Layout): SessionDay {
@@ -61,6 +73,7 @@ export function sessionDay(shoot: Shoot, layout: Layout): SessionDay {
     calls: layout.calls.flatMap((call) => callOf(call, shots.get(call.for)) ?? []),
     shots: Object.fromEntries(layout.shots.map((placed) => [placed.id, shotOf(placed, shots.get(placed.id))])),
     meals: layout.meals.map(({ start, people }) => ({ start: fromIso(start), people })),
+    spare: spareOf(shoot, layout),
     sides: (shoot.sides ?? []).map(({ id, title }) => ({ id, title, outLimit: outLimitOf(shoot.weather?.air) })),
   }
 }
@@ -82,15 +95,8 @@ const outLimitOf = (airC: number | undefined) => seconds(airC !== undefined && a
 function callOf(call: Call, shot: Shot | undefined): SessionCall | null {
   if (!shot || call.moment === null || call.cook === null) return null
   return {
+    ...calledFor(shot, call.cook, call.moment),
     id: call.id,
-    shot: shot.id,
-    title: shot.title,
-    cook: call.cook,
-    moment: call.moment,
-    release: minutes(RULES.releaseMin),
-    setup: seconds((shot.setup ?? minutes(RULES.setupMin)) + minutes(RULES.walkMin)),
-    before: seconds((shot.at?.before ?? minutes(RULES.beforeMin)) + minutes(handleMin)),
-    after: shot.at?.after ?? minutes(RULES.afterMin),
     standby: call.standby === null ? null : fromIso(call.standby),
     likely: call.window.likely === null ? null : fromIso(call.window.likely),
     trigger: call.trigger ? celsius(call.trigger.probe) : null,
@@ -99,9 +105,34 @@ function callOf(call: Call, shot: Shot | undefined): SessionCall | null {
   }
 }
 
+const calledFor = (shot: Shot, cook: string, moment: MomentId) => ({
+  shot: shot.id,
+  title: shot.title,
+  cook,
+  moment,
+  release: minutes(RULES.releaseMin),
+  setup: seconds((shot.setup ?? minutes(RULES.setupMin)) + minutes(RULES.walkMin)),
+  before: seconds((shot.at?.before ?? minutes(RULES.beforeMin)) + minutes(handleMin)),
+  after: shot.at?.after ?? minutes(RULES.afterMin),
+})
+
+/** Such a shot is called by the forecast alone: nobody worked out for it what the probe must read. */
+function spareOf(shoot: Shoot, { shots }: Layout): SpareShot[] {
+  const placed = new Set(shots.map(({ id }) => id))
+  return (shoot.shots ?? []).flatMap((shot) => {
+    if (placed.has(shot.id)) return []
+    const cook = shot.cook ?? shoot.cooks[0]?.id
+    const called = shot.at && cook !== undefined ? calledFor(shot, cook, shot.at.moment) : null
+    const unknown = { standby: null, likely: null, trigger: null, follows: null, people: [] }
+    const crew = { title: shot.title, operators: [], inShot: [], ...(shot.locked ? { locked: true as const } : {}) }
+    return [{ shot: shot.id, crew, call: called && { ...called, ...unknown, id: `call-${shot.id}` } }]
+  })
+}
+
 /** A locked-off camera holds nobody. */
 function shotOf({ id, people, camera }: PlacedShot, shot: Shot | undefined): SessionShot {
   const operators = shot?.locked ? 0 : camera.length
   const inShot = shot?.locked ? [] : people.slice(operators)
-  return { title: shot?.title ?? id, operators: people.slice(0, operators), inShot }
+  const locked = shot?.locked ? { locked: true as const } : {}
+  return { title: shot?.title ?? id, operators: people.slice(0, operators), inShot, ...locked }
 }

@@ -29,8 +29,13 @@ export const RIGHT: Record<string, object> = {
         cameras: ['B'],
       },
     ],
+    gone: ['meal-1'],
   },
-  'what-if-adopted': { version: 5, what: 'the crew comes 30 min late' },
+  'what-if-adopted': {
+    version: 5,
+    what: 'pull at 54 °C',
+    change: { cook: 'hero', core: '54 °C', cooker: '160 °C', rest: '25 min' },
+  },
   'probe-check': {
     cook: 'hero',
     sensor: 'core',

@@ -50,6 +50,16 @@ describe('the live forecast', () => {
       new RegExp(`^The cooker runs 1\\d °C under its dial: off the heat about ${byMin} min later than planned\\.$`),
     )
   })
+  it('goes by what was adopted on the set, from when it was', () => {
+    const adopted = (change: object) => line(62, 'what-if-adopted', { version: 1, what: 'tried', change })
+    const pull = (...more: readonly Line[]) =>
+      minuteOf(forecast(70, [mark(60, 'meat-on'), ...more], planned).forecast, 'pull')
+    const asPlanned = pull()
+    expect(pull(adopted({ cook: 'hero', core: '56 °C' })) - asPlanned).toBeGreaterThan(3)
+    const hotter = asPlanned - pull(adopted({ cook: 'hero', cooker: '170 °C' }))
+    expect(hotter).toBeGreaterThan(1)
+    expect(pull(adopted({ cook: 'another', core: '56 °C' }))).toBe(asPlanned)
+  })
   it('is the same with what the last one kept', () => {
     const lines = [mark(60, 'meat-on'), ...readings(40, 3)]
     const alone = forecast(100, lines, planned, {})

@@ -117,4 +117,44 @@ describe('a re-plan before and after it is sent', () => {
     expect(now.shots['first-cut']).toMatchObject({ operators: ['cam-2'], inShot: ['stylist'] })
     expect(announced.calls[0]?.people).toEqual(['cam-1', 'presenter'])
   })
+
+  it('brings in a shot that had no place, also after it was dropped, and takes a meal out', () => {
+    const [called] = sessionDayWith().calls
+    const spare = [
+      {
+        shot: 'smoke',
+        crew: { title: 'Smoke', operators: [], inShot: [] },
+        call: called ? { ...called, id: 'call-smoke', shot: 'smoke', standby: null, people: [] } : null,
+      },
+    ]
+    const meals = [at(40), at(120)].map((start) => ({ start, people: ['cam-1'] }))
+    const day = live(sessionDayWith({ calls: [], spare, meals }))
+    const facts = {
+      shots: {},
+      spare: { smoke: { number: 7, title: 'Smoke', place: null, food: null } },
+      tasks: [],
+      meals: meals.map(({ start, people }, i) => ({ id: `meal-${i}`, title: 'Meal', start, end: start, people })),
+    } as unknown as BoardFacts
+    const state = () => day.session().calls['call-smoke']?.state
+    const move = { id: 'shot-smoke', setup: iso(70), start: iso(80), end: iso(86), people: ['cam-2'], cameras: ['B'] }
+    expect(factsNow(facts, day.session().told).shots.smoke).toBeUndefined()
+    day.line(20, line(20, 'plan-change', { version: 1, what: 'Smoke is new', moves: [move], gone: ['meal-0'] }))
+    const { told, day: now } = day.session()
+    expect(factsNow(facts, told).shots.smoke).toMatchObject({ number: 7, title: 'Smoke', setupStart: at(70) })
+    expect(factsNow(facts, told).meals.map(({ id }) => id)).toEqual(['meal-1'])
+    expect(now.calls[0]).toMatchObject({ id: 'call-smoke', people: ['cam-2'], standby: at(70) })
+    expect(now.shots.smoke).toMatchObject({ operators: ['cam-2'] })
+    expect(toldOf(day.run(30, 41))).toEqual([])
+    day.line(42, line(42, 'shot-state', { shot: 'smoke', state: 'dropped', why: 're-plan' }))
+    expect(state()).toBe('dropped')
+    day.line(43, line(43, 'shot-state', { shot: 'smoke', state: 'ahead', why: 're-plan' }))
+    expect(state()).toBe('ahead')
+    expect(toldOf(day.run(69, 71))).toEqual(['standby call-smoke -> cam-2'])
+    const morning = layout(20, {
+      meals: [0, 1].map(() => layout(20).meals[0]) as Layout['meals'],
+      dropped: [],
+      wrap: iso(95),
+    })
+    expect(layoutNow(morning, told, 'UTC').meals).toHaveLength(1)
+  })
 })

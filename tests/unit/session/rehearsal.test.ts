@@ -12,8 +12,10 @@ import { momentsOf } from '../../../lib/plan/moments'
 import type { Cook } from '../../../lib/plan/shoot'
 import { liveForecast } from '../../../lib/session/live-forecast'
 import { crewAnswers } from '../../../lib/session/made-up-crew'
+import { forecastTimes, lineOf, playedOut } from '../../../lib/session/played-out'
 import { MADE_UP_NOTE, madeUpDay } from '../../../lib/session/rehearsal'
-import { instant, minutes } from '../../../lib/units'
+import { sessionDay } from '../../../lib/session/session-day'
+import { instant, minutes, seconds } from '../../../lib/units'
 import { at } from '../log/lines'
 import { lamb, read } from '../plan/shoots'
 import type { Sound } from './made-up-day'
@@ -85,9 +87,43 @@ describe('the timeline of a rehearsal', () => {
     expect(core.filter((one) => one.at > pull + 30_000 && one.at < off)).toEqual([])
     expect(core.some((one) => one.at > off + 5 * 60_000)).toBe(true)
   })
+  it('says which shot was missed, and has a soft take before a good one', () => {
+    const missed = of('shot-state').filter(({ state }) => state === 'missed')
+    expect(missed).toHaveLength(1)
+    expect(told.takes.some(({ shot }) => shot === missed[0]?.shot)).toBe(false)
+    expect(told.takes.filter(({ verdict }) => verdict === 'no-good').length).toBeGreaterThan(0)
+    expect(Object.keys(told.cameraClocks)).toEqual((shoot.cameras ?? []).map(({ id }) => id))
+  })
   it('is the same by the same seed, and another by another', () => {
     expect(dayOf(1)).toEqual(day)
     expect(dayOf(4)).not.toEqual(day)
+  })
+})
+
+describe('a made-up day played to its end', () => {
+  const make = () => ({ reason: 'As planned.', expected: expectedAsMarked })
+  const expectedAsMarked = of('mark').map(({ cook, moment, at }) => ({ cook, moment, likely: at, sd: seconds(120) }))
+  const play = () =>
+    playedOut({
+      day: sessionDay(shoot, layout),
+      lines: day.map(lineOf),
+      forecasts: { at: forecastTimes(lines, 60), make },
+      crewSeed: 1,
+    })
+  const played = play()
+  it('calls everybody for the shots that are called, and has their answers', () => {
+    expect(played.session.day.calls.length).toBeGreaterThan(0)
+    for (const { id, people } of played.session.day.calls) {
+      expect([id, played.session.calls[id]?.state]).toEqual([id, 'caught'])
+      const said = new Set(played.session.told.answers[id]?.map(({ person }) => person))
+      expect([id, people.every((person) => said.has(person))]).toEqual([id, true])
+    }
+  })
+  it('ends with every alert done, and comes out the same twice', () => {
+    const states = Object.values(played.session.alerts).map(({ state }) => state)
+    expect(states.length).toBeGreaterThan(0)
+    expect(new Set(states)).toEqual(new Set(['done']))
+    expect(play().lines).toEqual(played.lines)
   })
 })
 

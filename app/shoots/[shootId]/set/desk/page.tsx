@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import { cookSet } from '@/lib/session/adopted'
 import { LiveDesk } from '../../../../set/live-desk'
 import { SetDesk } from '../../../../set/set-frame'
 import '../../../../set/set.css'
@@ -14,7 +15,7 @@ export default async function DeskPage({ params }: { params: Promise<{ shootId: 
       {(live, { open: { version, document, shoot }, layout }) => (
         <>
           <h1 className="sr-only">The set: {shoot.title}</h1>
-          <LiveDesk {...live} day={{ version, document, layout }} />
+          <LiveDesk {...live} day={{ version, document, layout, sets: shoot.cooks.map(cookSet) }} />
         </>
       )}
     </SetDesk>
