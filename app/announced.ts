@@ -21,7 +21,7 @@ export interface Announced {
 
 const MAY_CHANGE: ReadonlySet<unknown> = new Set(['plan-change', 'shot-state', 'take', 'correction'])
 
-function lineOf({ document, received, sent }: KeptLine): Line[] {
+export function readLine({ document, received, sent }: KeptLine): Line[] {
   const read = readEntry(document)
   return read.ok ? [{ entry: read.value, document, receipt: { received: instant(received), sent: instant(sent) } }] : []
 }
@@ -30,7 +30,7 @@ function lineOf({ document, received, sent }: KeptLine): Line[] {
 export async function announced(shootId: string, layout: Layout, zone: string): Promise<Announced> {
   const changes = (await loadLog(shootId, 0)).filter(({ document }) => MAY_CHANGE.has(document.kind))
   if (changes.length === 0) return { layout, last: null, changes: 0, changed: null }
-  const told: DayState = foldLog(merge(EMPTY_LOG, changes.flatMap(lineOf)))
+  const told: DayState = foldLog(merge(EMPTY_LOG, changes.flatMap(readLine)))
   return {
     layout: layoutNow(layout, told, zone),
     last: lastRePlan(told),

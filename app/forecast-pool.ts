@@ -1,10 +1,12 @@
 import 'server-only'
 import { Worker } from 'node:worker_threads'
+import type { Layout } from '@/lib/day/layout'
 import type { Forecast } from '@/lib/model/forecast'
 import type { ForecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
 import { Beside } from './beside'
 import type { Asked, Told } from './forecast-thread'
+import { type DayPlayed, rehearsedDay } from './shoots/rehearsed-day'
 
 const holder = globalThis as { emberslateForecasts?: Beside<Asked, Told> }
 holder.emberslateForecasts ??= new Beside(
@@ -20,4 +22,8 @@ export async function forecastsBeside(shoot: Shoot, seed: number): Promise<Reado
 export async function documentBeside(shoot: Shoot): Promise<ForecastDocument | undefined> {
   const told = await thread.ask({ document: shoot })
   return told && 'document' in told ? told.document : undefined
+}
+export async function rehearsedBeside(shoot: Shoot, layout: Layout): Promise<DayPlayed> {
+  const told = await thread.ask({ rehearse: shoot, layout })
+  return told && 'played' in told ? told.played : rehearsedDay(shoot, layout)
 }

@@ -1,20 +1,24 @@
 import { parentPort } from 'node:worker_threads'
+import type { Layout } from '@/lib/day/layout'
 import type { Forecast } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { fastestKernel } from '@/lib/model/kernels'
 import { toCookPlan } from '@/lib/plan/cook-plan'
 import { type ForecastDocument, forecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
+import { type DayPlayed, rehearsedDay } from './shoots/rehearsed-day'
 
 /** The thread beside the server that works out forecasts, slice and all, so that no request waits for another's. */
 export type Asked = { readonly turn: number } & (
   | { readonly forecasts: Shoot; readonly seed: number }
   /** What the command line prints, by its kernel. */
   | { readonly document: Shoot }
+  | { readonly rehearse: Shoot; readonly layout: Layout }
 )
 export type Told = { readonly turn: number } & (
   | { readonly forecasts: readonly (readonly [string, Forecast])[] }
   | { readonly document: ForecastDocument }
+  | { readonly played: DayPlayed }
 )
 
 const tell = (told: Told, rows: readonly Float32Array[] = []) =>
@@ -26,6 +30,7 @@ const tell = (told: Told, rows: readonly Float32Array[] = []) =>
 parentPort?.on('message', (asked: Asked) => {
   const { turn } = asked
   if ('document' in asked) return tell({ turn, document: forecastDocument(asked.document) })
+  if ('rehearse' in asked) return tell({ turn, played: rehearsedDay(asked.rehearse, asked.layout) })
   const options = { seed: asked.seed, kernel: fastestKernel() }
   const shoot = asked.forecasts
   const forecasts = shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), options)] as const)

@@ -31,15 +31,22 @@ export async function keepForecast(shootId: string, { forecast, ...step }: Appli
   await appendSynced(fileOf(folder, shootId), [JSON.stringify({ ...step, forecast: kept })])
 }
 
-/** The last whole line; one that a power cut left half written does not count. */
-export async function lastForecast(shootId: string): Promise<AppliedForecast | null> {
+async function linesOf(shootId: string): Promise<readonly string[]> {
   const { folder } = await database()
   const text = await readFile(fileOf(folder, shootId), 'utf8').catch(() => '')
-  for (const line of text.trimEnd().split('\n').reverse()) {
+  return text.trimEnd().split('\n')
+}
+/** The last whole line; one that a power cut left half written does not count. */
+export async function lastForecast(shootId: string): Promise<AppliedForecast | null> {
+  for (const line of [...(await linesOf(shootId))].reverse()) {
     const read = readLine(line)
     if (read) return read
   }
   return null
+}
+/** All of the day, in the order in which they were told. */
+export async function forecastsTold(shootId: string): Promise<readonly AppliedForecast[]> {
+  return (await linesOf(shootId)).flatMap((line) => readLine(line) ?? [])
 }
 /** The schema has plain numbers where the program has instants and seconds. */
 function readLine(line: string): AppliedForecast | undefined {

@@ -10,6 +10,7 @@ import { fromIso } from '../plan/clock'
 import type { Cook, Shoot } from '../plan/shoot'
 import { type Instant, instant, type Kilograms, later, minutes, seconds } from '../units'
 import { type MadeUpCook, type MadeUpFrom, madeUpCook, plannedMoments } from './made-up-cook'
+import { madeUpTakes, missedShot, timecodeAt } from './made-up-takes'
 
 export interface RehearsalInput {
   readonly shoot: Shoot
@@ -34,6 +35,8 @@ const COOKER_FLICKER_K = 0.7
 /** A thumb is so late, and a camera rolls or stops so much sooner or later than told. [estimate] */
 const MOST_LATE_S = 20
 const LEAST_LATE_S = 3
+/** A camera's clock, set by hand in the morning. [estimate] */
+const MOST_CLOCK_OFF_S = 12
 
 /**
  * A day as it might go: the readings of cooks that the plan does not know, marks by the cook a little late, takes of the
@@ -53,6 +56,7 @@ interface Lived {
 class MadeUpDay {
   readonly #input: RehearsalInput
   readonly #chance: Chance
+  readonly #clocks = new Map<string, number>()
   readonly #made: { readonly at: Instant; readonly document: EntryDocument }[] = []
 
   constructor(input: RehearsalInput) {
@@ -63,7 +67,9 @@ class MadeUpDay {
   entries(): readonly EntryDocument[] {
     const cooks = this.#input.shoot.cooks.flatMap((cook) => this.#live(cook) ?? [])
     for (const one of cooks) this.#cook(one)
-    for (const shot of this.#input.layout.shots) this.#takes(shot, cooks)
+    this.#cameraClocks()
+    const missed = missedShot(this.#input.layout, cooks[0]?.planned.get('first-slice'))
+    for (const shot of this.#input.layout.shots) this.#takes(shot, cooks, missed)
     for (const meal of this.#input.layout.meals) this.#meal(meal, cooks[0])
     const sorted = this.#made.sort((a, b) => a.at - b.at)
     const first = sorted[0]?.at
@@ -155,15 +161,27 @@ class MadeUpDay {
     }
   }
 
-  #takes(shot: PlacedShot, cooks: readonly Lived[]): void {
-    const call = this.#input.layout.calls.find((one) => one.for === shot.id)
-    const [start, end] = lived(shot, call, cooks)
-    const number = (this.#input.shoot.shots ?? []).findIndex(({ id }) => id === shot.id) + 1
-    shot.camera.forEach((camera, i) => {
-      const take = { shot: shot.id, slate: String(number), take: 1, camera }
-      this.#log(this.#soonAfter(start), 'take', { ...take, roll: 'start' }, shot.people[i])
-      this.#log(this.#soonAfter(end), 'take', { ...take, roll: 'end', verdict: 'good' }, shot.people[i])
-    })
+  #takes(shot: PlacedShot, cooks: readonly Lived[], missed: string | null): void {
+    const { shoot, layout } = this.#input
+    const call = layout.calls.find((one) => one.for === shot.id)
+    const [from, to] = lived(shot, call, cooks)
+    const clockS = (camera: string) => this.#clocks.get(camera) ?? 0
+    const made = { shoot, shot, call, from, to, missed: shot.id === missed, clockS, soonAfter: this.#soonAfter }
+    const said = madeUpTakes(made)
+    for (const { at, kind, rest, person } of said) this.#log(at, kind, rest, person)
+  }
+  /** Every camera's clock is read as the day begins, and each is off by its own. */
+  #cameraClocks(): void {
+    const { shoot, layout } = this.#input
+    const begins = instant(
+      Math.min(...[layout.start, ...layout.shots.map(({ setupStart }) => setupStart)].map(fromIso)),
+    )
+    for (const { id: camera } of shoot.cameras ?? []) {
+      const offS = Math.round(MOST_CLOCK_OFF_S * (2 * this.#chance.uniform() - 1) * 25) / 25
+      this.#clocks.set(camera, offS)
+      const at = this.#soonAfter(begins)
+      this.#log(at, 'camera-clock', { camera, timecode: timecodeAt(at, shoot.zone, offS) })
+    }
   }
   #meal({ start, end, people }: Layout['meals'][number], hero: Lived | undefined): void {
     const at = (iso: string) => this.#soonAfter(moved(fromIso(iso), hero))
