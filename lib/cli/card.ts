@@ -3,6 +3,8 @@ import { parseArgs } from 'node:util'
 import { buildCard, checkCard } from '../card/card'
 import type { CheckedClaim } from '../card/claim'
 import { cardModel } from '../export/card'
+import { cookFacts } from '../log/cook-facts'
+import type { DayState } from '../log/day-state'
 import { forecastCook } from '../model/forecast-cook'
 import { formatDate } from '../plan/clock'
 import { toCookPlan } from '../plan/cook-plan'
@@ -12,8 +14,9 @@ import type { Paper } from '../print/sheet'
 import { asCommand } from './as-command'
 import { type Ensemble, ensembleOf, printJson } from './options'
 import { readShootFile, tell } from './problems'
+import { dayOfLog } from './read-log'
 
-const USAGE = 'Write: npm run -s card -- FILE [--pdf OUT] [--paper A4|Letter] [--seed N] [--members N].'
+const USAGE = 'Write: npm run -s card -- FILE [--log NDJSON] [--pdf OUT] [--paper A4|Letter] [--seed N] [--members N].'
 
 interface Options extends Ensemble {
   readonly file: string | undefined
@@ -68,13 +71,13 @@ const printed = ({
   trueSentence,
 })
 
-async function printFor(shoot: Shoot, options: Options): Promise<void> {
+async function printFor(shoot: Shoot, day: DayState | null, options: Options): Promise<void> {
   const seed = options.seed ?? shoot.seed ?? 1
   const forecasts = new Map(
     shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), { seed, members: options.members })]),
   )
   const card = buildCard(shoot, forecasts)
-  const claims = checkCard(card, forecasts)
+  const claims = checkCard(card, forecasts, day && cookFacts(day, card.cook))
   const forecast = forecasts.get(card.cook)
   if (options.pdf !== undefined && forecast) {
     const model = cardModel(card, claims, { forecast, date: formatDate(shoot) })
@@ -93,14 +96,14 @@ function write(path: string, bytes: Uint8Array): boolean {
   }
 }
 
-/** Prints the claims of a shoot's recipe card with their findings, and its cautions; --pdf writes the card. */
+/** Prints the claims of a shoot's recipe card with their findings, by the day's log too where there is one, and its cautions; --pdf writes the card. */
 export async function cardCommand(args: string[]): Promise<void> {
   const options = readOptions(args)
   if (typeof options === 'string') return tell(options)
-  if (options.log !== undefined)
-    return tell('The card cannot read a log yet. Leave --log out: it is checked against the forecast.')
   const shoot = readShootFile(options.file)
-  if (shoot) await printFor(shoot, options)
+  if (!shoot) return
+  const day = options.log === undefined ? null : dayOfLog(shoot, options.log)
+  if (day || options.log === undefined) await printFor(shoot, day, options)
 }
 
 await asCommand(import.meta.url, cardCommand)

@@ -1,3 +1,4 @@
+import type { DayState } from '../log/day-state'
 import { foldLog } from '../log/fold'
 import { type LoggedReading, marksOf, meatOnOf, readingsOf } from '../log/for-forecast'
 import { EMPTY_LOG, merge } from '../log/log'
@@ -14,8 +15,8 @@ const LARGEST_LOG_BYTES = 50_000_000
 const tooLarge = (bytes: number) =>
   `The log holds ${(bytes / 1e6).toFixed(1)} MB; ${LARGEST_LOG_BYTES / 1e6} MB at most. Is it the log of one shoot?`
 
-/** What a slate log tells the forecast of each cook: readings and marks; null with its problems told. */
-export function readOfLog(shoot: Shoot, path: string): Read | null {
+/** The day that a slate log tells of; null with its problems told. */
+export function dayOfLog(shoot: Shoot, path: string): DayState | null {
   const text = readText(path, 'a slate log', { mostBytes: LARGEST_LOG_BYTES, refuse: tooLarge })
   if (text === null) return null
   const { lines, faults } = readLog(text)
@@ -40,10 +41,16 @@ export function readOfLog(shoot: Shoot, path: string): Read | null {
         pointer: '/log',
         sentence: `The log has readings of "${cook}" and no mark of its meat-on, which is time zero. Add a mark of "meat-on".`,
       })
-  if (problems.length > 0) {
-    tellProblems(problems)
-    return null
-  }
+  if (problems.length === 0) return day
+  tellProblems(problems)
+  return null
+}
+
+/** What a slate log tells the forecast of each cook: readings and marks; null with its problems told. */
+export function readOfLog(shoot: Shoot, path: string): Read | null {
+  const day = dayOfLog(shoot, path)
+  if (!day) return null
+  const ids = shoot.cooks.map(({ id }) => id)
   return {
     readings: new Map(ids.map((id) => [id, trustedOf(readingsOf(day, id))])),
     marks: new Map(ids.map((id) => [id, marksOf(day, id)])),

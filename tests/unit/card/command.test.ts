@@ -5,13 +5,31 @@ import { describe, expect, it } from 'vitest'
 import { FINDINGS } from '../../../lib/card/claim'
 import { sheetsIn } from '../../../lib/print/render'
 import { runCommand } from '../cli/run-command'
+import { line } from '../log/lines'
 
 const DEMO = 'prisma/demo/leg-of-lamb.json'
 const card = (...args: string[]) => runCommand('card', ...args)
 const folder = mkdtempSync(path.join(tmpdir(), 'card-'))
 interface Printed {
-  claims: { id: string; finding: string; figure: unknown; trueSentence: string | null; sentence: string }[]
+  claims: {
+    id: string
+    finding: string
+    figure: unknown
+    trueSentence: string | null
+    sentence: string
+    found: string
+  }[]
   cautions: { code: string; sentence: string }[]
+}
+
+const mark = (minutes: number, moment: string, cook = 'hero') => {
+  const made = line(minutes, 'mark', { cook, moment })
+  return JSON.stringify(made.document)
+}
+function logFile(name: string, ...lines: readonly string[]): string {
+  const file = path.join(folder, `${name}.ndjson`)
+  writeFileSync(file, `${lines.join('\n')}\n`)
+  return file
 }
 
 describe('card on the command line', { timeout: 60_000 }, () => {
@@ -37,8 +55,32 @@ describe('card on the command line', { timeout: 60_000 }, () => {
     expect(claim?.trueSentence).toMatch(/^Ready in \d h.* in all\.$/)
   })
 
+  it('a day’s log outranks the model, and both figures are named', async () => {
+    const file = path.join(folder, 'filmed.json')
+    const shoot = JSON.parse(readFileSync(DEMO, 'utf8'))
+    shoot.card.steps = [{ id: 'x', text: 'Roast it for 4 h 50. Roast it for 2 h 20.' }]
+    writeFileSync(file, JSON.stringify(shoot))
+    const log = logFile('day', mark(0, 'meat-on'), mark(290, 'pull'))
+    const { code, out } = await card(file, '--members', '64', '--log', log)
+    const of = (id: string) => (JSON.parse(out) as Printed).claims.find((claim) => claim.id === id)
+    expect(code).toBe(0)
+    expect(of('x.roast-time')).toMatchObject({
+      finding: 'borne-out-with-care',
+      source: 'the day’s log',
+      figure: { likely: 17400 },
+    })
+    expect(of('x.roast-time.2')).toMatchObject({ finding: 'contradicted', source: 'the day’s log' })
+    expect(of('x.roast-time.2')?.found).toMatch(/^filmed: 4 h 50; the model: /)
+  })
+
   it.each([
-    ['a log', [DEMO, '--log', 'day.ndjson'], /cannot read a log yet/],
+    ['a log that is not there', [DEMO, '--log', 'nowhere.ndjson'], /^: nowhere.ndjson cannot be read/],
+    [
+      'a log of another shoot',
+      [DEMO, '--log', logFile('other', mark(0, 'meat-on', 'goose'))],
+      /^\/log: The log tells of a cook "goose"/,
+    ],
+    ['a line that is no entry', [DEMO, '--log', logFile('bad', 'not json')], /^\/log\/1: /],
     ['a paper that is none', [DEMO, '--paper', 'A5'], /^: Write: npm run -s card/],
     ['a file that is not there', ['nowhere.json'], /cannot be read/],
     ['a folder that is not there', [DEMO, '--members', '16', '--pdf', '/nowhere/card.pdf'], /cannot be written/],
