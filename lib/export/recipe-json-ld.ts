@@ -103,7 +103,7 @@ export const inScript = (thing: LinkedThing): string =>
   JSON.stringify(thing).replace(/[<>&\u2028\u2029]/g, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`)
 
 /** What the author could still write, by what search engines document as required and as recommended. */
-export function stillNeeded({ published, servings }: CardModel): StillNeeded {
+export function stillNeeded({ published, servings }: Pick<CardModel, 'published' | 'servings'>): StillNeeded {
   const { video } = published
   const missing = (rows: readonly (readonly [boolean, string])[]) => rows.flatMap(([has, what]) => (has ? [] : [what]))
   return {

@@ -1,5 +1,6 @@
 import { Circle, Document, Line, Page, Rect, Svg, View } from '@react-pdf/renderer'
-import type { CardLine, CardModel, DonenessRow } from '../export/card'
+import type { DonenessRow } from '../card/doneness-rows'
+import type { CardLine, CardModel } from '../export/card'
 import { FOOT, GAP, LEFT } from './card-height'
 import { DrawingOnPaper } from './drawing'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'

@@ -7,8 +7,10 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { newWriteId } from '../../../ui/send'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
+import { BorneOut, Finding, Marked, Publications } from './finding'
+import { PublishFields } from './publish-fields'
 import { RecipeFields } from './recipe-fields'
-import { VERDICTS, VerdictMark } from './verdict-mark'
+import { VerdictMark } from './verdict-mark'
 
 /** Title, servings and first line stand outside the steps; they are not printed against the check. */
 const isStep = (id: string) => !['title', 'serves', 'intro'].includes(id)
@@ -33,6 +35,8 @@ interface CardDeskProps {
   version: number
   document: ShootDocument
   steps: readonly PrintableStep[]
+  /** The publications that the findings name, by their ids. */
+  sources: Record<string, string>
   /** The ids of all steps, with those left out because their words were taken out. */
   order: readonly string[]
 }
@@ -69,9 +73,9 @@ export function CardDesk(props: CardDeskProps) {
     setOpen(id)
   }
   const faultOf = (id: string) => problems.find(({ pointer }) => under(pointer, pointerOf(document, id)))?.sentence
-  const shownAt = ['/card/serves', '/card/ingredients', ...(open ? [pointerOf(document, open)] : [])]
+  const shownAt = ['/card/serves', '/card/ingredients', '/publish', ...(open ? [pointerOf(document, open)] : [])]
   return (
-    <>
+    <Publications value={props.sources}>
       <SaveLine saved={saved} problems={problems.filter(({ pointer }) => !shownAt.some((at) => under(pointer, at)))} />
       {allSteps(props, document).map((step) => (
         <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
@@ -102,7 +106,8 @@ export function CardDesk(props: CardDeskProps) {
         Add a sentence
       </button>
       <RecipeFields document={document} change={change} problems={problems} />
-    </>
+      <PublishFields document={document} change={change} problems={problems} />
+    </Publications>
   )
 }
 
@@ -173,51 +178,6 @@ function Sentence({ sentence, step, document, write }: PartProps & { sentence: C
         )}
       </div>
     </article>
-  )
-}
-
-/** The sentence with the words that claim something marked. */
-function Marked({ sentence }: { sentence: CardSentence }) {
-  const parts = []
-  let at = 0
-  for (const claim of [...sentence.claims].sort((a, b) => a.start - b.start)) {
-    if (claim.start < at) continue
-    parts.push(sentence.text.slice(at, claim.start))
-    parts.push(
-      <mark key={claim.start} className={claim.finding === 'contradicted' ? 'no' : undefined}>
-        {claim.words}
-      </mark>,
-    )
-    at = claim.start + claim.words.length
-  }
-  parts.push(sentence.text.slice(at))
-  return <>{parts}</>
-}
-
-function Finding({ claim, own }: { claim: CheckedClaim; own: boolean }) {
-  return (
-    <div className="mb-2">
-      <p className="verdict">
-        {VERDICTS[claim.finding]}
-        {own && claim.finding === 'contradicted' && ', printed as the author’s own statement'}
-      </p>
-      <p className="font-semibold">{claim.found}</p>
-      <p className="small">{claim.reason}</p>
-      {claim.source && <p className="small">Source: {claim.source}</p>}
-    </div>
-  )
-}
-
-function BorneOut({ claims }: { claims: readonly CheckedClaim[] }) {
-  return (
-    <details>
-      <summary className="small">
-        {claims.length === 1 ? `borne out: ${claims[0]?.words}` : `${claims.length} figures borne out`}
-      </summary>
-      {claims.map((claim) => (
-        <Finding key={claim.id + claim.start} claim={claim} own={false} />
-      ))}
-    </details>
   )
 }
 

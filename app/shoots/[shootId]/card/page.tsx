@@ -1,25 +1,37 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
 import { buildCard, checkCard, claimTexts, stepOrder } from '@/lib/card/card'
-import type { CheckedClaim, FindingKind } from '@/lib/card/claim'
+import type { CheckedClaim } from '@/lib/card/claim'
 import { printable } from '@/lib/card/printable-steps'
+import { SOURCES, type SourceId } from '@/lib/model/sources'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
 import { openShoot } from '../../../workbench'
 import { forecastsOf } from '../../../worked-out'
+import { cardFactsOf } from '../../card-facts'
+import { INVENTED, whichDay } from '../../day-log'
+import { publishedOf } from '../../published-at'
 import { CardDesk } from './card-desk'
+import { CardFiles, StillNeeded } from './files'
+import { headline, judges, tally } from './tally'
 
 export const metadata: Metadata = { title: 'Card' }
 export const dynamic = 'force-dynamic'
 
-export default async function CardPage({ params }: { params: Promise<{ shootId: string }> }) {
+interface CardPageProps {
+  params: Promise<{ shootId: string }>
+  searchParams: Promise<{ day?: string | string[] }>
+}
+
+export default async function CardPage({ params, searchParams }: CardPageProps) {
   const { shootId } = await params
   const open = await openShoot(shootId)
   const units = await chosenUnits()
   const forecasts = forecastsOf(open.shoot)
   const card = buildCard(open.shoot, forecasts)
-  const checked = checkCard(card, forecasts)
+  const { facts, invented } = await cardFactsOf(shootId, open.shoot, whichDay((await searchParams).day))
+  const checked = checkCard(card, forecasts, facts)
   return (
     <main id="main" className="page">
       <ShootHead open={open} units={units} page="card" />
@@ -27,24 +39,25 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
         <div>
           <h1>{headline(checked)}</h1>
           <p className="lead mt-1">{tally(checked)}</p>
+          <p className="small mt-1">
+            {judges(checked)} {facts === null && 'No day has been filmed yet. '}
+            {facts === null && !invented && (
+              <Link className="textlink" href={`/shoots/${shootId}/card?day=rehearsed`}>
+                Look at it with a rehearsed day
+              </Link>
+            )}
+          </p>
+          {invented && <Caution>{INVENTED}</Caution>}
         </div>
-        <span className="flex flex-wrap gap-4">
-          <Link className="btn main" href={`/shoots/${shootId}/card/sheet`}>
-            See the card
-          </Link>
-          <a className="btn" href={`/shoots/${shootId}/card.pdf?paper=A4`}>
-            PDF, A4
-          </a>
-          <a className="btn" href={`/shoots/${shootId}/card.pdf?paper=Letter`}>
-            PDF, US Letter
-          </a>
-        </span>
+        <CardFiles shootId={shootId} />
       </div>
+      <StillNeeded published={await publishedOf(shootId, open.shoot)} servings={open.shoot.card?.serves ?? null} />
       <div className="mt-4">
         <CardDesk
           shootId={shootId}
           version={open.version}
           document={open.document}
+          sources={sourcesOf(checked)}
           steps={claimTexts(card)
             .map((step) => printable(step, checked))
             .filter((step) => step.sentences.length > 0 || step.id === 'title')}
@@ -61,20 +74,8 @@ export default async function CardPage({ params }: { params: Promise<{ shootId: 
   )
 }
 
-const count = (checked: readonly CheckedClaim[], finding: FindingKind) =>
-  checked.filter((claim) => claim.finding === finding).length
-
-function headline(checked: readonly CheckedClaim[]): string {
-  const wrong = new Set(checked.filter((claim) => claim.finding === 'contradicted').map((claim) => claim.sentence)).size
-  if (wrong === 0) return 'Nothing on the card is contradicted.'
-  return wrong === 1 ? 'One sentence on the card is not true yet.' : `${wrong} sentences on the card are not true yet.`
-}
-function tally(checked: readonly CheckedClaim[]): string {
-  const parts = [
-    `${count(checked, 'borne-out')} borne out`,
-    `${count(checked, 'borne-out-with-care')} with care`,
-    `${count(checked, 'contradicted')} contradicted`,
-    `${count(checked, 'cannot-be-checked')} cannot be checked`,
-  ]
-  return `${checked.length} figures and words are claims: ${parts.join(', ')}.`
-}
+/** The publications that the findings name, in full. */
+const sourcesOf = (checked: readonly CheckedClaim[]): Record<string, string> =>
+  Object.fromEntries(
+    checked.flatMap(({ source }) => (source in SOURCES ? [[source, SOURCES[source as SourceId].reference]] : [])),
+  )

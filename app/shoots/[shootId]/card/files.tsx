@@ -1,0 +1,48 @@
+import Link from 'next/link'
+import type { Published } from '@/lib/export/published'
+import { stillNeeded } from '@/lib/export/recipe-json-ld'
+
+const FILES: readonly (readonly [string, string])[] = [
+  ['card.pdf?paper=A4', 'PDF, A4'],
+  ['card.pdf?paper=Letter', 'PDF, US Letter'],
+  ['card.pdf?paper=small', 'Small card'],
+  ['card.md', 'Markdown'],
+  ['card.txt', 'Plain text'],
+  ['card.json', 'Recipe for search engines'],
+  ['description.txt', 'Words under the video'],
+]
+
+/** The card itself, and every file that is made from it. */
+export function CardFiles({ shootId }: { shootId: string }) {
+  return (
+    <div className="flex flex-wrap items-start gap-4">
+      <Link className="btn main" href={`/shoots/${shootId}/card/sheet`}>
+        See the card
+      </Link>
+      <details>
+        <summary className="min-h-[44px] py-3">Files</summary>
+        <ul className="m-0 list-none p-0">
+          {FILES.map(([file, name]) => (
+            <li key={file}>
+              <a className="textlink inline-block min-h-[44px] py-2.5" href={`/shoots/${shootId}/${file}`}>
+                {name}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </details>
+    </div>
+  )
+}
+
+const listed = (words: readonly string[]) =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+
+/** What the author could still write, in one line. */
+export function StillNeeded({ published, servings }: { published: Published; servings: number | null }) {
+  const { required, helpful } = stillNeeded({ published, servings })
+  if (required.length + helpful.length === 0) return null
+  const must = required.length > 0 ? `For a rich result the page still needs ${listed(required)}.` : ''
+  const better = helpful.length > 0 ? `Search engines would also like ${listed(helpful)}.` : ''
+  return <p className="small mt-2 max-w-3xl">{[must, better].filter(Boolean).join(' ')}</p>
+}
