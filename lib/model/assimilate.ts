@@ -6,7 +6,6 @@
 
 import { type AsItWent, asItWent, endedAt } from './as-it-went'
 import type { CookPlan } from './cook'
-import { COOKERS } from './cooker'
 import { type CookerFit, fitCooker } from './cooker-fit'
 import type { Drift } from './cooker-path'
 import type { Course } from './course'
@@ -19,6 +18,7 @@ import { DEFAULT_MEMBERS, forecastFrom, type Prepared, prepared } from './foreca
 import type { KernelName } from './kernels'
 import { cookAllBy } from './kernels'
 import { drawnAbout, fitMap, type MapFit } from './map-fit'
+import { habitsOf, type Prior, priorOf } from './memory-prior'
 import type { MomentId } from './moment-ids'
 import { momentsGiven } from './moments-given'
 import { type Chance, chanceOf } from './random'
@@ -53,6 +53,8 @@ export interface Fit {
   readonly left: readonly number[]
   readonly best: Latents
   readonly u: Float64Array
+  /** Covariance of the values that are left, a row for each name. */
+  readonly covariance: Float64Array
   /** At the meat against the dial, and how the cooker has drifted in the mean, K. */
   readonly levelK: number
   readonly driftK: number
@@ -87,6 +89,8 @@ class Assimilation {
   private readonly core
   private readonly cookerSamples
   private readonly input: MemberInput
+  private readonly prior: Prior
+  private readonly middle: Latents
   private readonly members: number
 
   constructor(
@@ -108,8 +112,10 @@ class Assimilation {
     this.input = {
       startC: plan.roast.start,
       thicknessSpread: of.geometry.thicknessSpread,
-      habits: COOKERS[plan.cooker.kind],
+      habits: habitsOf(plan.cooker),
     }
+    this.prior = priorOf(plan.cooker)
+    this.middle = this.prior.of(MIDDLE)
   }
 
   run(): Assimilated {
@@ -146,9 +152,10 @@ class Assimilation {
       ({ timeS }) => timeS >= 0 && timeS <= (this.went.pastS['off-heat'] ?? Infinity),
     )
     const still: Chance = { normal: () => 0, uniform: () => 0.5 }
-    const [run] = inside.length > 0 ? this.cookAll(this.settingUntilNow(), [memberOf(MIDDLE, this.input, still)]) : []
+    const [run] =
+      inside.length > 0 ? this.cookAll(this.settingUntilNow(), [memberOf(this.middle, this.input, still)]) : []
     const trendC = (timeS: number) => (run ? between(run.trace.cookerC, timeS) : 0)
-    return fitCooker(inside, trendC, { habits, windMpS, nowS: this.nowS })
+    return fitCooker(inside, trendC, { habits, windMpS, nowS: this.nowS, level: this.prior.at('level') })
   }
 
   private cookAll(setting: Setting, members: readonly Member[]) {
@@ -166,12 +173,12 @@ class Assimilation {
 
   private fitProbe(bins: readonly Bin[], names: readonly FittedName[], cooker: CookerFit) {
     const setting = this.settingUntilNow()
-    const at = names.map((name) => (name === 'level' ? cooker.level : { mean: 0, sd: 1 }))
+    const at = names.map((name) => (name === 'level' ? cooker.level : this.prior.at(name)))
     const centre = Float64Array.from(at, ({ mean }) => mean)
     const spread = Float64Array.from(at, ({ sd }) => sd)
     const discrepancy = new Discrepancy(bins.map(({ timeS }) => timeS))
     const simulate = (sets: readonly Float64Array[]) => {
-      const members = sets.map((set) => this.member(withValues(MIDDLE, names, set), cooker.drift(undefined)))
+      const members = sets.map((set) => this.member(withValues(this.middle, names, set), cooker.drift(undefined)))
       return this.cookAll(setting, members).map((run) =>
         Float64Array.from(bins, ({ timeS }) => between(run.trace.probeC, timeS)),
       )
@@ -184,7 +191,7 @@ class Assimilation {
   }
 
   private member(latents: Latents, drift: Drift): Member {
-    const member = memberOf(latents, this.input, drift)
+    const member = memberOf(this.prior.tied(latents), this.input, drift)
     const { ventDelayS } = this.went
     return ventDelayS === undefined ? member : { ...member, ventDelayS }
   }
@@ -214,10 +221,10 @@ class Assimilation {
   }
 
   private leveled(z: Latents, { level }: CookerFit): Latents {
-    return { ...z, level: level.mean + level.sd * z.level }
+    return { ...this.prior.of(z), level: level.mean + level.sd * z.level }
   }
   private drawn(z: Latents, names: readonly FittedName[], fitted: Fitted): Latents {
-    return withValues(z, names, setOf(fitted, drawnAbout(fitted.fit, valuesOf(z, names))))
+    return withValues(this.prior.of(z), names, setOf(fitted, drawnAbout(fitted.fit, valuesOf(z, names))))
   }
 
   /**
@@ -233,7 +240,7 @@ class Assimilation {
     setting: Setting,
   ): Shifts {
     const { discrepancy, fit } = fitted
-    const best = this.member(withValues(MIDDLE, names, setOf(fitted, fit.u)), cooker.drift(undefined))
+    const best = this.member(withValues(this.middle, names, setOf(fitted, fit.u)), cooker.drift(undefined))
     const [likely] = this.cookAll({ ...setting, endsAtSlice: true }, [best])
     const aheadS = this.aheadS(likely as Run)
     const ahead = discrepancy.at(aheadS)
@@ -288,8 +295,9 @@ class Assimilation {
       names,
       shift,
       left,
-      best: withValues(MIDDLE, names, Float64Array.from(shift)),
+      best: withValues(this.middle, names, Float64Array.from(shift)),
       u: fit.u,
+      covariance: covarianceOf(fit, at),
       levelK: this.input.habits.levelSdK * (shift[names.indexOf('level')] ?? 0),
       driftK: pastK.reduce((sum, x) => sum + x, 0) / (pastK.length || 1),
       leftK: rms(fit.leftK),
@@ -315,6 +323,16 @@ interface Shifts {
 }
 const setOf = ({ centre, spread }: Fitted, u: Float64Array) =>
   u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
+
+function covarianceOf({ root }: MapFit, at: readonly { readonly sd: number }[]): Float64Array {
+  const n = at.length
+  const row = (i: number) => root.subarray(i * n, i * n + n)
+  const sd = (i: number) => at[i]?.sd ?? 1
+  return Float64Array.from({ length: n * n }, (_, ij) => {
+    const [i, j] = [Math.floor(ij / n), ij % n]
+    return sd(i) * sd(j) * dot(row(i), row(j))
+  })
+}
 
 const rms = (xs: Float64Array) => Math.sqrt(dot(xs, xs) / xs.length)
 

@@ -4,6 +4,7 @@
  * A Kalman filter on whole minutes, and its smoother; what is not read stays as the model draws it.
  */
 import type { CookerHabits } from './cooker'
+import type { Belief } from './cooker-memory'
 import { DRIFT_KNOT_S, type Drift, driftStep } from './cooker-path'
 import type { Chance } from './random'
 import type { Sample } from './readings'
@@ -38,36 +39,50 @@ export interface CookerFit {
   readonly drift: (own: Chance | undefined) => Drift
 }
 
+export interface CookerFitOptions {
+  readonly habits: CookerHabits
+  readonly windMpS: number
+  readonly nowS: number
+  /** The meat's level before any reading, in its own standard deviations. */
+  readonly level?: Belief
+}
+const KIND: Belief = { mean: 0, sd: 1 }
+
 export function fitCooker(
   samples: readonly Sample[],
   trendC: (timeS: number) => number,
-  { habits, windMpS, nowS }: { readonly habits: CookerHabits; readonly windMpS: number; readonly nowS: number },
+  { habits, windMpS, nowS, level = KIND }: CookerFitOptions,
 ): CookerFit {
   const step = driftStep(habits, windMpS)
   const law = lawOf(habits, step)
   const minutes = Math.floor(nowS / DRIFT_KNOT_S)
   const seen = perMinute(samples, trendC, minutes)
-  const biasVarianceK2 = habits.levelSdK ** 2
+  const { levelSdK } = habits
+  // the sensor's bias as the level lets it be expected: as wide as its kind's where nothing is remembered
+  const biasVarianceK2 = levelSdK ** 2 * (1 + SHARED_WITH_SENSOR ** 2 * (level.sd ** 2 - 1))
+  const biasMeanK = SHARED_WITH_SENSOR * levelSdK * level.mean
   const noiseK2 = SENSOR_SD_K ** 2 + habits.cycleK ** 2 / 2
   const start = {
-    mean: new Float64Array(STATES),
+    mean: Float64Array.of(0, 0, 0, biasMeanK),
     cov: diagonal([AT_MEAT_ON_SD_K ** 2, AT_MEAT_ON_SD_K ** 2, law.slopeK2, biasVarianceK2]),
   }
-  if (seen.size === 0) return unseen(habits, step, minutes)
+  if (seen.size === 0) return unseen(level, biasMeanK, biasVarianceK2, step, minutes)
   const filtered = filter(law, start, seen, noiseK2, minutes)
   const smooth = smoothed(law, filtered).map(driftK)
   const last = filtered[filtered.length - 1] as State
   const bias = last.mean[3] as number
   const leftK2 = last.cov[3 * STATES + 3] as number
   const told = 1 - Math.min(1, leftK2 / (biasVarianceK2 || 1))
+  // of the bias beside its mean, what the level has of it
+  const shared = levelSdK > 0 ? (SHARED_WITH_SENSOR * level.sd ** 2 * levelSdK ** 2) / biasVarianceK2 : 0
   const roots = { last: rootOf(last.cov), kick: rootOf(law.kick) }
   return {
     pastK: smooth,
     biasK: bias,
     biasVarianceK2: leftK2,
     level: {
-      mean: habits.levelSdK > 0 ? (SHARED_WITH_SENSOR * bias) / habits.levelSdK : 0,
-      sd: Math.sqrt(1 - SHARED_WITH_SENSOR ** 2 * told),
+      mean: level.mean + (levelSdK > 0 ? (shared * (bias - biasMeanK)) / levelSdK : 0),
+      sd: level.sd * Math.sqrt(1 - SHARED_WITH_SENSOR * shared * told),
     },
     seen: true,
     drift: (own) => driftFrom(smooth, last, law, step, roots, own),
@@ -75,13 +90,13 @@ export function fitCooker(
 }
 
 /** Nothing read: until now it ran as set, and from now on as a fire does. */
-function unseen(habits: CookerHabits, step: Step, minutes: number): CookerFit {
+function unseen(level: Belief, biasK: number, biasVarianceK2: number, step: Step, minutes: number): CookerFit {
   const pastK = new Array<number>(minutes + 1).fill(0)
   return {
     pastK,
-    biasK: 0,
-    biasVarianceK2: habits.levelSdK ** 2,
-    level: { mean: 0, sd: 1 },
+    biasK,
+    biasVarianceK2,
+    level,
     seen: false,
     drift: (own) => {
       let beforeK = 0

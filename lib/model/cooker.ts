@@ -14,6 +14,8 @@ export interface CookerHabits {
   readonly indoors: boolean
   /** From the match (or the switch) to within 8 °C of the set point. */
   readonly warmUpMin: number
+  /** Its spread in the logarithm, where that is known better than for all cookers. */
+  readonly warmUpLog?: number
   /** Time constants: of the climb with all it has, of cooling with the fire shut down, of coming back after the lid. */
   readonly climbMin: number
   readonly coolMin: number

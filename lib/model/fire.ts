@@ -1,7 +1,8 @@
 /** The fire before the meat goes on. */
 import type { CookPlan } from './cook'
-import { COOKERS, type CookerHabits, STEADY_FOR_S, steadyAfterS } from './cooker'
+import { type CookerHabits, STEADY_FOR_S, steadyAfterS } from './cooker'
 import type { Course } from './course'
+import { habitsOf } from './memory-prior'
 import { type Member, warmUpLeadS } from './spread'
 
 /** When it was lit, and how long after that it was steady, s. */
@@ -20,4 +21,4 @@ export function fireIn(habits: CookerHabits, airC: number, course: Course, { war
   return { litS: course.cold ? 0 : -Math.max(leadS, steady + STEADY_FOR_S), steadyAfterS: steady, warmUpS }
 }
 export const fireOf = (plan: CookPlan, course: Course, member: Member): Fire =>
-  fireIn(COOKERS[plan.cooker.kind], plan.surroundings.air, course, member)
+  fireIn(habitsOf(plan.cooker), plan.surroundings.air, course, member)

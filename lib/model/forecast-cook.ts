@@ -10,6 +10,7 @@ import { type Fire, fireOf } from './fire'
 import type { Forecast, ForecastOptions } from './forecast'
 import { fuelNeeded } from './fuel-need'
 import { type CookAll, cookAllBy } from './kernels'
+import { habitsOf, priorOf } from './memory-prior'
 import { MOMENT_IDS, type MomentId } from './moment-ids'
 import { medianOf } from './quantiles'
 import { settingOf } from './setting'
@@ -124,9 +125,10 @@ function memberDrawer(plan: CookPlan, geometry: Geometry, seed: number) {
   const input = {
     startC: plan.roast.start,
     thicknessSpread: geometry.thicknessSpread,
-    habits: COOKERS[plan.cooker.kind],
+    habits: habitsOf(plan.cooker),
   }
-  return (m: number) => drawMember(seed, m, input)
+  const prior = priorOf(plan.cooker)
+  return (m: number) => drawMember(seed, m, input, (draws) => prior.tied(prior.of(draws)))
 }
 
 /** The cook without what hangs on itself, for the likely time to pull and the likely length of the sear. */

@@ -2,7 +2,8 @@
  * The prior of a cook in a cooker that is remembered: what belongs to the cooker is known as the memory has it, what differs from
  * cook to cook stays as wide as it was. Without a memory every draw is a standard normal.
  */
-import type { CookerHabits } from './cooker'
+import type { CookerPlan } from './cook'
+import { COOKERS, type CookerHabits } from './cooker'
 import type { Belief, CookerMemory } from './cooker-memory'
 import type { FittedName } from './fitted'
 import { type Latents, NORMALS, type NormalName, PRIORS } from './spread'
@@ -43,9 +44,17 @@ export interface Prior {
 const STANDARD: Belief = { mean: 0, sd: 1 }
 const PLAIN: Prior = { at: () => STANDARD, of: (draws) => draws, tied: (values) => values }
 
-export function priorOf(memory: CookerMemory | undefined, habits: CookerHabits): Prior {
+/** How its kind behaves, with what is known of this one's warming up. */
+export function habitsOf({ kind, memory }: Pick<CookerPlan, 'kind' | 'memory'>): CookerHabits {
+  const { warmUp } = memory ?? {}
+  if (warmUp === undefined) return COOKERS[kind]
+  const warmUpLog = Math.hypot(warmUp.sd / warmUp.mean, WARM_UP_EACH)
+  return { ...COOKERS[kind], warmUpMin: warmUp.mean / 60, warmUpLog }
+}
+
+export function priorOf({ kind, memory }: Pick<CookerPlan, 'kind' | 'memory'>): Prior {
   if (memory === undefined) return PLAIN
-  const known = knownOf(memory, habits)
+  const known = knownOf(memory, COOKERS[kind])
   const at = (name: FittedName) => known.at[name as NormalName] ?? STANDARD
   const of = (draws: Latents) => {
     const values = { ...draws }
@@ -59,7 +68,7 @@ export function priorOf(memory: CookerMemory | undefined, habits: CookerHabits):
   return { at, of, tied: (z) => ({ ...z, time: z.time + known.timePerLevel * (z.level - level) }) }
 }
 
-function knownOf({ level, pace, tie = 0, warmUp }: CookerMemory, { levelSdK, warmUpMin }: CookerHabits) {
+function knownOf({ level, pace, tie = 0 }: CookerMemory, { levelSdK }: CookerHabits) {
   const at: Partial<Record<NormalName, Belief>> = {}
   for (const name of PACE_NAMES) at[name] = { mean: 0, sd: Math.sqrt(1 - BELONGS[name]) }
   const levelVarianceK2 = level.sd ** 2 + (1 - BELONGS.level) * levelSdK ** 2
@@ -69,13 +78,6 @@ function knownOf({ level, pace, tie = 0, warmUp }: CookerMemory, { levelSdK, war
   const paceVariance = pace.sd ** 2 * (1 - tiedShare)
   const timeLog = PRIORS.time.log
   at.time = { mean: pace.mean / timeLog, sd: Math.sqrt(1 - BELONGS.time + paceVariance / timeLog ** 2) }
-  if (warmUp) {
-    const log = PRIORS.warmUp.log
-    at.warmUp = {
-      mean: Math.log(warmUp.mean / (60 * warmUpMin)) / log,
-      sd: Math.hypot(warmUp.sd / warmUp.mean, WARM_UP_EACH) / log,
-    }
-  }
   const perK = levelVarianceK2 > 0 ? (tie * level.sd * pace.sd) / levelVarianceK2 : 0
   return { at, timePerLevel: (perK * levelSdK) / timeLog }
 }

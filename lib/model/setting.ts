@@ -1,12 +1,12 @@
 /** What every member of a cook shares: material, shape, weather, the course of the plan. */
 import type { CookPlan } from './cook'
-import { COOKERS } from './cooker'
 import type { CookerSite } from './cooker-path'
 import { courseOf } from './course'
 import type { Cut } from './cut'
 import { lethalityPerS } from './lethality'
 import { propertiesWithBone, propertyTable } from './materials'
 import { matterOf } from './meat'
+import { habitsOf } from './memory-prior'
 import type { Geometry } from './shape'
 import type { Setting } from './simulate'
 import { pressureAtPa } from './vapour'
@@ -31,7 +31,7 @@ export function settingOf(plan: CookPlan, cut: Cut, geometry: Geometry): Setting
       boneShare: cut.boneShare,
       lethalityPerS,
     }),
-    habits: COOKERS[plan.cooker.kind],
+    habits: habitsOf(plan.cooker),
     radialAt: geometry.radialAt,
     massKg: plan.roast.mass,
     site: siteOf(plan, cut),

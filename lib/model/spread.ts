@@ -155,8 +155,9 @@ export function drawLatents(seed: number, m: number): Latents {
 }
 export const driftOf = (seed: number, m: number): Chance => chanceOf(seed, m, DRIFT)
 
-export const drawMember = (seed: number, m: number, input: MemberInput): Member =>
-  memberOf(drawLatents(seed, m), input, driftOf(seed, m))
+/** `as` makes values of a cooker that is remembered out of the draws. */
+export const drawMember = (seed: number, m: number, input: MemberInput, as = (draws: Latents) => draws): Member =>
+  memberOf(as(drawLatents(seed, m)), input, driftOf(seed, m))
 
 /** The member that draws come to. */
 export function memberOf(z: Latents, { startC, thicknessSpread, habits }: MemberInput, drift: Drift): Member {
@@ -180,7 +181,7 @@ export function memberOf(z: Latents, { startC, thicknessSpread, habits }: Member
     rhoCFactor: log(PRIORS.rhoC, z.rhoC),
     timeFactor: log(PRIORS.time, z.time),
     levelK: habits.levelSdK * z.level,
-    warmUpS: habits.warmUpMin * 60 * log(PRIORS.warmUp, z.warmUp),
+    warmUpS: habits.warmUpMin * 60 * Math.exp(warmUpLog(habits) * z.warmUp),
     climbFactor: log(PRIORS.climb, z.climb),
     lossFactor: log(PRIORS.loss, z.loss),
     cyclePhase: z.cyclePhase,
@@ -227,4 +228,5 @@ export const centralMember = (startC: number, habits: CookerHabits): Member => (
 const LEAD_Z = 1.645
 /** Time to plan for warming up: 95 % of members' and ten steady minutes, rounded up to five. */
 export const warmUpLeadS = (habits: CookerHabits, steadyForS: number) =>
-  Math.ceil((habits.warmUpMin * 60 * Math.exp(PRIORS.warmUp.log * LEAD_Z) + steadyForS) / 300) * 300
+  Math.ceil((habits.warmUpMin * 60 * Math.exp(warmUpLog(habits) * LEAD_Z) + steadyForS) / 300) * 300
+const warmUpLog = (habits: CookerHabits) => habits.warmUpLog ?? PRIORS.warmUp.log

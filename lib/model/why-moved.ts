@@ -9,6 +9,7 @@ import { SHARED_WITH_SENSOR } from './cooker-fit'
 import { cholesky, solve } from './dense'
 import type { FittedName } from './fitted'
 import type { Forecast } from './forecast'
+import { type Prior, priorOf } from './memory-prior'
 import { medianOf } from './quantiles'
 import { drawLatents, type Latents, PRIORS } from './spread'
 
@@ -43,11 +44,12 @@ export function whyMoved(before: Forecast, now: Assimilated, units: UnitSystem =
   const { levelSdK } = COOKERS[before.cook.cooker.kind]
   const fit = now.fit ?? cookerAlone(now.cooker, levelSdK)
   if (!pulls || !fit || !Number.isFinite(byS)) return { byS: Number.isFinite(byS) ? byS : 0, reasons: [] }
+  const prior = priorOf(before.cook.cooker)
   const perSd = effects(before, pulls)
   const reasons = (Object.keys(GROUPS) as Group[])
     .map((group) => ({
       group,
-      byS: group === 'cooker' ? cookerEffect(fit, perSd, levelSdK) : effectOf(GROUPS[group], fit, perSd),
+      byS: group === 'cooker' ? cookerEffect(fit, perSd, levelSdK, prior) : effectOf(GROUPS[group], fit, perSd, prior),
     }))
     .filter((reason) => Math.abs(reason.byS) >= Math.max(WORTH_S, WORTH_SHARE * Math.abs(byS)))
     .sort((a, b) => Math.abs(b.byS) - Math.abs(a.byS))
@@ -66,18 +68,25 @@ function cookerAlone({ seen, biasK, pastK }: Assimilated['cooker'], levelSdK: nu
   return { names: [], shift: [], levelK: SHARED_WITH_SENSOR * biasK, driftK }
 }
 
-const effectOf = (names: readonly FittedName[], fit: Found, perSd: ReadonlyMap<FittedName, number>) =>
-  names.reduce((sum, name) => sum + (perSd.get(name) ?? 0) * shiftOf(fit, name), 0)
+type PerSd = ReadonlyMap<FittedName, number>
+const effectOf = (names: readonly FittedName[], fit: Found, perSd: PerSd, { at }: Prior) =>
+  names.reduce((sum, name) => {
+    const { mean, sd } = at(name)
+    const found = fit.names.includes(name) ? (shiftOf(fit, name) - mean) / sd : 0
+    return sum + (perSd.get(name) ?? 0) * found
+  }, 0)
 /** Level and drift together. */
-function cookerEffect(fit: Found, perSd: ReadonlyMap<FittedName, number>, levelSdK: number) {
-  return levelSdK > 0 ? ((perSd.get('level') ?? 0) * (fit.levelK + fit.driftK)) / levelSdK : 0
+function cookerEffect(fit: Found, perSd: PerSd, levelSdK: number, { at }: Prior) {
+  if (levelSdK === 0) return 0
+  const { mean, sd } = at('level')
+  return ((perSd.get('level') ?? 0) * ((fit.levelK + fit.driftK) / levelSdK - mean)) / sd
 }
 const shiftOf = ({ names, shift }: Found, name: FittedName) => shift[names.indexOf(name)] ?? 0
 /** What is drawn between 0 and 1, in standard deviations of that. */
 const drawOf = (z: Latents, name: FittedName) => (name === 'probeAt' ? (z.probeAt - 0.5) * Math.sqrt(12) : z[name])
 
 /** Of ln(pull) on all draws, by least squares over the members; times the median, s. */
-function effects({ seed, members }: Forecast, pulls: Float64Array): ReadonlyMap<FittedName, number> {
+function effects({ seed, members }: Forecast, pulls: Float64Array): PerSd {
   const n = ALL.length
   const middleS = medianOf(pulls)
   const normal = new Float64Array(n * n)
