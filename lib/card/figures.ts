@@ -29,7 +29,7 @@ const coreOf = (stage: Stage | undefined) =>
   stage && 'until' in stage && 'core' in stage.until ? stage.until.core : null
 
 /** What the probe reads at a moment, in every member that gets there. */
-function probeAt(f: Forecast, moment: MomentId): Figure | null {
+export function probeAt(f: Forecast, moment: MomentId): Figure | null {
   const times = f.moments[moment]
   const { startS, stepS, count, probeC } = f.trace
   if (!times) return null
