@@ -9,10 +9,13 @@ import { listenForVersions } from '@/lib/data/version-listeners'
 import type { Layout } from '@/lib/day/layout'
 import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
+import { type SessionDay, sessionDay } from '@/lib/session/session-day'
 import { type Instant, instant } from '@/lib/units'
+import type { ServerState } from '../set/set-feed'
 import { layoutReady } from '../workbench'
 import { isHeard } from './live-answer'
 import { askLive } from './live-pool'
+import { LiveSession } from './live-session'
 import { differs } from './worth-telling'
 
 export type LiveEvent =
@@ -24,11 +27,14 @@ export interface OpenDay {
   readonly document: ShootDocument
   readonly shoot: Shoot
   readonly layout: Layout
+  readonly session: SessionDay
 }
 
 /** Readings that come thick and fast share a forecast; one alone is answered at once. */
 const LEAST_APART_MS = 2000
 const TICK_MS = 60_000
+/** Who is called and alerted is looked at so often here; phones do it by themselves. */
+const STEP_MS = 5000
 /** A day that nobody watches or writes to is let go. */
 const IDLE_MS = 30 * TICK_MS
 const nowMs = (): Instant => instant(Date.now())
@@ -43,6 +49,7 @@ export class LiveDay {
   readonly #gone: () => void
   readonly #listeners = new Set<LiveListener>()
   readonly #stops: (() => void)[]
+  readonly #session = new LiveSession()
   #open: Promise<OpenDay> | undefined
   #lines: KeptLine[] = []
   #sent = 0
@@ -62,10 +69,13 @@ export class LiveDay {
     }
     const tick = setInterval(() => this.#tick(), TICK_MS)
     tick.unref()
+    const step = setInterval(() => this.#session.step(nowMs()), STEP_MS)
+    step.unref()
     this.#stops = [
       listen(shootId, (lines) => hear(lines)),
       listenForVersions(shootId, (version) => this.#newVersion(version)),
       () => clearInterval(tick),
+      () => clearInterval(step),
     ]
     this.#told = this.#remember().then((last) => {
       hear = (lines) => this.#hear(lines)
@@ -92,6 +102,14 @@ export class LiveDay {
     await this.#told
     return this.#last
   }
+  /** Who is called and who owns what; null where the day cannot be laid out. */
+  async state(): Promise<ServerState | null> {
+    await this.#told
+    const day = await this.opened().catch(() => null)
+    if (!day) return null
+    await this.#session.open(this.#shootId, day.version, day.session)
+    return this.#session.state(nowMs())
+  }
   /** Hears what is told from now on; returns how to stop. */
   hear(listener: LiveListener): () => void {
     this.#listeners.add(listener)
@@ -108,12 +126,14 @@ export class LiveDay {
   async #remember(): Promise<AppliedForecast | null> {
     this.#last = await lastForecast(this.#shootId)
     this.#lines = [...(await loadLog(this.#shootId, 0))]
+    this.#session.hear(this.#lines)
     return this.#last
   }
   #hear(lines: readonly KeptLine[]) {
     const after = this.#lines.at(-1)?.position ?? 0
     const fresh = lines.filter(({ position }) => position > after)
     this.#lines.push(...fresh)
+    this.#session.hear(fresh)
     if (fresh.some(isHeard)) this.wake()
   }
   #newVersion(version: number) {
@@ -153,6 +173,7 @@ export class LiveDay {
   async #forecast(): Promise<void> {
     await this.#told
     const day = await this.opened()
+    await this.#session.open(this.#shootId, day.version, day.session)
     const now = nowMs()
     const { lines: _, ...before } = this.#last?.forecast ?? { lines: null }
     const asked = {
@@ -179,6 +200,7 @@ export class LiveDay {
     await keepForecast(this.#shootId, step).catch((fault) => console.error(fault))
     this.#last = step
     const { after: _, ...told } = step
+    this.#session.forecast(told)
     this.#tell({ forecast: told })
   }
   #tell(event: LiveEvent) {
@@ -195,5 +217,6 @@ async function openDay(shootId: string): Promise<OpenDay> {
   if (!parsed.ok) throw new BorderError('invalid', { problems: parsed.problems })
   const laid = await layoutReady(parsed.value)
   if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
-  return { version, document, shoot: parsed.value, layout: laid.layout }
+  const { layout } = laid
+  return { version, document, shoot: parsed.value, layout, session: sessionDay(parsed.value, layout) }
 }

@@ -24,13 +24,15 @@ export async function loadSet(shootId: string): Promise<SetPage> {
   if (!laid.ok) return { open, units, ok: false, problems: laid.problems }
   const { layout } = laid
   const facts = factsOfBoard(open.shoot, forecastsBehind(open.shoot, layout), layout, units)
-  const latest = await liveDay(shootId).latest()
+  const live = liveDay(shootId)
+  const [latest, state] = [await live.latest(), await live.state()]
   const { start, meatOn, lidOpenings } = layout
   const opening: SetOpening = {
     version: open.version,
     day: sessionDay(open.shoot, layout),
     forecast: latest && { id: latest.id, at: latest.at, forecast: latest.forecast },
     people: facts.people,
+    state,
     now: instant(Date.now()),
     plan: { document: open.document, layout: { start, meatOn, lidOpenings } },
   }

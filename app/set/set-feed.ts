@@ -48,6 +48,17 @@ export interface SetFeed {
   choose(person: string): void
 }
 
+export type SoundAlert = Effect & { readonly do: 'sound-alert' }
+/** An alert, and when it came up. */
+export interface Raised {
+  readonly effect: SoundAlert
+  readonly at: number
+}
+/** Who is called and who owns what, as the server sees it; `raised`: what nobody has seen to yet. */
+export interface ServerState extends Pick<Session, 'now' | 'calls' | 'alerts' | 'load'> {
+  readonly raised: readonly Raised[]
+}
+
 /** All that a screen of the set needs to open; what `GET /api/shoots/ID/set-day` answers. */
 export interface SetOpening {
   readonly version: number
@@ -55,6 +66,7 @@ export interface SetOpening {
   readonly forecast: { readonly id: string; readonly at: Instant; readonly forecast: LiveForecast } | null
   readonly people: readonly { readonly id: string; readonly name?: string; readonly roles: readonly string[] }[]
   readonly now: Instant
+  readonly state?: ServerState | null
   /** With it a device that is cut off works out its own forecast. */
   readonly plan?: {
     readonly document: ShootDocument

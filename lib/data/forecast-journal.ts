@@ -36,6 +36,16 @@ async function linesOf(shootId: string): Promise<readonly string[]> {
   const text = await readFile(fileOf(folder, shootId), 'utf8').catch(() => '')
   return text.trimEnd().split('\n')
 }
+/** Every forecast that was applied since. */
+export async function forecastsSince(shootId: string, since: number): Promise<AppliedForecast[]> {
+  const { folder } = await database()
+  const text = await readFile(fileOf(folder, shootId), 'utf8').catch(() => '')
+  return text.split('\n').flatMap((line) => {
+    const read = line === '' ? undefined : readLine(line)
+    return read && read.at >= since ? [read] : []
+  })
+}
+
 /** The last whole line; one that a power cut left half written does not count. */
 export async function lastForecast(shootId: string): Promise<AppliedForecast | null> {
   for (const line of [...(await linesOf(shootId))].reverse()) {

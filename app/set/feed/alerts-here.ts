@@ -1,5 +1,5 @@
 import type { Effect, Session } from '@/lib/session/session'
-import type { Raised, SoundAlert } from './store'
+import type { Raised, SoundAlert } from '../set-feed'
 
 /** What tells a person of an alert. */
 export interface Alarm {
@@ -34,6 +34,14 @@ export class AlertsHere {
     if (alerts.length > 0) this.raised = [...this.raised, ...alerts.map((effect) => ({ effect, at }))].slice(-MOST)
     for (const effect of alerts) this.#tell(effect, isOld)
     for (const effect of effects) if (effect.do === 'notify') this.#notify(effect)
+  }
+  /** What came up on the server while this device was not there: shown, and sounded where it is fresh. */
+  missed(raised: readonly Raised[]): void {
+    const known = new Set(this.raised.map(({ effect }) => effect.key))
+    const news = raised.filter(({ effect }) => !known.has(effect.key))
+    this.raised = [...this.raised, ...news].slice(-MOST)
+    const since = this.here.now() - FRESH_MS
+    for (const { effect, at } of news) this.#tell(effect, at <= since)
   }
   /** Somebody says who they are. */
   chosen(): void {

@@ -3,8 +3,8 @@ import { EMPTY_LOG, type Line, merge } from '@/lib/log/log'
 import { reduce } from '@/lib/session/reduce'
 import { type Effect, openSession, type Session, type SessionEvent, withLog } from '@/lib/session/session'
 import type { Instant } from '@/lib/units'
-import type { SetOpening } from '../set-feed'
-import { openedSession, withForecast } from './opened-session'
+import type { ServerState, SetOpening } from '../set-feed'
+import { openedSession, withForecast, withServer } from './opened-session'
 import type { KeptDay } from './store'
 
 /** What effects an event had, and those that came up long before. */
@@ -18,6 +18,7 @@ export class DayHere {
   #serverAt = 0
   /** Lines that wait until the log is through: half a log would call people for nothing. */
   #held: Line[] | null = []
+  #state: ServerState | null = null
 
   constructor(
     opening: SetOpening,
@@ -62,7 +63,17 @@ export class DayHere {
     const held = this.#held
     if (!this.isOpen || !held) return
     this.#held = null
+    if (this.#state) this.session = withServer(this.session, this.#state)
+    this.#state = null
     if (held.length > 0) this.#apply(held, now)
+  }
+  /** Where the server stands; it counts as soon as the log is through. */
+  serverState(state: ServerState, now: Instant): void {
+    if (!this.isOpen) return
+    this.#state = state
+    if (this.#held) return
+    this.hold()
+    this.release(now)
   }
   /** The server refused it: it stays on this device, and is no part of the day. */
   drop(id: EntryId): void {

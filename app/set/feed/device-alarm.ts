@@ -1,7 +1,7 @@
+import type { SoundAlert } from '../set-feed'
 import type { Alarm } from './alerts-here'
 import { showNotification } from './notify'
 import { Sound } from './sound'
-import type { SoundAlert } from './store'
 import { TONES } from './tones'
 
 const TITLES = { standby: 'Standby', roll: 'Roll', trouble: 'Look to it' } as const

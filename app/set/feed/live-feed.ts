@@ -146,6 +146,7 @@ export class LiveFeed implements SetFeed {
     await Promise.all([this.#through.given, this.#refreshed.given])
     if (this.#stopped) return
     this.#day.open(this.#opening, kept.day, this.now())
+    this.#alerts.missed(this.#opening.state?.raised ?? [])
     this.#merged.opened(this.#day.session.told.told)
     if (this.#connected !== null) this.#day.release(this.now())
     this.#tick()
@@ -300,6 +301,8 @@ export class LiveFeed implements SetFeed {
     if (isNew) this.#day.newDay(opening, this.now())
     if (isNew) this.device.newDay()
     if (opening.forecast) this.#day.serverForecast(opening.forecast, this.now())
+    if (opening.state) this.#day.serverState(opening.state, this.now())
+    if (opening.state && this.#day.isOpen) this.#alerts.missed(opening.state.raised)
   }
 
   async #sent(documents: readonly EntryDocument[], receipt: Receipt | null): Promise<void> {

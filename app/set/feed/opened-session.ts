@@ -2,7 +2,7 @@ import { EMPTY_LOG, type Line, type Log, merge } from '@/lib/log/log'
 import { reduce } from '@/lib/session/reduce'
 import { type Effect, openSession, type Session, withLog } from '@/lib/session/session'
 import { type Instant, instant } from '@/lib/units'
-import type { SetOpening } from '../set-feed'
+import type { ServerState, SetOpening } from '../set-feed'
 import type { KeptDay } from './store'
 
 /** What came up longer ago than this while the screen was shut is shown, and makes no noise. */
@@ -17,7 +17,7 @@ interface Opened {
 
 /** The day as it stands when a screen opens on it, from where it was left, as if it had run on till now. */
 export function openedSession(opening: SetOpening, kept: KeptDay | null, log: Log, now: Instant): Opened {
-  const left = kept?.state ? { ...openSession(kept.opening.day), ...kept.state } : openSession(opening.day)
+  const left = leftAt(opening, kept)
   const before = instant(Math.max(left.now, now - OLD_MS))
   const { forecast } = opening
   const then = knowing(left, linesUntil(log, before), forecast && forecast.at <= before ? forecast : null)
@@ -30,6 +30,19 @@ export function openedSession(opening: SetOpening, kept: KeptDay | null, log: Lo
   )
   return { session, old, fresh }
 }
+
+/** Where this device left off, or where the server stands, if that is later: what is over is not told anew. */
+function leftAt({ day, state }: SetOpening, kept: KeptDay | null): Session {
+  const here = kept?.state ? { ...openSession(kept.opening.day), ...kept.state } : openSession(day)
+  return state && state.now > here.now ? withServer({ ...here, announced: day, day, now: state.now }, state) : here
+}
+/** What only this device has raised stays, and ends as soon as nothing needs it. */
+export const withServer = (session: Session, { calls, alerts, load }: ServerState): Session => ({
+  ...session,
+  calls: { ...session.calls, ...calls },
+  alerts: { ...session.alerts, ...alerts },
+  load,
+})
 
 /** When it could be known here: sent by then, or written here. */
 const linesUntil = (log: Log, at: Instant): Log =>

@@ -1,19 +1,13 @@
 import type { EntryDocument } from '@/lib/log/entry'
 import type { Receipt } from '@/lib/log/log'
-import type { Effect, Session } from '@/lib/session/session'
-import type { SetOpening } from '../set-feed'
+import type { Session } from '@/lib/session/session'
+import type { Raised, SetOpening } from '../set-feed'
 
 /** A line as the device keeps it. Without a receipt it waits to be sent; with a sentence the server refused it. */
 export interface KeptLine {
   readonly document: EntryDocument
   readonly receipt?: Receipt
   readonly refused?: string
-}
-export type SoundAlert = Effect & { readonly do: 'sound-alert' }
-/** An alert as it came up here. */
-export interface Raised {
-  readonly effect: SoundAlert
-  readonly at: number
 }
 /** Where the day stood when it was last kept. */
 export interface KeptDay {

@@ -250,6 +250,52 @@ describe('alerts on a phone', () => {
     expect(late.alarm.keys).not.toContain(CALLED)
     expect(shown(late).sounding?.key).toBe(CALLED)
   })
+  it('have the owner that the server has, on a phone that opens late or comes back', async () => {
+    const { time, server } = setUp({
+      forecast: { ...SLICE, forecast: forecastOf({ turn: 10, 'first-slice': 300 }, 0) },
+    })
+    const [watched, back] = [new Phone(server), new Phone(server)]
+    await watched.start('stylist')
+    await back.start('presenter')
+    await time.run(30)
+    server.cut()
+    await time.run(minutes(12))
+    const { now, calls, alerts, load } = shown(watched).session
+    const [alert] = Object.values(alerts)
+    if (!alert) throw new Error('no alert came up')
+    expect(alert.asked.length).toBeGreaterThan(1)
+    const late = new Phone(server)
+    await late.start('presenter')
+    await time.run(5)
+    expect(shown(late).session.alerts[alert.id]?.owner).not.toBe(alert.owner)
+    const acknowledged = { ...alert, state: 'acknowledged' as const }
+    server.opening = {
+      ...server.opening,
+      state: { now, calls, alerts: { [alert.id]: acknowledged }, load, raised: [] },
+    }
+    server.reached = true
+    const next = new Phone(server)
+    await next.start('presenter')
+    await time.run(20)
+    for (const phone of [next, back])
+      expect(shown(phone).session.alerts[alert.id]).toMatchObject({ owner: alert.owner, state: 'acknowledged' })
+    expect(next.alarm.keys).toEqual([])
+  })
+  it('that came up on the server just now sound on a phone that opens, once', async () => {
+    const { time, server } = setUp({ forecast: SLICE })
+    const first = new Phone(server)
+    await first.start('cam-1')
+    await time.run(minutes(13))
+    const { now, calls, alerts, load } = shown(first).session
+    const effect = shown(first).sounding
+    if (!effect) throw new Error('nothing sounded')
+    server.opening = { ...server.opening, state: { now, calls, alerts, load, raised: [{ effect, at: now - 30_000 }] } }
+    const late = new Phone(server)
+    await late.start('cam-1')
+    await time.run(60)
+    expect(late.alarm.keys).toEqual([CALLED])
+    expect(shown(late).sounding?.key).toBe(CALLED)
+  })
   it('heed marks of the log that come only after the screen is there', async () => {
     const { time, server } = setUp({
       forecast: { ...SLICE, forecast: forecastOf({ turn: -30, 'first-slice': 300 }, 0) },

@@ -1,5 +1,4 @@
 import { requireShoot } from '@/lib/data/load-log'
-import { sessionDay } from '@/lib/session/session-day'
 import { instant } from '@/lib/units'
 import { liveDay } from '../../../../live/live-days'
 import type { SetOpening } from '../../../../set/set-feed'
@@ -13,15 +12,16 @@ export const GET = (_request: Request, { params }: { params: Promise<{ id: strin
     const { id } = await params
     await requireShoot(id)
     const live = liveDay(id)
-    const { version, document, shoot, layout } = await live.opened()
+    const { version, document, shoot, layout, session } = await live.opened()
     const latest = await live.latest()
     const { start, meatOn, lidOpenings } = layout
     const opening: SetOpening = {
       version,
-      day: sessionDay(shoot, layout),
+      day: session,
       forecast: latest && { id: latest.id, at: latest.at, forecast: latest.forecast },
       people: (shoot.people ?? []).map(({ id: person, name, roles }) => ({ id: person, name, roles })),
       plan: { document, layout: { start, meatOn, lidOpenings } },
+      state: await live.state(),
       now: instant(Date.now()),
     }
     return Response.json(opening, { headers: { 'cache-control': 'no-store' } })

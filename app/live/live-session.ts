@@ -1,0 +1,99 @@
+import 'server-only'
+import { type AppliedForecast, forecastsSince } from '@/lib/data/forecast-journal'
+import type { KeptLine } from '@/lib/data/log-journal'
+import type { Line } from '@/lib/log/log'
+import { readEntry } from '@/lib/log/read-entry'
+import { reduce } from '@/lib/session/reduce'
+import { openSession, type Session, type SessionEvent } from '@/lib/session/session'
+import type { SessionDay } from '@/lib/session/session-day'
+import { type Instant, instant } from '@/lib/units'
+import type { Raised, ServerState } from '../set/set-feed'
+
+type Told = Omit<AppliedForecast, 'after'>
+type Heard = { readonly at: number } & ({ readonly line: Line } | { readonly told: Told })
+
+/** After a start the day is lived again from its journals, in steps so long, and no further back. */
+const LIVED_STEP_MS = 60_000
+const LIVED_MS = 18 * 3_600_000
+/** After so many steps others have their turn. */
+const STEPS_AT_ONCE = 20
+const MOST_RAISED = 60
+
+/** Who is called and alerted, as the server sees the day: where a phone that opens late goes on from. */
+export class LiveSession {
+  #session: Session | null = null
+  #version = 0
+  #opened: Promise<void> | null = null
+  #isLived = false
+  #raised: readonly Raised[] = []
+  #waiting: Heard[] = []
+
+  hear(lines: readonly KeptLine[]): void {
+    for (const { document, received, sent } of lines) {
+      const read = readEntry(document)
+      const receipt = { received: instant(received), sent: instant(sent) }
+      if (read.ok) this.#waiting.push({ at: received, line: { entry: read.value, document, receipt } })
+    }
+  }
+  forecast(told: Told): void {
+    this.#waiting.push({ at: told.at, told })
+  }
+  /** The day as it is announced now. */
+  async open(shootId: string, version: number, day: SessionDay): Promise<void> {
+    const isNewer = version > this.#version
+    this.#version = Math.max(version, this.#version)
+    this.#opened ??= this.#relive(shootId, day)
+    await this.#opened
+    const at = this.#session?.now
+    if (isNewer && at && this.#session?.announced !== day) this.#reduce({ id: `day/${version}`, at, kind: 'day', day })
+  }
+  /** What was heard takes effect, and what is due is raised. */
+  step(now: Instant): void {
+    if (this.#isLived) this.#live(this.#waiting.splice(0), now)
+  }
+  state(now: Instant): ServerState | null {
+    this.step(now)
+    const session = this.#session
+    if (!session) return null
+    const { calls, alerts, load } = session
+    return { now, calls, alerts, load, raised: this.#raised.filter((one) => isOpen(session, one)) }
+  }
+
+  async #relive(shootId: string, day: SessionDay): Promise<void> {
+    this.#session = openSession(day)
+    const now = Date.now()
+    const since = now - LIVED_MS
+    const kept = await forecastsSince(shootId, since)
+    const heard = this.#waiting.splice(0)
+    const known = new Set(heard.map((one) => ('told' in one ? one.told.id : '')))
+    const told = kept.filter(({ id }) => !known.has(id)).map((step): Heard => ({ at: step.at, told: step }))
+    const all = [...heard, ...told].sort((a, b) => a.at - b.at)
+    const first = all.find(({ at }) => at >= since)?.at ?? now
+    for (let [at, i] = [first, 0]; at < now; at += LIVED_STEP_MS, i++) {
+      const later = all.findIndex((one) => one.at > at)
+      this.#live(all.splice(0, later < 0 ? all.length : later), instant(at))
+      if (i % STEPS_AT_ONCE === 0) await new Promise((done) => setImmediate(done))
+    }
+    this.#live(all, instant(now))
+    this.#isLived = true
+  }
+  #live(heard: readonly Heard[], at: Instant): void {
+    const lines = heard.flatMap((one) => ('line' in one ? [one.line] : []))
+    const last = lines.at(-1)
+    if (last) this.#reduce({ id: last.entry.id, at, kind: 'lines', lines })
+    for (const one of heard)
+      if ('told' in one) this.#reduce({ id: one.told.id, at, kind: 'forecast', forecast: one.told.forecast })
+    this.#reduce({ id: `tick/${at}`, at, kind: 'tick' })
+  }
+  #reduce(event: SessionEvent): void {
+    if (!this.#session) return
+    const [session, effects] = reduce(this.#session, event)
+    this.#session = session
+    const raised = effects.flatMap((effect) => (effect.do === 'sound-alert' ? [{ effect, at: event.at }] : []))
+    this.#raised = [...this.#raised, ...raised].slice(-MOST_RAISED)
+  }
+}
+
+/** Nobody has seen to it yet. */
+const isOpen = ({ alerts, calls }: Session, { effect }: Raised): boolean =>
+  alerts[effect.call] ? alerts[effect.call]?.state === 'open' : calls[effect.call]?.state === effect.tone
