@@ -1,6 +1,6 @@
 'use client'
 import type { LinkRole } from '@/lib/data/links'
-import type { QrDrawing } from '@/lib/data/qr'
+import type { QrDrawing } from '@/lib/export/qr'
 
 export interface ShownCode {
   readonly name: string

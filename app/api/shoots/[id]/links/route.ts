@@ -2,10 +2,10 @@ import { roleOf } from '@/lib/data/access'
 import { BorderError } from '@/lib/data/border-error'
 import { calendarPath } from '@/lib/data/calendar-keys'
 import { doorAddresses } from '@/lib/data/door-addresses'
-import { expiryFor, LINK_ROLES, type LinkRole, makeLink } from '@/lib/data/links'
+import { expiryFor, LINK_ROLES, type LinkRole, linksOf, makeLink } from '@/lib/data/links'
 import { loadShoot } from '@/lib/data/load-shoot'
-import { qrOf } from '@/lib/data/qr'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
+import { qrOf } from '@/lib/export/qr'
 import { answer, readBody } from '../../../border'
 
 export const dynamic = 'force-dynamic'
@@ -17,10 +17,14 @@ export const POST = (request: Request, { params }: { params: Promise<{ id: strin
     const { person, role, origin } = await readBody(request)
     const saved = await loadShoot(id)
     if (!saved) throw new BorderError('not-found')
+    const isOwner = roleOf(await visitorOf(request.headers), id) === 'owner'
+    const who = personIn(saved.document.people, person)
+    const former = (await linksOf(id)).find((link) => link.person === who)
+    if (former?.role === 'producer' && !isOwner) refuse('/person', 'Only the owner changes the link of a producer.')
     const wanted = {
       shoot: id,
-      person: personIn(saved.document.people, person),
-      role: roleFor(role, roleOf(await visitorOf(request.headers), id) === 'owner'),
+      person: who,
+      role: roleFor(role, isOwner),
       expires: expiryFor(String(saved.document.date)),
     }
     const at = originFor(request, origin)
