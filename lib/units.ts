@@ -37,8 +37,10 @@ export const fromFahrenheit = (f: number) => celsius((f - 32) / 1.8)
 /** International avoirdupois pound and inch (1959 agreement), exact. */
 const KG_PER_LB = 0.45359237
 const M_PER_INCH = 0.0254
+/** US customary cup, a sixteenth of the gallon of 231 cubic inches [nist-hb44]. */
+const M3_PER_CUP = (231 * M_PER_INCH ** 3) / 16
 
-export type Dimension = 'temperature' | 'mass' | 'length' | 'duration' | 'speed' | 'share'
+export type Dimension = 'temperature' | 'mass' | 'length' | 'volume' | 'duration' | 'speed' | 'share'
 type Scale = { readonly suffixes: readonly string[]; readonly toSi: (n: number) => number }
 const linear = (factor: number, ...suffixes: string[]): Scale => ({ suffixes, toSi: (n) => n * factor })
 const SCALES: Record<Dimension, readonly Scale[]> = {
@@ -56,6 +58,16 @@ const SCALES: Record<Dimension, readonly Scale[]> = {
     linear(0.01, 'cm'),
     linear(0.001, 'mm'),
   ],
+  volume: [
+    linear(1e-3, 'l', 'litre', 'litres', 'liter', 'liters'),
+    linear(M3_PER_CUP, 'cup', 'cups'),
+    linear(1e-4, 'dl'),
+    linear(M3_PER_CUP / 8, 'floz'),
+    linear(M3_PER_CUP / 16, 'tbsp', 'tbsps', 'tablespoon', 'tablespoons'),
+    linear(1e-5, 'cl'),
+    linear(M3_PER_CUP / 48, 'tsp', 'tsps', 'teaspoon', 'teaspoons'),
+    linear(1e-6, 'ml', 'millilitre', 'millilitres', 'milliliter', 'milliliters'),
+  ],
   duration: [
     linear(3600, 'h', 'hr', 'hrs', 'hour', 'hours'),
     linear(60, 'min', 'mins', 'minute', 'minutes'),
@@ -65,11 +77,12 @@ const SCALES: Record<Dimension, readonly Scale[]> = {
   share: [linear(0.01, '%')],
 }
 /** Dimensions that people write in two steps, the larger unit first: "2 h 30 min", "1 lb 8 oz". */
-const COMPOUND: readonly Dimension[] = ['duration', 'mass', 'length']
+const COMPOUND: readonly Dimension[] = ['duration', 'mass', 'length', 'volume']
 const EXAMPLE: Record<Dimension, readonly [string, string]> = {
   temperature: ['150 °C', '300 °F'],
   mass: ['3.2 kg', '7 lb'],
   length: ['12 cm', '4.7 in'],
+  volume: ['30 ml', '2 tbsp'],
   duration: ['75 min', '2 h 30 min'],
   speed: ['3 m/s', '7 mph'],
   share: ['65 %', '40 %'],
@@ -154,6 +167,8 @@ function echoed(n: number, dimension: Dimension): readonly [string, string] {
       return [`${n} kg`, `${Math.max(0.5, Math.round((2 * n) / KG_PER_LB) / 2)} lb`]
     case 'length':
       return [`${n} cm`, `${Number(((n * 0.01) / M_PER_INCH).toPrecision(2))} in`]
+    case 'volume':
+      return [`${n} ml`, `${n} tbsp`]
     case 'duration':
       return [`${n} min`, n <= 12 ? `${n} h` : EXAMPLE.duration[1]]
     case 'speed':

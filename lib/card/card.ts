@@ -7,6 +7,7 @@ import { cautionsFor } from './cautions'
 import { checkSentence } from './check-sentence'
 import type { Caution, CheckedClaim } from './claim'
 import { topicLeftBy } from './read-claims'
+import { type RecipePart, recipePart } from './recipe-part'
 import { type DayPart, timeLine } from './time-line'
 import { sentencesOf } from './tokens'
 import { writtenIntro, writtenSteps, writtenTitle } from './write-steps'
@@ -36,9 +37,8 @@ export interface Card {
   /** "Serves 8.", empty where the author says nothing of it. */
   readonly serves: CardStep
   readonly timeLine: readonly DayPart[]
-  readonly ingredients: readonly { readonly what: string; readonly much: string }[]
   readonly steps: readonly CardStep[]
-  readonly kit: readonly string[]
+  readonly recipe: RecipePart
   readonly cautions: readonly Caution[]
 }
 export type Forecasts = ReadonlyMap<string, Forecast>
@@ -72,20 +72,22 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
   const written = planSteps(forecast, cut)
   const authored = (id: string, text: string | undefined, fallback: string): CardStep =>
     text?.trim() ? { id, text: text.trim(), by: 'author', override: [] } : planStep(id, fallback)
-  return {
-    cook: cook.id,
+  const of = {
     cut: cut.name,
     animal: cut.animal,
     boneShare: cut.boneShare,
-    doneness: cook.target?.doneness ?? null,
     authority: shoot.authority ?? 'US',
+  }
+  return {
+    ...of,
+    cook: cook.id,
+    doneness: cook.target?.doneness ?? null,
     title: authored('title', own.title, writtenTitle(forecast, cut)),
     intro: authored('intro', own.intro, writtenIntro(forecast)),
     serves: planStep('serves', servesText(own)),
     timeLine: timeLine(forecast),
-    ingredients: (own.ingredients ?? []).filter(({ what }) => what.trim() !== ''),
     steps: mergeSteps(written, own.steps ?? []),
-    kit: kitOf(forecast),
+    recipe: recipePart(shoot, of, forecast),
     cautions: cautionsFor(shoot, forecasts),
   }
 }
@@ -102,12 +104,6 @@ export function stepOrder(shoot: Shoot, card: Card, forecasts: Forecasts): strin
 
 const servesText = (own: Author) =>
   own.serves === undefined || /\bserves\b/i.test(own.intro ?? '') ? '' : `Serves ${own.serves}.`
-
-function kitOf(f: Forecast): string[] {
-  const charcoal = f.cook.cooker.kind.endsWith('charcoal')
-  const probe = f.cook.stages.some((s) => s.do === 'roast' && s.probe)
-  return [...(charcoal ? ['charcoal'] : []), ...(probe ? ['a probe thermometer'] : [])]
-}
 
 /** Every text of the card that makes claims, in reading order. */
 export const claimTexts = (card: Card): readonly CardStep[] => [card.title, card.serves, card.intro, ...card.steps]

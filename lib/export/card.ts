@@ -1,15 +1,12 @@
 import { type Card, claimTexts } from '../card/card'
 import type { CheckedClaim, FindingKind } from '../card/claim'
-import { shareMeeting } from '../card/coldest'
+import { type DonenessRow, donenessRows } from '../card/doneness-rows'
+import { howToKnow, type KnowRow } from '../card/how-to-know'
 import { type CardSentence, printable, printableSteps, printedText } from '../card/printable-steps'
+import { type RecipePart, thickWords } from '../card/recipe-part'
+import type { SizeTable } from '../card/sizes'
 import type { DayPart } from '../card/time-line'
-import { shareWords } from '../card/wording'
-import { DONENESS_RANGES, type DonenessRange, wordsFor } from '../model/doneness'
 import type { Forecast } from '../model/forecast'
-import { minimumFor } from '../model/minimums'
-import { medianOf, spreadOf } from '../model/quantiles'
-import { celsius, formatLength, formatMass, formatTempBoth, kilograms, metres } from '../units'
-import { bothMasses } from './amounts'
 import { type CardTimes, cardTimes } from './card-times'
 import { drawCutFace, SLICE_WIDTH } from './cut-face'
 import type { Drawing, Mark } from './drawing'
@@ -29,13 +26,6 @@ export interface CardLine {
   /** Printed against the check, as the author's own statement. */
   readonly own: boolean
 }
-export interface DonenessRow {
-  readonly word: string
-  readonly middle: string
-  readonly offHeat: string
-  readonly authority: string
-  readonly here: boolean
-}
 /** The recipe card as values, for page and paper alike: what is contradicted is not in it. */
 export interface CardModel {
   readonly title: string
@@ -44,8 +34,14 @@ export interface CardModel {
   readonly timeLine: readonly DayPart[]
   readonly ingredients: readonly { readonly what: string; readonly much: string; readonly other: string }[]
   readonly notes: readonly string[]
+  /** Servings, yield, allergens, nutrition, storage and kit, for page, paper and files. */
+  readonly recipe: RecipePart
   readonly steps: readonly CardLine[]
   readonly doneness: readonly DonenessRow[]
+  /** Temperatures to go by, stage by stage. */
+  readonly howToKnow: readonly KnowRow[]
+  /** Times for other sizes and cookers; null where they are not worked out. */
+  readonly sizes: SizeTable | null
   /** At the fire and of the minimum; those of keeping and cleaning stand apart. */
   readonly cautions: readonly string[]
   readonly housekeeping: readonly string[]
@@ -62,6 +58,7 @@ export interface CardSources {
   readonly forecast: Forecast
   /** "15 May 2027". */
   readonly date: string
+  readonly sizes?: SizeTable | undefined
   readonly published?: Published
 }
 
@@ -111,43 +108,6 @@ function linesOf(card: Card, checked: readonly CheckedClaim[]): CardLine[] {
   })
 }
 
-/** The middle of what cooks mean by a word; the last has no upper end. */
-const levelOf = ({ fromC, toC }: DonenessRange) => (Number.isFinite(toC) ? (fromC + toC) / 2 : fromC + 2)
-
-/** Whether the authority's minimum is met: this cook by its members' histories, another level by this cook's moved there. */
-function authorityWords(card: Card, f: Forecast, by: number): string {
-  const minimum = minimumFor({ animal: card.animal }, card.authority)
-  const moved = f.atSlice.coreC.filter((coldest) => coldest + by >= minimum.tempC).length / f.members
-  const share = by === 0 ? shareMeeting(f, minimum) : moved
-  if (share < 0.5) return 'below its minimum'
-  if (share < 0.95) return 'met in most cooks'
-  return minimum.restMin > 0 ? 'met, with the rest' : 'met'
-}
-
-/**
- * This cook's doneness and its neighbours, as a probe reads them; what the rest adds is taken from this cook.
- * Poultry has no neighbours: nobody should be shown an earlier way off the heat.
- */
-function donenessRows(card: Card, f: Forecast): DonenessRow[] {
-  const sliced = medianOf(f.atSlice.probeC)
-  const rise = sliced - medianOf(f.offHeat.probeC)
-  const row = (word: string, level: number, here: boolean): DonenessRow => ({
-    word: word.replace('-', ' '),
-    middle: formatTempBoth(celsius(Math.round(level))),
-    offHeat: formatTempBoth(celsius(Math.round(level - rise))),
-    authority: authorityWords(card, f, level - sliced),
-    here,
-  })
-  const known = wordsFor(card.animal)
-  const ranges = DONENESS_RANGES.filter((r) => known.includes(r.word))
-  const now = ranges.find((r) => sliced >= r.fromC && sliced < r.toC)
-  if (!now) return [row('this cook', sliced, true), ...ranges.slice(0, 1).map((r) => row(r.word, levelOf(r), false))]
-  const from = Math.max(0, Math.min(ranges.indexOf(now) - 1, ranges.length - 3))
-  return ranges
-    .slice(from, from + 3)
-    .map((r) => (r === now ? row(r.word, sliced, true) : row(r.word, levelOf(r), false)))
-}
-
 const NUMBERS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
 const counted = (n: number) => NUMBERS[n] ?? String(n)
 const ORDER: readonly (readonly [FindingKind, string])[] = [
@@ -164,44 +124,36 @@ export function footOf(printed: readonly CheckedClaim[], own: number, modelVersi
   return `Every time and temperature here was checked against the thermal model (version ${modelVersion})${counts}.`
 }
 
-function notesOf(card: Card, f: Forecast): string[] {
-  const loss = spreadOf<number>(f.lossFrac)
-  const cooked = kilograms(f.cook.roast.mass * (1 - loss.likely) * (1 - card.boneShare))
-  const listed = card.ingredients.map((i) => i.what.toLowerCase()).join('\n')
-  const kit = card.kit.filter((item) => !listed.includes(item.split(' ').at(-1) ?? item))
-  const bone = card.boneShare > 0.02 ? ', off the bone' : ''
+/** What stands under the list of ingredients. What is listed already is not wanted twice. */
+function notesOf({ recipe }: Card, f: Forecast): string[] {
+  const listed = recipe.ingredients.map((i) => i.what.toLowerCase()).join('\n')
+  const kit = recipe.kit.filter((item) => !listed.includes(item.split(',')[0]?.split(' ').at(-1) ?? item))
   return [
-    meatIsListed(card) ? `The meat is ${thickWords(f)} at its thickest.` : '',
-    kit.length > 0 ? `You also want ${kit.join(' and ')}.` : '',
-    `Gives about ${formatMass(cooked)} / ${formatMass(cooked, 'us')} to slice${bone}: it loses ${shareWords(loss)} of its weight.`,
+    recipe.meatListed ? `The meat is ${thickWords(f)} at its thickest.` : '',
+    kit.length > 0 ? `You also want ${inWords(kit)}.` : '',
+    recipe.allergens,
+    recipe.yield,
   ]
     .filter(Boolean)
     .map(tied)
 }
-const thickWords = (f: Forecast) => {
-  const thick = metres(f.cook.roast.thickness ?? f.cutFace.thickness)
-  return `${formatLength(thick)} / ${formatLength(thick, 'us')}`
-}
-/** The author's own list names the meat. */
-const meatIsListed = (card: Card) => {
-  const names = [card.cut.split(',')[0] ?? card.cut, card.animal].map((n) => n.toLowerCase())
-  return card.ingredients.some((i) => names.some((name) => i.what.toLowerCase().includes(name)))
-}
-
-function needs(card: Card, f: Forecast): CardModel['ingredients'] {
-  const { mass } = f.cook.roast
-  const own = card.ingredients.map(({ what, much }) => ({ what, ...bothMasses(much) }))
-  if (meatIsListed(card)) return own
-  return [
-    { what: `${card.cut}, ${thickWords(f)} thick`, much: formatMass(mass), other: formatMass(mass, 'us') },
-    ...own,
-  ]
+/** "charcoal (3 kg), a probe and long tongs". */
+function inWords(kit: readonly string[]): string {
+  const words = kit.map((item) => item.replace(/, (.*)$/, ' ($1)'))
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 }
 
 /** One number of people that the card prints; none where it names several. */
 function servingsOf(printed: readonly CheckedClaim[]): number | null {
   const said = [...new Set(printed.filter((c) => c.unit === 'people').flatMap((c) => [c.low, c.high]))]
   return said.length === 1 && Number.isFinite(said[0]) ? (said[0] as number) : null
+}
+
+/** A number of servings that the check contradicts is not printed, so nothing is told for one of them. */
+function printedRecipe({ recipe }: Card, checked: readonly CheckedClaim[]): RecipePart {
+  const wrong = checked.some((c) => c.step === 'serves' && c.finding === 'contradicted')
+  const note = 'Nutrition is not reckoned: the check contradicts how many it serves.'
+  return wrong ? { ...recipe, serves: null, nutrition: { rows: [], note: [note] } } : recipe
 }
 
 /** A title or intro that the check contradicts does not print. */
@@ -222,10 +174,13 @@ export function cardModel(card: Card, checked: readonly CheckedClaim[], sources:
     intro: tied([textOf(card, checked, 'serves'), textOf(card, checked, 'intro')].filter(Boolean).join(' ')),
     face: sliceAlone(forecast),
     timeLine: card.timeLine,
-    ingredients: needs(card, forecast),
+    ingredients: card.recipe.ingredients.map(({ what, metric, us }) => ({ what, much: metric, other: us })),
     notes: notesOf(card, forecast),
+    recipe: printedRecipe(card, checked),
     steps: linesOf(card, checked),
     doneness: donenessRows(card, forecast),
+    howToKnow: howToKnow(card, forecast),
+    sizes: sources.sizes ?? null,
     cautions: card.cautions.filter((c) => !AFTERWARDS.includes(c.code)).map((c) => tied(c.sentence)),
     housekeeping: card.cautions.filter((c) => AFTERWARDS.includes(c.code)).map((c) => tied(c.sentence)),
     foot: footOf([...claimsThat('yes'), ...claimsThat('own')], own, forecast.modelVersion),

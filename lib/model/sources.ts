@@ -198,6 +198,51 @@ export const SOURCES = {
     took: 'heat transfer from a stirred water bath to bagged meat, 95 W/m²K',
     standing: 'from memory',
   },
+  'usda-sr': {
+    reference: 'USDA National Nutrient Database for Standard Reference, release 28 (2015), abbreviated file',
+    took: 'composition of foods and of cuts raw and roasted, and what a cup, a spoon or a piece of each weighs',
+    standing: 'rows of a stored copy; the lamb rows agree with two other stored copies',
+  },
+  'usda-sr-memory': {
+    reference: 'The same table, rows marked "m"',
+    took: 'composition and weights of some foods and cuts',
+    standing: 'from memory',
+  },
+  'atwater-usda': {
+    reference: 'Merrill, A. L. and Watt, B. K. (1973), Energy Value of Foods, USDA Agriculture Handbook 74',
+    took: '4.27 kcal in a gram of the protein of meat, 9.02 in one of its fat',
+    standing: 'from memory; they give back every complete row of the tables to 1 kcal',
+  },
+  'cfr-101-9': {
+    reference: 'United States, 21 CFR 101.9(c), nutrition labelling of food',
+    took: 'to what each nutrient of a serving is rounded',
+    standing: 'stored copy of the rules and of worked values',
+  },
+  'nist-hb44': {
+    reference: 'NIST Handbook 44, appendix C, general tables of units of measurement',
+    took: 'US customary cup, tablespoon, teaspoon and fluid ounce: parts of a gallon of 231 cubic inches',
+    standing: 'from memory',
+  },
+  'eu-1169-2011': {
+    reference: 'Regulation (EU) No 1169/2011 on the provision of food information to consumers, annex II',
+    took: 'the 14 substances that must be named',
+    standing: 'from memory',
+  },
+  'us-falcpa-2004': {
+    reference: 'United States, Food Allergen Labeling and Consumer Protection Act of 2004',
+    took: 'eight of the nine major food allergens',
+    standing: 'from memory',
+  },
+  'us-faster-2021': {
+    reference: 'United States, FASTER Act of 2021',
+    took: 'sesame, the ninth',
+    standing: 'from memory',
+  },
+  'fsis-leftovers': {
+    reference: 'USDA FSIS, Leftovers and Food Safety',
+    took: 'shallow containers; 3 to 4 days in the refrigerator, 3 to 4 months frozen; reheating to 165 °F',
+    standing: '165 °F from a stored copy of its chart, the rest from memory',
+  },
   estimate: {
     reference: 'Estimate, from memory of trade cutting sizes and carcass anatomy; not measured',
     took: 'sizes of cuts, bone shares, compositions that no table we hold gives',

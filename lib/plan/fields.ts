@@ -23,6 +23,7 @@ const EXAMPLES: Record<Dimension, readonly string[]> = {
   temperature: ['163 °C', '325 °F'],
   mass: ['4.1 kg', '9 lb'],
   length: ['9 cm', '3.5 in'],
+  volume: ['30 ml', '2 tbsp'],
   duration: ['75 min', '2 h 30 min'],
   speed: ['3 m/s'],
   share: ['65 %'],

@@ -15,6 +15,7 @@ import { CLIPS } from './clips'
 import { COOKER } from './cooker-fields'
 import { date } from './date-field'
 import { CLOCK, clock, eitherOf, id, list, number, quantity, record, text, word, wrongWord, yesNo } from './fields'
+import { RECIPE_WORDS } from './ingredients'
 import { quoted } from './nearest'
 import { OWN_CUT } from './own-cut'
 import { CALL_SHEET, COVERAGE, RISK } from './producer'
@@ -210,11 +211,7 @@ const CARD = record('a card', {
   title: text('the title of the card', 120).optional(),
   intro: text('the introduction', 600).optional(),
   serves: number('a number of servings', 1, 200, true).optional(),
-  ingredients: list(
-    'ingredients',
-    record('an ingredient', { what: text('the ingredient', 120), much: text('the amount', 60) }),
-    40,
-  ).optional(),
+  ...RECIPE_WORDS,
   /** `override`: contradicted sentences that the author prints as their own statement, each with the reason. */
   steps: list(
     'steps',

@@ -99,7 +99,7 @@ describe('the card as values', () => {
     expect(dropped.foot).not.toContain('contradicted')
     expect(JSON.stringify(dropped)).not.toContain('an hour in all')
   })
-  it('amounts come in both unit systems', () => {
+  it('amounts come in both unit systems, metric first', () => {
     const rows = modelOf({
       ingredients: [
         { what: 'mint', much: '40 g' },
@@ -111,7 +111,7 @@ describe('the card as values', () => {
     expect(rows.map((r) => [r.much, r.other])).toEqual([
       ['3.2 kg', '7.1 lb'],
       ['40 g', '1½ oz'],
-      ['2 lb', '905 g'],
+      ['905 g', '2 lb'],
       ['6 cloves', ''],
       ['45 g', '3 tbsp'],
     ])
