@@ -14,6 +14,7 @@ import { benchApp } from './bench-app'
 import { dayTable } from './bench-day-table'
 import { benchKernels } from './bench-kernels'
 import { benchLayout } from './bench-layout'
+import { overlayTimesRealTime } from './bench-overlay'
 import { reforecastMs } from './bench-reforecast'
 
 type Figures = Record<string, number>
@@ -78,5 +79,6 @@ function print(figures: Figures) {
 }
 
 const shoot = demo()
-const figures = { ...(await benchModel(shoot)), ...(await benchCard(shoot)), ...benchLayout() }
+const overlay = { overlay_x: await overlayTimesRealTime() }
+const figures = { ...(await benchModel(shoot)), ...(await benchCard(shoot)), ...overlay, ...benchLayout() }
 print(rounded({ ...figures, ...(existsSync('.next/emberslate') ? await benchApp() : {}) }))

@@ -30,6 +30,14 @@ export function overlayFigures(facts: FilmFacts, t: Seconds, units: UnitSystem):
   }
 }
 
+const USUAL = { width: 1920, height: 1080 } as const
+/** "3840x2160" as a size of footage, the usual one where none is named; null where it is none. */
+export function readSize(written: string | null | undefined): Pick<OverlayStyle, 'width' | 'height'> | null {
+  if (written === null || written === undefined) return USUAL
+  const [, width = 0, height = 0] = /^(\d{3,4})x(\d{3,4})$/.exec(written)?.map(Number) ?? []
+  return width >= 320 && height >= 320 && width <= 4096 && height <= 4096 ? { width, height } : null
+}
+
 /** Of a picture 1080 high; clear of the outer twentieth, which screens may cut off. */
 const HIGH = 1080
 const EDGE = 0.05
