@@ -19,17 +19,17 @@ export async function tablesInShards(
 ): Promise<FamilyTable[]> {
   const of = availableParallelism()
   const shares = await Promise.all(
-    Array.from({ length: of }, (_, shard) => scoredIn({ families, seed, each, shard, of })),
+    Array.from({ length: of }, (_, shard) => shared<Share, Scored>('./shard.ts', { families, seed, each, shard, of })),
   )
   return families.map((family) => tableFrom(family, shares.flat()))
 }
 
 /** The child inherits how this process was started, and with it what reads TypeScript. */
-function scoredIn(share: Share): Promise<readonly Scored[]> {
+export function shared<S extends object, T>(script: string, share: S): Promise<readonly T[]> {
   return new Promise((resolve, reject) => {
-    const child = fork(new URL('./shard.ts', import.meta.url))
+    const child = fork(new URL(script, import.meta.url))
     child.once('message', (scored) => {
-      resolve(scored as readonly Scored[])
+      resolve(scored as readonly T[])
       child.disconnect()
     })
     child.once('exit', (code) => reject(new Error(`A share of the twins ended with exit code ${code}`)))

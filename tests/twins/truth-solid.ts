@@ -14,7 +14,7 @@ import type { Chance } from '../../lib/model/random'
 import { settingOf } from '../../lib/model/setting'
 import { geometryOf } from '../../lib/model/shape'
 import { type Run, type Setting, simulate } from '../../lib/model/simulate'
-import { drawLatents, driftOf, type Member, memberOf } from '../../lib/model/spread'
+import { drawLatents, driftOf, type Latents, type Member, memberOf } from '../../lib/model/spread'
 import { boilingC } from '../../lib/model/vapour'
 import { metres } from '../../lib/units'
 import { between, fadingKg, firstAbove, planOf, readingsOf, type Twin, type TwinKind, targetOf } from './twin'
@@ -23,10 +23,22 @@ const CELL_M = 0.009
 /** About what warming up has burnt by meat-on. */
 const WARMED_UP_KG = 0.4
 export function solidTwin(kind: TwinKind, n: number, seed: number, chance: Chance): Twin | undefined {
+  const z = drawLatents(seed + 77, 5000 + n)
   const plan = planOf(kind, n, chance)
+  return solidCook(plan, { z, drift: () => driftOf(seed + 77, 5000 + n), fades: kind === 'fuel-fade' }, chance)
+}
+
+/** Who cooks: the draws of the member that the truth is shifted from, its drift, and whether its fuel runs low. */
+export interface Hidden {
+  readonly z: Latents
+  readonly drift: () => Chance
+  readonly fades: boolean
+}
+/** A made-up cook of a plan; nothing where it never comes to its pull. `thicknessM` is the roast's own. */
+export function solidCook(plan: CookPlan, hidden: Hidden, chance: Chance): (Twin & { thicknessM: number }) | undefined {
   const told = prepared(plan, 0, cookAllBy('simd')).course
   const probeInS = told.probeInS ?? 0
-  const truth = truthOf(plan, kind, n, seed, chance)
+  const truth = truthOf(plan, hidden, chance)
   const whole = truth.cook(longRoast(told, truth.likelyPullS * 1.7))
   const pullS = firstAbove(whole.probeC, targetOf(plan), Math.max(60, probeInS))
   if (!Number.isFinite(pullS)) return undefined
@@ -49,6 +61,7 @@ export function solidTwin(kind: TwinKind, n: number, seed: number, chance: Chanc
     sliceS,
     sliceCoreC: cooked.sliceCoreC,
     sliceProbeC: cooked.sliceProbeC,
+    thicknessM: truth.thicknessM,
   }
 }
 
@@ -59,7 +72,7 @@ const longRoast = (told: Course, forS: number): Course => ({
     .map((stage, i) => (i === told.pullStage ? endedAt(stage, forS) : stage)),
 })
 
-function truthOf(plan: CookPlan, kind: TwinKind, n: number, seed: number, chance: Chance) {
+function truthOf(plan: CookPlan, { z, drift, fades }: Hidden, chance: Chance) {
   const told = cutById(plan.roast.cut) as Cut
   const other = (sd: number) => Math.exp(sd * chance.normal())
   const cut: Cut = {
@@ -72,7 +85,6 @@ function truthOf(plan: CookPlan, kind: TwinKind, n: number, seed: number, chance
   const geometry = geometryOf(cut, plan.roast.mass, { thickness })
   const habits = COOKERS[plan.cooker.kind]
   // other parameters than the forecaster's: drawn wider about shifted centres
-  const z = drawLatents(seed + 77, 5000 + n)
   const shifted = {
     ...z,
     h: z.h - 0.7,
@@ -83,12 +95,12 @@ function truthOf(plan: CookPlan, kind: TwinKind, n: number, seed: number, chance
     thickness: 0,
   }
   const input = { startC: plan.roast.start, thicknessSpread: 0, habits }
-  const member = (): Member => memberOf(shifted, input, driftOf(seed + 77, 5000 + n))
+  const member = (): Member => memberOf(shifted, input, drift())
   const base = settingOf(plan, cut, geometry)
   const setting: Setting = {
     ...base,
     radialAt: () => geometry.radialAt(1),
-    site: kind === 'fuel-fade' ? { ...base.site, fuelKg: fadingKg(plan, chance) + WARMED_UP_KG } : base.site,
+    site: fades ? { ...base.site, fuelKg: fadingKg(plan, chance) + WARMED_UP_KG } : base.site,
   }
   const half = [geometry.thicknessM / 2, geometry.widthM / 2, geometry.lengthM / 2] as const
   const cells = cutCells({ half, exponents: cut.exponents }, CELL_M)
@@ -115,5 +127,10 @@ function truthOf(plan: CookPlan, kind: TwinKind, n: number, seed: number, chance
     const { atSlice } = run
     return { run, probeC, sliceCoreC, sliceProbeC: sliceCoreC + atSlice.probeC - atSlice.coreC }
   }
-  return { member: member(), cook, likelyPullS: Number.isFinite(likelyPullS) ? likelyPullS : 6 * 3600 }
+  return {
+    thicknessM: geometry.thicknessM,
+    member: member(),
+    cook,
+    likelyPullS: Number.isFinite(likelyPullS) ? likelyPullS : 6 * 3600,
+  }
 }

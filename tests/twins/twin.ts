@@ -21,14 +21,14 @@ export interface Twin {
   readonly sliceProbeC: number
 }
 
-interface Roasted {
+export interface Roasted {
   readonly cut: string
   readonly kg: readonly [number, number]
   readonly cooker: CookerKind
   readonly atC: number
   readonly coreC: number
 }
-const ROASTS: readonly Roasted[] = [
+export const ROASTS: readonly Roasted[] = [
   { cut: 'lamb-leg-bone-in', kg: [2.2, 3.4], cooker: 'kettle-charcoal', atC: 150, coreC: 50 },
   { cut: 'pork-loin-boneless', kg: [1.5, 3], cooker: 'pellet', atC: 160, coreC: 60 },
   { cut: 'beef-rib-bone-in', kg: [3, 4.5], cooker: 'oven', atC: 165, coreC: 50 },
@@ -40,7 +40,9 @@ const FIRES = ROASTS.filter(({ cooker }) => cooker === 'kettle-charcoal')
 
 export function planOf(kind: TwinKind, n: number, chance: Chance): CookPlan {
   const among = kind === 'vents-open' || kind === 'fuel-fade' ? FIRES : ROASTS
-  const { cut, kg, cooker, atC, coreC } = among[n % among.length] as Roasted
+  return roastPlan(kind, among[n % among.length] as Roasted, chance)
+}
+export function roastPlan(kind: TwinKind, { cut, kg, cooker, atC, coreC }: Roasted, chance: Chance): CookPlan {
   const at = celsius(atC)
   const late = kind === 'probe-at-half'
   const mass = Math.round(10 * (kg[0] + (kg[1] - kg[0]) * chance.uniform())) / 10
