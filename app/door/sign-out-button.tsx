@@ -1,4 +1,5 @@
 'use client'
+import { useState } from 'react'
 import { forgetDays } from '../set/feed/indexed-store'
 import { send } from '../ui/send'
 
@@ -9,14 +10,19 @@ async function forgetHere() {
 }
 
 export function SignOutButton() {
+  const [fault, setFault] = useState('')
   async function signOut() {
-    await send('/api/door/sign-out', 'POST', {})
+    const answer = await send('/api/door/sign-out', 'POST', {})
+    if (!answer.ok) return setFault('You are still signed in: the server did not take it. Try again where it answers.')
     await forgetHere().catch((fault) => console.warn('What this device kept could not be cleared:', fault))
     window.location.assign('/door')
   }
   return (
-    <button type="button" className="btn" onClick={signOut}>
-      Sign out on this device
-    </button>
+    <>
+      <button type="button" className="btn" onClick={signOut}>
+        Sign out on this device
+      </button>
+      <p role="alert">{fault}</p>
+    </>
   )
 }

@@ -39,6 +39,9 @@ export function NoteSheet({ close }: SheetProps) {
         {fault}
       </p>
       {photos && <PhotoField taken={taken} onTake={setTaken} />}
+      {photos && !photos.lasting && (
+        <p className="told">This browser keeps no photographs: leave this page open until yours is sent.</p>
+      )}
       <ShotPicker value={shot} onChoose={setShot} />
       <div className="pair">
         <label>

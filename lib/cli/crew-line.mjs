@@ -42,10 +42,19 @@ export function admit(request, proxied) {
   headers['x-emberslate-peer'] = plainAddress(peer)
 }
 
+/** Nothing here speaks anything but HTTP; Next would leave such a line open for ever. */
+export function refuseUpgrades(server) {
+  server.on('upgrade', (_request, socket) => {
+    socket.on('error', () => {})
+    socket.end('HTTP/1.1 400 Bad Request\r\nConnection: close\r\nContent-Length: 0\r\n\r\n', () => socket.destroy())
+  })
+}
+
 /** The line that phones may trust, under a certificate that follows this machine's addresses. */
 export async function openTrustedLine(answer, listen) {
   const first = await setCertificate(folder(), given())
   const server = createServer({ key: first.key, cert: first.certificate }, answer)
+  refuseUpgrades(server)
   const port = await listen(server)
   const look = async () => {
     const now = await setCertificate(folder(), given(), true)

@@ -1,7 +1,7 @@
 /** `npm start`: makes ready whatever is missing, then serves on this computer only, or with `--crew` on the local network too. Plain Node: it runs before npm ci. */
 import { createServer } from 'node:http'
 import { fileURLToPath } from 'node:url'
-import { addressLines, admit, askedFor, openTrustedLine, trustedPort } from './crew-line.mjs'
+import { addressLines, admit, askedFor, openTrustedLine, refuseUpgrades, trustedPort } from './crew-line.mjs'
 import { makeReady, Unready } from './make-ready.mjs'
 
 const HOST = '127.0.0.1'
@@ -37,6 +37,7 @@ async function serve({ crew, proxied }) {
     handle(request, response)
   }
   const server = createServer(answer)
+  refuseUpgrades(server)
   // Without a host Node listens on every address; behind a proxy only the proxy may reach us.
   const open = crew && !proxied
   const tlsPort = open ? trustedPort(wantedPort()) : null

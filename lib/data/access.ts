@@ -97,10 +97,10 @@ export const ROUTES: readonly Row[] = [
   row('POST', '/api/shoots/[id]/keys', EDITORS),
   row('DELETE', '/api/shoots/[id]/keys/[keyId]', EDITORS),
 
-  // They keep nothing and cost much: for those who plan. A page of a plan asks some of them by itself.
+  // They keep nothing and cost much: for those who plan. A page that everybody reads asks for the cut by itself.
   row('POST', '/api/forecast', EDITORS),
-  row('POST', '/api/preview', READERS),
-  row('POST', '/api/gains', READERS),
+  row('POST', '/api/preview', EDITORS),
+  row('POST', '/api/gains', EDITORS),
   row('POST', '/api/cut-face', READERS),
   row('POST', '/api/what-if', EDITORS),
 ]

@@ -28,6 +28,7 @@ export const BORDER = {
     415,
     'This is no photograph that can be kept. Send a JPEG or a WebP picture, the file itself as the body.',
   ],
+  'photos-full': [413, 'There is no more room for photographs of this shoot.'],
   'photo-not-found': [404, 'This photograph is not here yet. It may still be on the phone that took it.'],
   'foreign-host': [
     421,

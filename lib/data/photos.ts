@@ -1,5 +1,5 @@
 import 'server-only'
-import { access, mkdir, open, readFile, rename, rm } from 'node:fs/promises'
+import { access, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
 import { PHOTO_NAME, photoName, photoTypeOf } from '../log/photo-name'
 import { syncFolder } from './append-synced'
@@ -14,10 +14,31 @@ const isThere = (file: string) =>
     () => false,
   )
 
+/** So much of one shoot: some thousand photographs as a phone sends them. One link must not fill the disk. */
+const MOST_BYTES = 1_000_000_000
+const fullWords = (bytes: number) =>
+  `The photographs of this shoot fill the ${Math.round(bytes / 1e6)} MB that are kept of one. This one stays on the phone; the owner can make room under photos/ in the data folder.`
+
+/** How full each shoot's folder is. */
+const filled = new Map<string, number>()
+async function sizeOf(folder: string): Promise<number> {
+  const names = await readdir(folder).catch(() => [])
+  const sizes = await Promise.all(names.map((name) => stat(path.join(folder, name)).catch(() => ({ size: 0 }))))
+  return sizes.reduce((sum, { size }) => sum + size, 0)
+}
+/** Takes room for so many bytes, or refuses; what seems full is looked at again, it may have been cleared. */
+async function takeRoom(folder: string, bytes: number, most: number): Promise<void> {
+  if ((filled.get(folder) ?? most) + bytes > most) filled.set(folder, await sizeOf(folder))
+  const before = filled.get(folder) as number
+  if (before + bytes > most) throw new BorderError('photos-full', { sentence: fullWords(most) })
+  filled.set(folder, before + bytes)
+}
+
 /** Keeps a photograph under the name of its content; it is on the disk for good before the name is told. */
 export async function keepPhoto(
   shootId: string,
   bytes: Uint8Array,
+  most = MOST_BYTES,
 ): Promise<{ name: string; became: 'kept' | 'known' }> {
   await requireShoot(shootId)
   const type = photoTypeOf(bytes)
@@ -25,6 +46,7 @@ export async function keepPhoto(
   const name = photoName(bytes, type)
   const file = path.join(folderOf(shootId), name)
   if (await isThere(file)) return { name, became: 'known' }
+  await takeRoom(folderOf(shootId), bytes.length, most)
   await write(file, bytes).catch((fault: Error) => {
     const sentence = `The disk did not take the photograph (${fault.message}); it was not kept. Send it again.`
     throw new BorderError('disk-refused', { sentence })

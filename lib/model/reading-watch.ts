@@ -179,7 +179,7 @@ export function lidOpen({ cooker, nowS, airC, lid }: WatchInput, units: UnitSyst
     if (openS < LID_MOST_S || planned || back) return undefined
     return {
       code: 'lid-left-open',
-      sentence: `The cooker fell from ${temp(before.tempC, units)} to ${temp(now.tempC, units)} at once, ${formatDuration(seconds(Math.round(openS / 60) * 60))} ago, and has not come back: the lid is open.`,
+      sentence: `The cooker fell from ${temp(before.tempC, units)} to ${temp(now.tempC, units)} at once, ${formatDuration(seconds(Math.round((nowS - low.timeS) / 60) * 60))} ago, and has not come back: the lid is open.`,
       action: 'Shut the lid.',
     }
   }

@@ -60,6 +60,8 @@ const marked = ({ told }: Session, cook: string, moment: MomentId) => told.marks
 const plus = (at: Instant, min: number) => later(at, minutes(min))
 const named = ({ day }: Session, cook: string) => (day.cooks.length + (day.sides?.length ?? 0) > 1 ? ` (${cook})` : '')
 
+const personName = ({ day }: Session, person: string) => day.people.find(({ id }) => id === person)?.name ?? person
+
 /** A moment is over when it or one after it has been marked; turn may come on either side of the probe. */
 function over(session: Session, cook: SessionCook, moment: MomentId): boolean {
   const from = cook.moments.indexOf(moment)
@@ -191,8 +193,8 @@ function unanswered(session: Session): Need[] {
     )
     const due = cannot ? cannot.at : plus(called, UNANSWERED_MIN)
     const action = cannot
-      ? `Find a stand-in for ${cannot.person} in "${call.title}".`
-      : `Fetch ${silent.join(', ')} for "${call.title}".`
+      ? `Find a stand-in for ${personName(session, cannot.person ?? '')} in "${call.title}".`
+      : `Fetch ${silent.map((id) => personName(session, id)).join(', ')} for "${call.title}".`
     return [{ id: `unanswered/${call.id}`, due, deadline, roles: PRODUCER, action, urgent: false }]
   })
 }

@@ -10,7 +10,7 @@ import { HOT_AIR_C, OUT_HOT_S, OUT_S } from './food-clock'
 
 /** All that the live session needs of the day as it was announced: who is called where, and who minds which fire. */
 export interface SessionDay {
-  readonly people: readonly { readonly id: string; readonly roles: readonly string[] }[]
+  readonly people: readonly { readonly id: string; readonly name?: string; readonly roles: readonly string[] }[]
   readonly cooks: readonly SessionCook[]
   readonly calls: readonly SessionCall[]
   readonly shots: Readonly<Record<string, SessionShot>>
@@ -68,7 +68,7 @@ export interface SpareShot {
 export function sessionDay(shoot: Shoot, layout: Layout): SessionDay {
   const shots = new Map((shoot.shots ?? []).map((shot) => [shot.id, shot]))
   return {
-    people: (shoot.people ?? []).map(({ id, roles }) => ({ id, roles })),
+    people: (shoot.people ?? []).map(({ id, name, roles }) => ({ id, ...(name === undefined ? {} : { name }), roles })),
     cooks: shoot.cooks.map((cook) => cookOf(cook, shoot.weather?.air)),
     calls: layout.calls.flatMap((call) => callOf(call, shots.get(call.for)) ?? []),
     shots: Object.fromEntries(layout.shots.map((placed) => [placed.id, shotOf(placed, shots.get(placed.id))])),

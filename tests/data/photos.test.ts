@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto'
-import { readdirSync, readFileSync } from 'node:fs'
+import { readdirSync, readFileSync, rmSync } from 'node:fs'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { GET } from '../../app/api/shoots/[id]/photos/[name]/route'
 import { POST } from '../../app/api/shoots/[id]/photos/route'
 import { createShoot } from '../../lib/data/create-shoot'
+import { keepPhoto } from '../../lib/data/photos'
 import { closeAll, freshFolder } from './real-database'
 
 const DOCUMENT = JSON.parse(readFileSync('tests/fixtures/shoots/minimal.json', 'utf8'))
@@ -51,5 +52,13 @@ describe('a photograph of the set', () => {
     expect(answers.map(({ status }) => status)).toEqual([415, 413, 404, 404, 404])
     expect((await (answers[1] as Response).json()).detail).toContain('1.5 MB')
     expect(readdirSync(folder)).not.toContain('photos')
+  })
+  it('is refused with a sentence where its shoot is full, until somebody makes room', async () => {
+    const most = JPEG.length + 100
+    expect((await keepPhoto(shoot, JPEG, most)).became).toBe('kept')
+    await expect(keepPhoto(shoot, WEBP, most)).rejects.toMatchObject({ code: 'photos-full', status: 413 })
+    expect((await keepPhoto(shoot, JPEG, most)).became).toBe('known')
+    rmSync(`${folder}/photos/${shoot}/${nameOf(JPEG, 'jpg')}`)
+    expect((await keepPhoto(shoot, WEBP, most)).became).toBe('kept')
   })
 })

@@ -145,6 +145,14 @@ describe('a crew', () => {
 })
 
 describe('a producer', () => {
+  it('is shut out or made less by the owner alone', async () => {
+    const links = at(`/api/shoots/${set.own}/links`)
+    const headers = set.headers.producer
+    const shut = await fetch(`${links}/${set.links.producer}`, { method: 'DELETE', headers })
+    const less = await post(links, { person: 'pat', role: 'crew' }, headers)
+    expect([shut.status, less.status]).toEqual([403, 422])
+    expect((await shut.json()).detail).toBe('Only the owner shuts a producer out.')
+  })
   it('signs in, makes a code, and a phone that opens it is on the set board; the pages hold for axe', async () => {
     const browser = await openBrowser()
     try {
@@ -174,6 +182,17 @@ describe('a producer', () => {
 })
 
 describe('every answer', () => {
+  it('ends a line that wants to speak anything but HTTP', async () => {
+    const headers = { connection: 'Upgrade', upgrade: 'websocket' }
+    const status = await new Promise((resolve, reject) => {
+      get(at('/api/healthz'), { headers, timeout: 5000 }, (response) => {
+        response.resume().on('end', () => resolve(response.statusCode))
+      })
+        .on('timeout', () => reject(new Error('the line stays open')))
+        .on('error', reject)
+    })
+    expect(status).toBe(400)
+  })
   it('names its own scripts and lets no other run', async () => {
     const page = await fetch(at('/door'))
     const policy = page.headers.get('content-security-policy') ?? ''

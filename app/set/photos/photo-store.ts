@@ -6,6 +6,8 @@ export interface WaitingPhoto {
 }
 /** Photographs of one shoot that the server has not confirmed, kept through reloads. */
 export interface PhotoStore {
+  /** Whether what is kept outlives the page. */
+  readonly lasting: boolean
   open(): Promise<readonly WaitingPhoto[]>
   /** Settles when it is safe. */
   keep(photo: WaitingPhoto): Promise<void>
@@ -13,6 +15,7 @@ export interface PhotoStore {
 }
 
 export class MemoryPhotos implements PhotoStore {
+  readonly lasting = false
   readonly kept = new Map<string, WaitingPhoto>()
   async open(): Promise<readonly WaitingPhoto[]> {
     return [...this.kept.values()]
@@ -46,6 +49,7 @@ const answered = <T>(request: IDBRequest<T>) =>
   })
 
 class IndexedPhotos implements PhotoStore {
+  readonly lasting = true
   constructor(
     readonly database: IDBDatabase,
     readonly shoot: string,

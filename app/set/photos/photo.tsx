@@ -22,7 +22,15 @@ export function Photo({ name, words }: { name: string; words: string }) {
       <button type="button" className="photo" aria-label={`Enlarge: ${words}`} onClick={() => box.current?.showModal()}>
         {/* biome-ignore lint/performance/noImgElement: it is small already, and may be on this phone only. */}
         <img src={source} alt="" loading="lazy" onError={miss} />
-        {own && <small>{here?.refused ? 'not taken by the server, kept here' : 'waits here'}</small>}
+        {own && (
+          <small>
+            {here?.refused
+              ? 'not taken by the server, kept here'
+              : photos.lasting
+                ? 'waits here'
+                : 'waits, on this page only'}
+          </small>
+        )}
       </button>
       <dialog ref={box} className="photo-box" aria-label={words}>
         <form method="dialog">

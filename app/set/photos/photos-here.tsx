@@ -12,6 +12,8 @@ export interface Photos {
   readonly urlOf: (name: string) => string
   /** Those of this phone that are on their way. */
   readonly waiting: ReadonlyMap<string, WaitingPhoto>
+  /** Whether they outlive the page until they are sent. */
+  readonly lasting: boolean
   /** Its name, once it is safe on this phone. */
   readonly add: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>
 }
@@ -38,8 +40,11 @@ export function PhotosHere({ shootId, children }: { shootId: string; children: R
   const path = `/api/shoots/${encodeURIComponent(shootId)}/photos`
   const { link } = useSet().snapshot
   const [queue, setQueue] = useState<PhotoQueue | null>(null)
+  const [lasting, setLasting] = useState(true)
   useEffect(() => {
-    const made = new PhotoQueue(openPhotoStore(shootId), sender(path), DEVICE_CLOCK)
+    const store = openPhotoStore(shootId)
+    void store.then((opened) => setLasting(opened.lasting))
+    const made = new PhotoQueue(store, sender(path), DEVICE_CLOCK)
     setQueue(made)
     void made.start()
     return () => made.stop()
@@ -49,8 +54,9 @@ export function PhotosHere({ shootId, children }: { shootId: string; children: R
   }, [link, queue])
   const waiting = useSyncExternalStore(queue?.subscribe ?? never, queue?.waiting ?? nothing, nothing)
   const photos = useMemo(
-    (): Photos | null => queue && { urlOf: (name) => `${path}/${name}`, waiting, add: (bytes) => queue.add(bytes) },
-    [queue, path, waiting],
+    (): Photos | null =>
+      queue && { urlOf: (name) => `${path}/${name}`, waiting, lasting, add: (bytes) => queue.add(bytes) },
+    [queue, path, waiting, lasting],
   )
   return <Context value={photos}>{children}</Context>
 }

@@ -1,6 +1,7 @@
 'use client'
 import { useMemo, useState } from 'react'
 import { entryOf, type Role } from '@/lib/log/logger-readings'
+import { instant } from '@/lib/units'
 import { httpWire } from '../feed/http-wire'
 import { useSet } from '../set-context'
 import { ChooseFile } from './choose-file'
@@ -17,12 +18,12 @@ const AHEAD_MS = 60_000
 /** A logger's file: what its columns are, what that makes, and into the log. */
 export function FromFile({ shootId, date }: { shootId: string; date: string }) {
   const { session, facts, units, feed } = useSet()
-  // Clocks move on; a file is judged by the minute.
-  const minute = Math.floor(session.now / 60_000) * 60_000
+  // Clocks move on; a file is judged by when it was chosen, so that a large one is read once.
+  const [chosen, setChosen] = useState(session.now)
   const within = useMemo(() => {
-    const from = Math.min(minute, Date.parse(`${date}T00:00:00Z`)) - DAYS_BEFORE_MS
-    return { from: from as typeof session.now, to: (minute + AHEAD_MS) as typeof session.now }
-  }, [minute, date])
+    const from = Math.min(chosen, Date.parse(`${date}T00:00:00Z`)) - DAYS_BEFORE_MS
+    return { from: instant(from), to: instant(chosen + AHEAD_MS) }
+  }, [chosen, date])
   const { file, open, close, reshape, rematch, unitOf } = useLoggerFile(
     { date, zone: facts.zone },
     within,
@@ -41,6 +42,7 @@ export function FromFile({ shootId, date }: { shootId: string; date: string }) {
     return (
       <ChooseFile
         onText={(name, text) => {
+          setChosen(session.now)
           open(name, text)
           setState('asking')
         }}
