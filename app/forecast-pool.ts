@@ -1,7 +1,8 @@
 import 'server-only'
 import { Worker } from 'node:worker_threads'
 import type { Layout } from '@/lib/day/layout'
-import type { Forecast } from '@/lib/model/forecast'
+import type { CookPlan } from '@/lib/model/cook'
+import type { Forecast, Window } from '@/lib/model/forecast'
 import type { ForecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
 import { Beside } from './beside'
@@ -26,4 +27,8 @@ export async function documentBeside(shoot: Shoot): Promise<ForecastDocument | u
 export async function rehearsedBeside(shoot: Shoot, layout: Layout): Promise<DayPlayed> {
   const told = await thread.ask({ rehearse: shoot, layout })
   return told && 'played' in told ? told.played : rehearsedDay(shoot, layout)
+}
+export async function pullBeside(plan: CookPlan, seed: number): Promise<Window | undefined> {
+  const told = await thread.ask({ pullOf: plan, seed })
+  return told && 'pull' in told ? told.pull : undefined
 }

@@ -1,6 +1,8 @@
 import { parentPort } from 'node:worker_threads'
+import { pullWindow } from '@/lib/card/sizes'
 import type { Layout } from '@/lib/day/layout'
-import type { Forecast } from '@/lib/model/forecast'
+import type { CookPlan } from '@/lib/model/cook'
+import type { Forecast, Window } from '@/lib/model/forecast'
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { fastestKernel } from '@/lib/model/kernels'
 import { toCookPlan } from '@/lib/plan/cook-plan'
@@ -14,11 +16,14 @@ export type Asked = { readonly turn: number } & (
   /** What the command line prints, by its kernel. */
   | { readonly document: Shoot }
   | { readonly rehearse: Shoot; readonly layout: Layout }
+  /** How long one cook takes to its pull. */
+  | { readonly pullOf: CookPlan; readonly seed: number }
 )
 export type Told = { readonly turn: number } & (
   | { readonly forecasts: readonly (readonly [string, Forecast])[] }
   | { readonly document: ForecastDocument }
   | { readonly played: DayPlayed }
+  | { readonly pull: Window }
 )
 
 const tell = (told: Told, rows: readonly Float32Array[] = []) =>
@@ -32,6 +37,7 @@ parentPort?.on('message', (asked: Asked) => {
   if ('document' in asked) return tell({ turn, document: forecastDocument(asked.document) })
   if ('rehearse' in asked) return tell({ turn, played: rehearsedDay(asked.rehearse, asked.layout) })
   const options = { seed: asked.seed, kernel: fastestKernel() }
+  if ('pullOf' in asked) return tell({ turn, pull: pullWindow(forecastCook(asked.pullOf, options)) })
   const shoot = asked.forecasts
   const forecasts = shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), options)] as const)
   const rows = forecasts.flatMap(([, { trace }]) => [trace.cookerC, trace.surfaceC, trace.coreC, trace.probeC])

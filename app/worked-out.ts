@@ -42,6 +42,7 @@ const physicsOf = (shoot: Shoot): Shoot => ({
   coverage: undefined,
   risk: undefined,
   clips: undefined,
+  publish: undefined,
 })
 /** `lids`: opened for shots. */
 export const forecastsOf = (shoot: Shoot, lids: LidOpenings = {}): Forecasts => forecastEach(physicsOf(shoot), lids)
@@ -72,6 +73,7 @@ const withoutWords = (shoot: Shoot): Shoot => ({
   coverage: undefined,
   risk: undefined,
   clips: undefined,
+  publish: undefined,
 })
 export const layoutOf = (shoot: Shoot): LaidOut => layOut(withoutWords(shoot))
 export const knownLayout = (shoot: Shoot): LaidOut | undefined => layOut.known(withoutWords(shoot))
