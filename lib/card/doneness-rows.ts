@@ -19,7 +19,7 @@ export interface DonenessRow {
 export type Judged = Pick<Card, 'animal' | 'authority'>
 
 /** The middle of what cooks mean by a word; the last has no upper end. */
-const levelOf = ({ fromC, toC }: DonenessRange) => (Number.isFinite(toC) ? (fromC + toC) / 2 : fromC + 2)
+export const levelOf = ({ fromC, toC }: DonenessRange) => (Number.isFinite(toC) ? (fromC + toC) / 2 : fromC + 2)
 
 /** Whether the authority's minimum is met: this cook by its members' histories, another level by this cook's moved there. */
 export function authorityWords(card: Judged, f: Forecast, by: number): string {

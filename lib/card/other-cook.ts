@@ -113,11 +113,11 @@ function stageOf(stage: Stage, h: Heats): Stage {
   }
 }
 
-/** The card's cook with a reader's roast and cooker: the same stages, ended by the probe. */
-export function otherCook(cook: Cook, filmed: Forecast, change: Change): Cook {
+/** The card's cook with a reader's roast and cooker: the same stages, ended by the probe; `pull` as on the card (`pullOf`). */
+export function otherCook(cook: Cook, pull: Celsius, change: Change): Cook {
   const kind = change.cooker ?? cook.cooker.kind
   const heats: Heats = {
-    pull: pullOf(filmed),
+    pull,
     hotter: change.hotter ?? 0,
     kind,
     moved: kind !== cook.cooker.kind,

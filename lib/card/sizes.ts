@@ -76,7 +76,7 @@ export function sizeGrid(shoot: Shoot, filmed: Forecast): SizeGrid {
   const byProbe = until !== undefined && 'core' in until
   const rows = thicknessesAbout(thick).map((thickness) => {
     const filmedRow = thickness === thick
-    const cooks = columns.map((cooker) => otherCook(cook, filmed, { thickness, cooker }))
+    const cooks = columns.map((cooker) => otherCook(cook, pullOf(filmed), { thickness, cooker }))
     const plans = cooks.map((each, i) => (filmedRow && i === 0 && byProbe ? filmed.cook : toCookPlan(shoot, each)))
     return { thickness, mass: cooks[0]?.roast.mass ?? cook.roast.mass, filmed: filmedRow, plans }
   })
