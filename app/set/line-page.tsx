@@ -38,7 +38,7 @@ function Moments({ cook }: { cook: SessionCook }) {
               {marked && ', marked'}
             </span>
             <span className="win">
-              {!marked && early !== null && late !== null && `${clock(early)} to ${clock(late)}`}
+              {!marked && early !== null && late !== null && spanWords(clock(early), clock(late))}
               {likely === null && 'may never come'}
             </span>
           </li>
@@ -47,3 +47,5 @@ function Moments({ cook }: { cook: SessionCook }) {
     </ol>
   )
 }
+
+const spanWords = (from: string, to: string) => (from === to ? from : `${from} to ${to}`)

@@ -78,8 +78,13 @@ function otherWords(entry: Other, names: LogNames): string {
   }
 }
 
-const callWords = (call: string, names: LogNames) =>
-  call.startsWith('call-') ? names.shot(call.slice(5)) : plain(call.replace(/\/.*/, ''))
+/** Alerts whose name on screen is not that of a moment. */
+const ALERTS: Readonly<Record<string, string>> = { unanswered: 'people to be fetched', meal: 'meal break' }
+function callWords(call: string, names: LogNames): string {
+  if (call.startsWith('call-')) return names.shot(call.slice(5))
+  const alert = call.replace(/\/.*/, '')
+  return ALERTS[alert] ?? plain(alert)
+}
 
 function correctionWords({ void: gone, put, why }: Extract<Entry, { kind: 'correction' }>): string {
   const temp = typeof put?.temp === 'string' ? `, ${put.temp}` : ''

@@ -60,7 +60,10 @@ function Next({ duty }: { duty: Duty }) {
       </p>
       {duty.until && <Count at={duty.until.at} now={now} />}
       {duty.moment && <Expected duty={duty} />}
-      {duty.moment && <WaitLine now={now} standby={duty.standby} window={duty.moment.window} clock={clock} />}
+      {/* Who stands by has the count, and needs the room for answers. */}
+      {duty.moment && duty.state === 'ahead' && (
+        <WaitLine now={now} standby={duty.standby} window={duty.moment.window} clock={clock} />
+      )}
       <p className="do">{doWords(duty, units)}</p>
     </>
   )
@@ -73,7 +76,7 @@ function Expected({ duty: { moment } }: { duty: Duty }) {
   return (
     <p className="at">
       {shortName(moment.name)} about {clock(likely)}{' '}
-      {early && late && (
+      {early && late && clock(early) !== clock(late) && (
         <span>
           {clock(early)} to {clock(late)}
         </span>

@@ -7,21 +7,25 @@ export interface KeepThese {
 const TAKES_OVER_WITHIN_MS = 5000
 
 /** So that the board opens again without a network: over TLS or on this computer, where browsers allow it. */
-export async function keepForOffline(shootId: string): Promise<void> {
-  if (!window.isSecureContext || !('serviceWorker' in navigator)) return
-  const registered = await navigator.serviceWorker.register('/sw.js').catch((fault) => {
-    console.warn('No service worker:', fault)
-    return null
-  })
-  if (!registered) return
-  const worker = await takenOver()
-  const pages = [
+export const keepForOffline = (shootId: string) =>
+  keepPages([
     location.pathname,
     `/shoots/${shootId}/set`,
     `/shoots/${shootId}/set/continuity`,
     `/shoots/${shootId}/card`,
-  ]
+  ])
+
+/** These pages and what they loaded; whether something stands between this page and the network that keeps them. */
+export async function keepPages(pages: readonly string[]): Promise<boolean> {
+  if (!window.isSecureContext || !('serviceWorker' in navigator)) return false
+  const registered = await navigator.serviceWorker.register('/sw.js').catch((fault) => {
+    console.warn('No service worker:', fault)
+    return null
+  })
+  if (!registered) return false
+  const worker = await takenOver()
   worker?.postMessage({ keep: [...new Set([...pages, ...filesLoaded()])] } satisfies KeepThese)
+  return worker !== null
 }
 
 function takenOver(): Promise<ServiceWorker | null> {
