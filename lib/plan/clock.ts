@@ -49,6 +49,12 @@ export const formatClock = (when: Instant, zone: string): string =>
     .toPlainTime()
     .toString({ smallestUnit: 'minute' })
 
+/** "18:30:07". */
+export const formatClockSeconds = (when: Instant, zone: string): string =>
+  there(instant(Math.round(when / 1000) * 1000), zone)
+    .toPlainTime()
+    .toString({ smallestUnit: 'second' })
+
 const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday']
 const MONTHS = 'January February March April May June July August September October November December'.split(' ')
 /** "Saturday 15 May 2027". */

@@ -31,7 +31,8 @@ export const FILMED: readonly Line[] = [
   mark(130, 'off-heat'),
   line(131, 'shot-state', { shot: 'sear', state: 'missed', why: 'Card full.' }),
   mark(150, 'first-slice'),
-  ...rolled(149, 154, 'first-cut', 'good', { note: 'Lovely, <steam> & sound' }),
+  ...rolled(149, 154, 'first-cut'),
+  take(155, 'first-cut', { note: 'Lovely, <steam> & sound' }),
 ]
 export const filmed = (...more: readonly Line[]) => foldLog(logOf(...FILMED, ...more))
 export const withClips = (...clips: readonly object[]): Shoot =>
