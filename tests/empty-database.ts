@@ -5,8 +5,9 @@ import path from 'node:path'
 
 const MAKE = "import('./lib/data/client.ts').then(async (m) => (await m.openDatabase(process.argv[1])).close())"
 
-/** Before the first suite: an empty database is made once, because that takes seconds and copying it does not. */
+/** Before the first suite: an empty database is made once for all, because that takes seconds and copying it does not. */
 export default function setup() {
+  if (process.env.EMBERSLATE_EMPTY) return
   const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-empty-'))
   execFileSync(process.execPath, ['--conditions=react-server', '--import=tsx', '-e', MAKE, folder])
   process.env.EMBERSLATE_EMPTY = folder

@@ -6,6 +6,8 @@ const root = fileURLToPath(new URL('..', import.meta.url))
 /** Suites of pure code share a process, and so load the model once; what they hold between tests is memory of pure functions. */
 const PURE = ['unit', 'laws', 'reference'].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`)
 
+const WEB = ['tests/web/**/*.test.ts']
+
 export default defineConfig({
   root,
   resolve: {
@@ -20,9 +22,17 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          name: 'whole',
+          name: 'web',
+          include: WEB,
+          globalSetup: ['tests/empty-database.ts', 'tests/web/one-app.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'data',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: PURE,
+          exclude: [...PURE, ...WEB],
           globalSetup: 'tests/empty-database.ts',
         },
       },

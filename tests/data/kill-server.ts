@@ -64,8 +64,16 @@ const START_MS = 3000
 /** One end in so many comes while the server starts. */
 const AT_START = 5
 
-/** Before one start in `rebuildEach` the database is deleted, and once more at the end. */
-export async function killServer(folder: string, kills: number, seed: number, rebuildEach: number): Promise<Killed> {
+const deleted = (folder: string) => rmSync(path.join(folder, 'pg'), { recursive: true, force: true })
+
+/** Before one start in `rebuildEach` the database is lost (by `lose`), and at the end it is deleted. */
+export async function killServer(
+  folder: string,
+  kills: number,
+  seed: number,
+  rebuildEach: number,
+  lose: (folder: string) => void = deleted,
+): Promise<Killed> {
   const { uniform } = chanceOf(seed, 0, 61)
   const acknowledged = new Set<string>()
   const sums = { atStart: 0, rebuilds: 0, lost: 0, doubled: 0 }
@@ -80,18 +88,17 @@ export async function killServer(folder: string, kills: number, seed: number, re
     sums.doubled += (open.open?.length ?? 0) - ids.size + (open.positions?.length ?? 0) - new Set(open.positions).size
     return ids
   }
-  const forget = () => {
-    rmSync(path.join(folder, 'pg'), { recursive: true, force: true })
-    sums.rebuilds++
-  }
   for (let k = 0; k < kills; k++) {
-    if (k % rebuildEach === rebuildEach - 1) forget()
+    if (k % rebuildEach === rebuildEach - 1) {
+      lose(folder)
+      sums.rebuilds++
+    }
     const starting = k % AT_START === 2
     if (starting) sums.atStart++
     look(await run(folder, 'write', starting ? -Math.ceil(1 + uniform() * START_MS) : uniform() * WRITES_MS))
   }
   look(await run(folder, 'look', 0))
-  forget()
+  deleted(folder)
   const rebuilt = look(await run(folder, 'look', 0))
-  return { kills, ...sums, acknowledged: acknowledged.size, kept: rebuilt.size }
+  return { kills, ...sums, rebuilds: sums.rebuilds + 1, acknowledged: acknowledged.size, kept: rebuilt.size }
 }

@@ -2,23 +2,20 @@ import { readFileSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser } from './browser'
-import { type RunningApp, startApp } from './server'
+import { readyApp } from './server'
 
 /** Each wrong thing gets its sentence where it happened, and nothing typed is lost. */
-let app: RunningApp
+const app = readyApp()
 let browser: Browser
 let page: Page
 beforeAll(async () => {
-  app = await startApp()
   browser = await openBrowser()
   page = await browser.newPage({ viewport: { width: 390, height: 844 } })
 }, 400_000)
-afterAll(async () => {
-  await browser?.close()
-  await app?.stop()
-})
+afterAll(() => browser?.close())
 
-const good = () => JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8'))
+/** Without shots: nothing has to be laid out while the fields are tried. */
+const good = () => ({ ...JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8')), shots: undefined })
 const fileOf = (text: string) => ({ name: 'shoot.json', mimeType: 'application/json', buffer: Buffer.from(text) })
 async function openFile(text: string): Promise<string> {
   await page.goto(app.address)

@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { brotliDecompressSync } from 'node:zlib'
-import { type Browser, chromium } from 'playwright-core'
+import { type Browser, chromium, type LaunchOptions } from 'playwright-core'
 
 const FLAGS = [
   '--no-sandbox', // the package's Chromium brings no sandbox helper, and containers often run as root
@@ -53,7 +53,18 @@ async function executable(): Promise<string> {
   return found
 }
 
-/** A browser for a journey. There is no way round it: without a browser the journeys fail, they are not skipped. */
+/** How to launch it. */
+export const chromiumAt = async (flags: readonly string[] = []): Promise<LaunchOptions> => ({
+  executablePath: await executable(),
+  headless: true,
+  args: [...FLAGS, ...flags],
+})
+
+/**
+ * A browser for a journey: the one that stands ready, or, with flags of its own, another. There is no way round it:
+ * without a browser the journeys fail, they are not skipped.
+ */
 export async function openBrowser(flags: readonly string[] = []): Promise<Browser> {
-  return chromium.launch({ executablePath: await executable(), headless: true, args: [...FLAGS, ...flags] })
+  const ready = process.env.EMBERSLATE_BROWSER
+  return ready && flags.length === 0 ? chromium.connect(ready) : chromium.launch(await chromiumAt(flags))
 }

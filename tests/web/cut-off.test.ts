@@ -1,11 +1,10 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import path from 'node:path'
+import { rmSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { SetOpening } from '../../app/set/set-feed'
 import type { SessionCall } from '../../lib/session/session-day'
+import { emptyDataFolder } from '../empty-database'
 import { openBrowser } from './browser'
 import { type RunningApp, startApp } from './server'
 import { entryOf, SetPhone } from './set-phone'
@@ -29,7 +28,7 @@ const restarted = {
   env: { ...started.env, NODE_OPTIONS: `--import ${pathToFileURL('tests/web/two-hours-later.mjs')}` },
 }
 
-const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-cut-off-'))
+const folder = emptyDataFolder()
 let app: RunningApp
 let browser: Browser
 beforeAll(async () => {

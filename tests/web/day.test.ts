@@ -3,14 +3,13 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { axeViolations } from './axe'
 import { openBrowser } from './browser'
-import { type RunningApp, startApp } from './server'
+import { readyApp } from './server'
 
 /** The day edited in its table and on its axis, tried out in the browser as it is typed. */
-let app: RunningApp
+const app = readyApp()
 let browser: Browser
 let page: Page
 beforeAll(async () => {
-  app = await startApp()
   browser = await openBrowser()
   page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
   const document = JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8'))
@@ -18,10 +17,7 @@ beforeAll(async () => {
   await page.goto(`${app.address}/shoots/${(await answer.json()).id}/day`)
   await page.getByLabel('Title of shot 1', { exact: true }).waitFor({ timeout: 60_000 })
 }, 400_000)
-afterAll(async () => {
-  await browser?.close()
-  await app?.stop()
-})
+afterAll(() => browser?.close())
 
 const field = (label: string) => page.getByLabel(label, { exact: true })
 const saved = () => page.getByText('Saved.', { exact: true }).waitFor({ timeout: 30_000 })

@@ -1,22 +1,26 @@
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { hearMoves } from '../../lib/cli/hear-moves'
-import { type RunningApp, startApp } from './server'
+import { readyApp } from './server'
 
 const TIMES = 3
-let app: RunningApp
-beforeAll(async () => {
-  app = await startApp()
-}, 300_000)
-afterAll(() => app.stop())
+const app = readyApp()
+
+async function ownShoot(): Promise<string> {
+  const document = JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8'))
+  const body = JSON.stringify({ writeId: 'live-day-test-1', document })
+  const headers = { 'content-type': 'application/json' }
+  const answer = await fetch(`${app.address}/api/shoots`, { method: 'POST', headers, body })
+  return ((await answer.json()) as { id: string }).id
+}
 
 describe('a day under way', () => {
   it('moves calls on another phone after a reading, and keeps every forecast it told', async () => {
-    const took = await hearMoves(app, TIMES)
+    const shoot = await ownShoot()
+    const took = await hearMoves(app, TIMES, shoot)
     expect(took.every(Number.isFinite)).toBe(true)
-    const { shoots } = (await (await fetch(`${app.address}/api/shoots`)).json()) as { shoots: { id: string }[] }
-    const kept = readFileSync(path.join(app.folder, 'forecasts', `${shoots[0]?.id}.ndjson`), 'utf8')
+    const kept = readFileSync(path.join(app.folder, 'forecasts', `${shoot}.ndjson`), 'utf8')
       .trim()
       .split('\n')
       .map((line) => JSON.parse(line) as { id: string; after: string | null; forecast: { reason: string } })

@@ -2,21 +2,17 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { axeViolations } from './axe'
 import { openBrowser } from './browser'
-import { type RunningApp, startApp } from './server'
+import { readyApp } from './server'
 
 /** The main job as a stranger does it: issue "the main job, end to end", must show 1. */
-let app: RunningApp
+const app = readyApp()
 let browser: Browser
 let page: Page
 beforeAll(async () => {
-  app = await startApp()
   browser = await openBrowser()
   page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
 }, 400_000)
-afterAll(async () => {
-  await browser?.close()
-  await app?.stop()
-})
+afterAll(() => browser?.close())
 
 const MOMENTS = [
   'fire lit',

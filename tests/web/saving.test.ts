@@ -1,13 +1,12 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import path from 'node:path'
+import { readFileSync, rmSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { emptyDataFolder } from '../empty-database'
 import { openBrowser } from './browser'
 import { type RunningApp, startApp } from './server'
 
 /** What was typed is never lost: not to a second window, not to a server that dies. */
-const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-saving-'))
+const folder = emptyDataFolder()
 let app: RunningApp
 let browser: Browser
 let page: Page
@@ -17,7 +16,8 @@ beforeAll(async () => {
   browser = await openBrowser()
   const context = await browser.newContext()
   page = await context.newPage()
-  const document = JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8'))
+  const porkLoin = JSON.parse(readFileSync('tests/fixtures/shoots/pork-loin.json', 'utf8'))
+  const document = { ...porkLoin, shots: undefined }
   const made = await page.request.post(`${app.address}/api/shoots`, { data: { writeId: 'saving-test-1', document } })
   plan = `${app.address}/shoots/${(await made.json()).id}/plan`
 }, 400_000)

@@ -2,16 +2,25 @@ import { spawn } from 'node:child_process'
 import { rmSync } from 'node:fs'
 import { emptyDataFolder } from '../empty-database'
 
-export type RunningApp = {
+export interface ReadyApp {
   readonly address: string
   readonly folder: string
   readonly pid: number
+}
+export interface RunningApp extends ReadyApp {
   stop(): Promise<void>
 }
 
 const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
 /** A build may have to come first when one suite is run alone. */
 const START_MS = 300_000
+
+/** The app that all journeys share (one-app.ts); what one does there the others may see in the list of shoots. */
+export function readyApp(): ReadyApp {
+  const ready = process.env.EMBERSLATE_APP
+  if (!ready) throw new Error('The shared app was not started. Run the suites by tests/vitest.config.mjs.')
+  return JSON.parse(ready) as ReadyApp
+}
 
 /** What is said to the start command besides. */
 export interface StartedWith {

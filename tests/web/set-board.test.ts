@@ -3,10 +3,10 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { axeViolations } from './axe'
 import { openBrowser } from './browser'
-import { type RunningApp, startApp } from './server'
+import { readyApp } from './server'
 
 /** The set board in a pocket: who I am, what is next, and what a thumb logs. The shoot is tomorrow's, so all is ahead. */
-let app: RunningApp
+const app = readyApp()
 let browser: Browser
 let page: Page
 let shoot: string
@@ -15,7 +15,6 @@ const DAY_MS = 86_400_000
 const DIGIT_EM = 0.655
 
 beforeAll(async () => {
-  app = await startApp()
   browser = await openBrowser()
   page = await browser.newPage({ viewport: { width: 390, height: 844 }, hasTouch: true })
   const date = new Date(Date.now() + DAY_MS).toISOString().slice(0, 10)
@@ -26,10 +25,7 @@ beforeAll(async () => {
   // The day is laid out once before, so that what is timed are the screens.
   await page.request.get(`${shoot}/set`, { timeout: 300_000 })
 }, 400_000)
-afterAll(async () => {
-  await browser?.close()
-  await app?.stop()
-})
+afterAll(() => browser?.close())
 
 const press = (name: string) => page.getByRole('button', { name, exact: true }).first().click()
 const told = (words: string | RegExp) =>

@@ -1,19 +1,16 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser } from './browser'
-import { type RunningApp, startApp } from './server'
+import { readyApp } from './server'
 
 const PATIENT = { timeout: 60_000 }
-let app: RunningApp
+const app = readyApp()
 let browser: Browser
 
 beforeAll(async () => {
-  ;[app, browser] = await Promise.all([startApp(), openBrowser()])
+  browser = await openBrowser()
 }, 400_000)
-afterAll(async () => {
-  await browser?.close()
-  await app?.stop()
-})
+afterAll(() => browser?.close())
 
 /** The plan's page with every question to the server's own preview. */
 async function typingPage(prepare: (page: Page) => Promise<void> = async () => {}) {
