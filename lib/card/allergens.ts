@@ -1,4 +1,4 @@
-import { ALLERGENS, type Allergen } from '../plan/ingredients'
+import { ALLERGENS, type Allergen } from '../plan/allergens'
 import type { IngredientLine } from './ingredients'
 
 /** The nine of the United States. [us-falcpa-2004] [us-faster-2021] The rest is on the EU's list alone. [eu-1169-2011] */

@@ -1,4 +1,4 @@
-import { ALLERGENS, type Allergen } from '../plan/ingredients'
+import { ALLERGENS, type Allergen } from '../plan/allergens'
 import { FOOD_ROWS } from './food-rows'
 import { ML_PER } from './kitchen-measures'
 

@@ -98,3 +98,14 @@ export function twoAmounts(written: string): readonly [string, string] | null {
   const two = written.match(/^(.*\d.*?)\s*\(([^()]*\d[^()]*)\)$/) ?? written.match(/^(.*\d.*?)\s+\/\s+(.*\d.*)$/)
   return two ? [two[1] ?? '', two[2] ?? ''] : null
 }
+
+const PINT = 'A pint is 473 ml in the US and 568 ml in Britain. Write it in ml, or in cups.'
+/** Why an amount that looks like one is only printed as it stands; null where it is read, or is plain words. */
+export function whyUnread(written: string): string | null {
+  const parts = twoAmounts(written.trim()) ?? [written]
+  if (!/\d/.test(written) || parts.some((part) => readAmount(part).kind !== 'words')) return null
+  if (/\bpints?\b/i.test(written)) return PINT
+  const read = readQuantity(plainly(written), 'mass')
+  const ambiguous = !read.ok && /two ways|gap in its number/.test(read.sentence) ? read.sentence : null
+  return ambiguous ?? 'No amount is read in this. Write one such as "40 g", "2 tbsp", "¼ cup" or "6 cloves".'
+}

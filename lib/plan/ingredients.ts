@@ -1,27 +1,5 @@
+import { ALLERGENS } from './allergens'
 import { list, record, text, word } from './fields'
-
-/**
- * What must be named on food: the 14 of annex II of Regulation (EU) 1169/2011 [eu-1169-2011], wheat apart from the other
- * grains with gluten because the nine of the United States [us-falcpa-2004] [us-faster-2021] know wheat alone.
- */
-export const ALLERGENS = [
-  'wheat',
-  'gluten',
-  'crustaceans',
-  'eggs',
-  'fish',
-  'peanuts',
-  'soybeans',
-  'milk',
-  'nuts',
-  'celery',
-  'mustard',
-  'sesame',
-  'sulphites',
-  'lupin',
-  'molluscs',
-] as const
-export type Allergen = (typeof ALLERGENS)[number]
 
 /** `food` says which food of the table it is where `what` does not: "what": "our rub", "food": "salt". */
 export const INGREDIENT = record('an ingredient', {
@@ -35,5 +13,5 @@ export const RECIPE_WORDS = {
   allergens: list('allergens', word('an allergen that has to be named', ALLERGENS), ALLERGENS.length).optional(),
   storage: text('the note on keeping it', 300, 1).optional(),
   /** Besides what the plan asks for. */
-  kit: list('things of the kit', text('a thing of the kit', 80, 1), 20).optional(),
+  kit: list('things of the kit', text('a thing of the kit', 80), 20).optional(),
 } as const

@@ -30,6 +30,9 @@ function withText(document: ShootDocument, id: string, text: string, override: O
   return setAt(document, '/card/steps', known ? steps.map((s) => (s.id === id ? step : s)) : [...steps, step])
 }
 
+/** What the recipe's own fields show the faults of. */
+const RECIPE_AT = ['serves', 'ingredients', 'allergens', 'storage', 'kit'].map((key) => `/card/${key}`)
+
 interface CardDeskProps {
   shootId: string
   version: number
@@ -73,7 +76,7 @@ export function CardDesk(props: CardDeskProps) {
     setOpen(id)
   }
   const faultOf = (id: string) => problems.find(({ pointer }) => under(pointer, pointerOf(document, id)))?.sentence
-  const shownAt = ['/card/serves', '/card/ingredients', '/publish', ...(open ? [pointerOf(document, open)] : [])]
+  const shownAt = [...RECIPE_AT, '/publish', ...(open ? [pointerOf(document, open)] : [])]
   return (
     <Publications value={props.sources}>
       <SaveLine saved={saved} problems={problems.filter(({ pointer }) => !shownAt.some((at) => under(pointer, at)))} />

@@ -1,56 +1,75 @@
 'use client'
+import { useId } from 'react'
+import { FOODS } from '@/lib/card/foods'
+import { ingredientLine } from '@/lib/card/ingredients'
+import type { Allergen } from '@/lib/plan/allergens'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { Field } from '../../../ui/field'
-import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
+import { AllergenFields } from './allergen-fields'
+import { type IngredientDocument, IngredientRow } from './ingredient-row'
 
 interface RecipeFieldsProps {
   document: ShootDocument
   change: (document: ShootDocument) => void
   problems: readonly Problem[]
 }
-type Ingredient = { what: string; much: string }
-const ingredientsOf = (document: ShootDocument) =>
-  (valueAt(document, '/card/ingredients') as Ingredient[] | undefined) ?? []
+const listAt = <T,>(document: ShootDocument, pointer: string): readonly T[] => {
+  const value = valueAt(document, pointer)
+  return Array.isArray(value) ? value : []
+}
+const under = (pointer: string, at: string) => pointer === at || pointer.startsWith(`${at}/`)
+/** Empty means: not said, so the key goes. */
+const written = (document: ShootDocument, pointer: string, value: string | number | readonly unknown[]) =>
+  value === '' || (Array.isArray(value) && value.length === 0)
+    ? removeAt(document, pointer)
+    : setAt(document, pointer, value)
+const asNumber = (text: string) => (text.trim() === '' || Number.isNaN(Number(text)) ? text.trim() : Number(text))
 
-const serves = optional('serves', 'Serves', '/card/serves', {
-  write: (document, text) =>
-    text.trim() === ''
-      ? removeAt(document, '/card/serves')
-      : setAt(document, '/card/serves', Number.isNaN(Number(text)) ? text : Number(text)),
-})
-
-/** What the forecast knows nothing of: servings and what else is needed. */
+/** What the forecast knows nothing of: servings, what goes in, what has to be named, how it keeps. */
 export function RecipeFields({ document, change, problems }: RecipeFieldsProps) {
-  const ingredients = ingredientsOf(document)
-  const control = (field: DocumentField) => (
-    <Field
-      key={field.key}
-      label={field.label}
-      value={field.read(document)}
-      fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
-      onChange={(text) => change(field.write(document, text))}
-    />
-  )
+  const foods = useId()
+  const ingredients = listAt<IngredientDocument>(document, '/card/ingredients')
+  const lines = ingredients.map(({ what, much, food }) => ingredientLine({ what, much, food: food || undefined }))
+  const faultAt = (pointer: string) => problems.find((problem) => under(problem.pointer, pointer))?.sentence
+  const set = (pointer: string, value: string | number | readonly unknown[]) =>
+    change(written(document, pointer, value))
+  const serves = valueAt(document, '/card/serves')
   return (
     <section aria-label="You need" className="mt-8">
       <h2>You need</h2>
-      <div className="max-w-xs">{control(serves)}</div>
-      {ingredients.map((_, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
-        <div key={i} className="grid grid-cols-[1fr_8rem_auto] items-end gap-4">
-          {control(plain(`what-${i}`, `Ingredient ${i + 1}`, `/card/ingredients/${i}/what`))}
-          {control(plain(`much-${i}`, `How much of ${i + 1}`, `/card/ingredients/${i}/much`))}
-          <button
-            type="button"
-            className="textlink mb-4"
-            onClick={() => change(removeAt(document, `/card/ingredients/${i}`))}
-          >
-            Take out
-          </button>
-        </div>
-      ))}
+      <datalist id={foods}>
+        {FOODS.map(({ name }) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
+      <div className="max-w-xs">
+        <Field
+          label="Serves"
+          value={serves === undefined ? '' : String(serves)}
+          fault={faultAt('/card/serves')}
+          why="Nutrition is printed for one of so many servings."
+          onChange={(text) => set('/card/serves', asNumber(text))}
+        />
+      </div>
+      {ingredients.map((ingredient, i) => {
+        const at = `/card/ingredients/${i}`
+        return (
+          <IngredientRow
+            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
+            key={i}
+            ingredient={ingredient}
+            nth={i + 1}
+            foods={foods}
+            fault={(key) => faultAt(`${at}/${key}`)}
+            change={(key, text) =>
+              change(key === 'food' ? written(document, `${at}/food`, text) : setAt(document, `${at}/${key}`, text))
+            }
+            remove={() => change(removeAt(document, at))}
+          />
+        )
+      })}
       <button
         type="button"
         className="btn mt-2"
@@ -58,6 +77,60 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       >
         Add an ingredient
       </button>
+      <AllergenFields
+        lines={lines}
+        declared={listAt<Allergen>(document, '/card/allergens')}
+        fault={faultAt('/card/allergens')}
+        change={(declared) => set('/card/allergens', declared)}
+      />
+      <div className="mt-4 grid gap-x-8 md:grid-cols-2">
+        <Area
+          label="What else to have, one a line"
+          why="Fuel, thermometer, tongs, board and foil come from the plan."
+          value={listAt<string>(document, '/card/kit').join('\n')}
+          fault={faultAt('/card/kit')}
+          on={(text) => set('/card/kit', text === '' ? '' : text.split('\n'))}
+        />
+        <Area
+          label="Your own note on keeping it"
+          why="Printed as yours, after what the food-safety authority advises."
+          value={String(valueAt(document, '/card/storage') ?? '')}
+          fault={faultAt('/card/storage')}
+          on={(text) => set('/card/storage', text)}
+        />
+      </div>
     </section>
+  )
+}
+
+interface AreaProps {
+  label: string
+  why: string
+  value: string
+  fault: string | undefined
+  on: (text: string) => void
+}
+function Area({ label, why, value, fault, on }: AreaProps) {
+  const id = useId()
+  return (
+    <div className={fault ? 'field wrong' : 'field'}>
+      <label htmlFor={id}>{label}</label>
+      <textarea
+        id={id}
+        rows={3}
+        value={value}
+        aria-invalid={fault ? true : undefined}
+        aria-describedby={`${id}-why${fault ? ` ${id}-fault` : ''}`}
+        onChange={(event) => on(event.target.value)}
+      />
+      {fault && (
+        <span className="says" id={`${id}-fault`} role="alert">
+          {fault}
+        </span>
+      )}
+      <span className="why" id={`${id}-why`}>
+        {why}
+      </span>
+    </div>
   )
 }
