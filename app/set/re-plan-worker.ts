@@ -9,10 +9,11 @@ import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
 import { shootAsAdopted } from '@/lib/session/adopted'
 import { placedNow } from '@/lib/session/announced-layout'
-import { comparePlans, type PlannedMove } from '@/lib/session/compare-plans'
+import { asCalled, comparePlans, type PlannedMove } from '@/lib/session/compare-plans'
 import { cookNow } from '@/lib/session/live-cook'
 import { goneOf, RE_PLAN } from '@/lib/session/re-planned'
-import type { Expected } from '@/lib/session/session'
+import type { Expected, Session } from '@/lib/session/session'
+import type { SessionDay } from '@/lib/session/session-day'
 import { besideWords, type TriedOnSet, withTried } from '@/lib/session/what-if-on-set'
 import type { Instant } from '@/lib/units'
 
@@ -23,6 +24,8 @@ export interface RePlanAsked {
   readonly told: DayState
   readonly now: Instant
   readonly tried: TriedOnSet | null
+  readonly day: Pick<SessionDay, 'calls'>
+  readonly calls: Session['calls']
 }
 export type RePlanAnswer =
   | {
@@ -50,7 +53,7 @@ function answerTo(asked: RePlanAsked): RePlanAnswer {
   const bare = tried ? cooksNow(shootAsAdopted(parsed.value, told), layout, told, now).expected : []
   return {
     ok: true,
-    moves: comparePlans(shoot, layout, after, now, goneOf(told)),
+    moves: asCalled(comparePlans(shoot, layout, after, now, goneOf(told)), asked, expected),
     tried,
     lines: tried ? besideWords(shoot, tried.change.cook, bare, expected) : [],
   }

@@ -25,7 +25,10 @@ export function RePlan({ day }: { day: PlannedDay }) {
   const { answer, working, ask, forget } = useRePlan()
   const send = useSend(day, forget)
   const { document, layout } = day
-  const askFor = (tried: TriedOnSet | null) => ask({ document, layout, told: session.told, now: feed.now(), tried })
+  const askFor = (tried: TriedOnSet | null) => {
+    const { told, day: now, calls } = session
+    ask({ document, layout, told, now: feed.now(), tried, day: now, calls })
+  }
   const tried = answer?.ok ? answer.tried : null
   return (
     <section aria-label="Re-plan">

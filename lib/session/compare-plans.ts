@@ -2,8 +2,10 @@ import type { Layout } from '../day/layout'
 import { fromIso } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
 import { tasksOf } from '../plan/side-tasks'
-import type { Instant } from '../units'
+import { type Instant, instant } from '../units'
 import { byShift } from './re-planned'
+import type { Expected, Session } from './session'
+import type { SessionDay } from './session-day'
 
 /** One thing that a re-plan moves, before anybody is told. */
 export interface PlannedMove {
@@ -16,6 +18,8 @@ export interface PlannedMove {
   readonly people: readonly string[]
   /** A call at a moment, which the forecast moves. */
   readonly byMoment: boolean
+  /** With other people or cameras. */
+  readonly recast?: boolean
   /** Its new place as an entry has it; null for what is dropped. */
   readonly place: {
     readonly setup?: string
@@ -59,9 +63,30 @@ export function comparePlans(
     const [from, to] = [a ? fromIso(a.from) : null, b ? fromIso(b.from) : null]
     if (a && b && a.key === b.key && Math.abs((from ?? 0) - (to ?? 0)) < TOLD_FROM_MS) return []
     if ((from ?? now) <= now && (to ?? now) <= now) return []
-    return [{ id, title, from, to, people, byMoment: (b ?? a)?.byMoment ?? false, place: b?.place ?? null }]
+    const byMoment = (b ?? a)?.byMoment ?? false
+    return [{ id, title, from, to, people, byMoment, recast: a?.key !== b?.key, place: b?.place ?? null }]
   })
   return moves.sort((a, b) => (a.to ?? a.from ?? 0) - (b.to ?? b.from ?? 0))
+}
+
+interface Calls {
+  readonly day: Pick<SessionDay, 'calls'>
+  readonly calls: Session['calls']
+}
+/**
+ * A call at a moment is where the live day has it, and moves as its moment is expected now: what only the forecast
+ * moves, and has moved already, is no move.
+ */
+export function asCalled(moves: readonly PlannedMove[], { day, calls }: Calls, expected: readonly Expected[]) {
+  return moves.flatMap((move): PlannedMove[] => {
+    const call = day.calls.find(({ shot }) => move.id === `shot-${shot}`)
+    const { announced = null, likely = null } = (call && calls[call.id]) ?? {}
+    const next = expected.find(({ cook, moment }) => cook === call?.cook && moment === call.moment)?.likely
+    if (announced === null || move.from === null || move.to === null) return [move]
+    const byMs = likely === null || next === undefined ? 0 : next - likely
+    if (Math.abs(byMs) < TOLD_FROM_MS && !move.recast) return []
+    return [{ ...move, from: announced, to: instant(announced + byMs) }]
+  })
 }
 
 function itemsOf(shoot: Shoot, layout: Layout): Map<string, Item> {

@@ -3,8 +3,10 @@ import type { Layout } from '../../../lib/day/layout'
 import type { Shoot } from '../../../lib/plan/shoot'
 import { lastRePlan, layoutNow } from '../../../lib/session/announced-layout'
 import type { BoardFacts } from '../../../lib/session/board-facts'
-import { comparePlans } from '../../../lib/session/compare-plans'
+import { asCalled, comparePlans } from '../../../lib/session/compare-plans'
 import { factsNow } from '../../../lib/session/re-planned'
+import type { Session } from '../../../lib/session/session'
+import { seconds } from '../../../lib/units'
 import { at, line } from '../log/lines'
 import { live, sessionDayWith, toldOf } from './made-up-day'
 
@@ -47,6 +49,17 @@ describe('a re-plan before and after it is sent', () => {
       meals: [{ start: iso(50), end: iso(70), people: ['cam-1', 'cam-2'] }] as Layout['meals'],
     })
     expect(comparePlans(shoot, layout(20), meal, at(10))).toMatchObject([{ id: 'meal-0', people: ['cam-1', 'cam-2'] }])
+  })
+
+  it('has a call where the live day has it, and moves it as its moment moves', () => {
+    const shifted = { ...layout(20), shots: layout(20).shots.map((shot) => ({ ...shot, setupStart: iso(60) })) }
+    const moves = comparePlans(shoot, layout(20), shifted as Layout, at(10)).filter(({ byMoment }) => byMoment)
+    expect(moves).toMatchObject([{ id: 'shot-first-cut', from: at(70), to: at(60) }])
+    const day = { calls: sessionDayWith().calls }
+    const calls = { 'call-first-cut': { announced: at(82), likely: at(96) } } as unknown as Session['calls']
+    const slice = (min: number) => [{ cook: 'hero', moment: 'first-slice' as const, likely: at(min), sd: seconds(60) }]
+    expect(asCalled(moves, { day, calls }, slice(96))).toEqual([])
+    expect(asCalled(moves, { day, calls }, slice(92))).toMatchObject([{ from: at(82), to: at(78) }])
   })
 
   it('says nothing of what has begun', () => {
