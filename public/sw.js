@@ -3,7 +3,7 @@
 // everything under /api go straight to the network; what is logged is kept by the page itself.
 
 const CACHE = 'emberslate-1'
-const PAGE = /^\/($|shoots\/[^/]+\/(set(\/|$)|card$))/
+const PAGE = /^\/($|cards\/[^/]+$|shoots\/[^/]+\/(set(\/|$)|card(\/sheet)?$))/
 const FILE = /^\/(_next\/static\/|icons\/|manifest\.webmanifest$)/
 const IN_FILES = /\/_next\/static\/[^"'\\\s)]+/g
 const MOST_FILES = 400

@@ -4,13 +4,18 @@ import type { UnitSystem } from '@/lib/units'
 
 const A_YEAR_S = 365 * 86_400
 
-/** Changes what is shown, never what was typed; remembered in this browser. */
+/** Remembered in this browser. */
+export function rememberUnits(units: UnitSystem) {
+  // biome-ignore lint/suspicious/noDocumentCookie: the server draws with it, and the newer cookie store lacks on plain http
+  document.cookie = `units=${units}; path=/; max-age=${A_YEAR_S}; samesite=lax`
+}
+
+/** Changes what is shown, never what was typed. */
 export function UnitsButton({ units }: { units: UnitSystem }) {
   const router = useRouter()
   const other = units === 'metric' ? 'us' : 'metric'
   function change() {
-    // biome-ignore lint/suspicious/noDocumentCookie: the server draws with it, and the newer cookie store lacks on plain http
-    document.cookie = `units=${other}; path=/; max-age=${A_YEAR_S}; samesite=lax`
+    rememberUnits(other)
     router.refresh()
   }
   return (
