@@ -38,13 +38,32 @@ export const PRINTABLE: readonly (readonly [number, number])[] = [
   [0x2212, 0x2212],
 ]
 
+/**
+ * Fractions that the fonts have no letter for: they are set from their digits. With the fraction
+ * slash (U+2044) the printer would lose it in text that is copied: "1⁄3" would be "13".
+ */
+const SET_FROM_DIGITS: Readonly<Record<string, string>> = {
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+}
+/** As it is set: "1⅓" with a gap, for its digits would run together. */
+export const asSet = (text: string): string =>
+  text.replace(
+    /(\d?)([⅓⅔⅛⅜⅝⅞])/g,
+    (_, before: string, one: string) => `${before && `${before}\u00a0`}${SET_FROM_DIGITS[one]}`,
+  )
+
 const holds = (point: number) => PRINTABLE.some(([from, to]) => point >= from && point <= to)
 
 /** One sentence naming the first character that cannot be printed, or null where all can. */
 export function unprintable(text: string): string | null {
   for (const character of text) {
     const point = character.codePointAt(0) ?? 0
-    if (holds(point)) continue
+    if (holds(point) || character in SET_FROM_DIGITS) continue
     const code = `U+${point.toString(16).toUpperCase().padStart(4, '0')}`
     const visible = !/[\p{C}\p{Z}\p{M}]/u.test(character)
     const named = visible ? `"${character}" (${code})` : `The character ${code}`

@@ -2,6 +2,7 @@ import { Circle, Line, Path, Rect, Svg, Text, View } from '@react-pdf/renderer'
 import type { Drawing, Face, Mark, PlainRole, Role, TextMark } from '../export/drawing'
 import { textBox, textWidth } from '../export/text-width'
 import { isShade, shadeColour } from '../export/tones'
+import { asSet } from '../plan/printable'
 import { CONDENSED, FIGURES, SANS, SERIF } from './fonts'
 
 /** Roles as a grey printer shows them, with the cut face in its own tones: hue is never the only difference. */
@@ -101,7 +102,7 @@ function Lettering({ mark, scale, air }: { mark: TextMark; scale: number; air: n
         color: inkOf(mark.role),
       }}
     >
-      {mark.text}
+      {asSet(mark.text)}
     </Text>
   )
 }

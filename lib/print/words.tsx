@@ -1,6 +1,7 @@
 import { Text, type TextProps } from '@react-pdf/renderer'
 import type { PropsWithChildren } from 'react'
 import { tied } from '../export/tied'
+import { asSet } from '../plan/printable'
 
 /** The printer's infinity: a break at this price is never made. */
 const NEVER = 10_000
@@ -11,6 +12,6 @@ const NEVER = 10_000
  */
 export const Words = ({ children, ...props }: PropsWithChildren<TextProps>) => (
   <Text hyphenationPenalty={NEVER} {...props}>
-    {typeof children === 'string' ? tied(children) : children}
+    {typeof children === 'string' ? asSet(tied(children)) : children}
   </Text>
 )

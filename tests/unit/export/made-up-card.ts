@@ -3,7 +3,7 @@ import { buildCard, checkCard } from '../../../lib/card/card'
 import { type CardModel, cardModel } from '../../../lib/export/card'
 import type { Published } from '../../../lib/export/published'
 import { parseShoot } from '../../../lib/plan/parse'
-import { seconds } from '../../../lib/units'
+import { frac, metres, seconds } from '../../../lib/units'
 import { madeUpForecast } from '../card/made-up-forecast'
 
 type Document = Record<string, unknown>
@@ -39,4 +39,35 @@ function make(card: Document, published?: Published): CardModel {
   const forecasts = new Map([['hero', forecast]])
   const built = buildCard(read.value, forecasts)
   return cardModel(built, checkCard(built, forecasts), { forecast, date: '15 May 2027', published })
+}
+
+const window = {
+  early: seconds(7500),
+  likely: seconds(9300),
+  late: seconds(11400),
+  q10: null,
+  q90: null,
+  reached: frac(1),
+}
+/** Times for other sizes as they are printed, without a forecast of each. */
+export const MADE_UP_SIZES: NonNullable<CardModel['sizes']> = {
+  caption: 'From the meat going on until the probe reads 46 °C / 115 °F',
+  columns: [
+    { kind: 'kettle-charcoal', words: 'charcoal kettle' },
+    { kind: 'oven', words: 'oven' },
+    { kind: 'convection-oven', words: 'convection oven' },
+  ],
+  rows: [0.1, 0.11, 0.12, 0.13, 0.14].map((thick) => ({
+    thickness: metres(thick),
+    thick: `${Math.round(thick * 100)} cm / ${Math.round((thick / 0.0254) * 4) / 4} in`,
+    weight: 'about 3.2 kg / 7.1 lb',
+    filmed: thick === 0.12,
+    cells: ['2 h 05 to 3 h 10', '2 h 10 to 2 h 50', '1 h 55 to 2 h 35'].map((words, i) => ({
+      window,
+      words,
+      likely: '2 h 35',
+      filmed: thick === 0.12 && i === 0,
+    })),
+  })),
+  note: 'Nine cooks in ten fall between the two times. Thickness decides, weight hardly: go by the probe.',
 }

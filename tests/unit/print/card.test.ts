@@ -1,69 +1,88 @@
-import { readFileSync } from 'node:fs'
-import { constants, inflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
-import { buildCard, checkCard } from '../../../lib/card/card'
-import { type CardModel, cardModel } from '../../../lib/export/card'
-import { parseShoot } from '../../../lib/plan/parse'
+import type { CardModel } from '../../../lib/export/card'
+import { addressLines } from '../../../lib/print/card-code'
 import { printCard, sheetsIn } from '../../../lib/print/render'
-import { madeUpForecast } from '../card/made-up-forecast'
+import { MADE_UP_SIZES, modelOf, PUBLISHED } from '../export/made-up-card'
+import { textIn } from './pdf-text'
 
-type Document = Record<string, unknown>
-const lamb = JSON.parse(readFileSync('prisma/demo/leg-of-lamb.json', 'utf8')) as Document
-function modelOf(card: Document = {}): CardModel {
-  const read = parseShoot({ ...lamb, card: { ...(lamb.card as Document), ...card } })
-  if (!read.ok) throw new RangeError(read.problems.map((p) => p.sentence).join('\n'))
-  const forecast = madeUpForecast()
-  const forecasts = new Map([['hero', forecast]])
-  const built = buildCard(read.value, forecasts)
-  return cardModel(built, checkCard(built, forecasts), { forecast, date: '15 May 2027' })
+const long = (n: number, words: string) =>
+  Array.from({ length: n }, (_, i) => ({ id: `more-${i}`, text: `${words} It is round ${i + 1}.` }))
+const squeezed = (text: string) => text.replace(/\s+/g, '')
+/** Everything that the card says, as its parts have it. */
+const wordsOf = (model: CardModel): string[] => [
+  model.title,
+  model.intro,
+  ...model.ingredients.flatMap(({ what, much, other }) => [what, much, other]),
+  ...model.notes,
+  ...model.steps.map((step) => step.runs.map((run) => run.text).join('')),
+  ...model.doneness.flatMap((row) => [row.word, row.middle, row.offHeat, row.authority]),
+  ...model.cautions,
+  ...model.howToKnow.flatMap(({ stage, know, roughly }) => [stage, know, roughly]),
+  ...(model.sizes?.rows ?? []).flatMap(({ thick, weight, cells }) => [thick, weight, ...cells.map((c) => c.words)]),
+  ...model.recipe.nutrition.rows.map(({ name, amount, unit }) => `${name} ${amount} ${unit}`),
+  ...model.recipe.storage,
+  ...model.housekeeping,
+  model.foot,
+  model.stamp,
+]
+const missing = (bytes: Uint8Array, words: readonly string[]) => {
+  const held = squeezed(textIn(bytes))
+  return words.filter((each) => !held.includes(squeezed(each)))
 }
+const full: CardModel = { ...modelOf({ serves: 8 }, PUBLISHED), sizes: MADE_UP_SIZES }
+const NOTHING = { rows: [], note: [] }
 
-/** The characters a PDF maps its glyphs to, from the ToUnicode tables of its fonts. */
-function charactersIn(bytes: Uint8Array): Set<string> {
-  const text = Buffer.from(bytes).toString('latin1')
-  const found = new Set<string>()
-  for (const m of text.matchAll(/stream\r?\n([\s\S]*?)\r?\nendstream/g)) {
-    let table = ''
-    try {
-      table = inflateSync(Buffer.from(m[1] ?? '', 'latin1'), { finishFlush: constants.Z_SYNC_FLUSH }).toString('latin1')
-    } catch {
-      continue
-    }
-    if (!table.includes('beginbfrange') && !table.includes('beginbfchar')) continue
-    for (const hex of table.matchAll(/<([0-9a-f]{4})>/gi))
-      found.add(String.fromCodePoint(Number.parseInt(hex[1] ?? '0', 16)))
-  }
-  return found
-}
-const long = (n: number, words: string) => Array.from({ length: n }, (_, i) => ({ id: `more-${i}`, text: words }))
-
-describe.each(['A4', 'Letter'] as const)('the card on %s', (paper) => {
-  it('stands on one sheet, the same bytes each time', async () => {
-    const [once, again] = [await printCard(modelOf(), paper), await printCard(modelOf(), paper)]
-    expect(sheetsIn(once)).toBe(1)
+describe('the card on paper', () => {
+  it('with all its parts takes a second side, every word to be selected and searched, the same bytes each time', async () => {
+    const [once, again] = [await printCard(full, 'A4'), await printCard(full, 'A4')]
+    expect(sheetsIn(once)).toBe(2)
+    expect(missing(once, wordsOf(full))).toEqual([])
     expect(Buffer.from(once).equals(Buffer.from(again))).toBe(true)
   })
-
-  it('stands on one sheet with long words too', async () => {
-    const words =
-      'Baste it with what has gathered below, and listen to it while the smoke turns thin and blue. '.repeat(3)
-    const bytes = await printCard(modelOf({ steps: long(8, words.trim()) }), paper)
-    expect(sheetsIn(bytes)).toBe(1)
+  it('stands on one side where little is said', async () => {
+    const few = modelOf({ intro: 'Slow.', steps: ['seasoning', 'sear', 'pull'].map((id) => ({ id, text: ' ' })) })
+    const short = {
+      ...few,
+      howToKnow: [],
+      housekeeping: [],
+      recipe: { ...few.recipe, storage: [], nutrition: NOTHING },
+    }
+    expect(sheetsIn(await printCard(short, 'Letter'))).toBe(1)
   })
-
-  it('where even small type does not hold it, the last steps go and a sentence says so', async () => {
-    const words =
-      'Baste it with what has gathered below, and listen to it while the smoke turns thin and blue. '.repeat(6)
-    const bytes = await printCard(modelOf({ steps: long(40, words.trim()) }), paper)
-    expect(sheetsIn(bytes)).toBe(1)
+  it('flows on where the recipe is long: no step is left out', async () => {
+    const words = 'Baste it with what has gathered below, and listen to it while the smoke turns thin and blue. '
+    const model = modelOf({ steps: long(40, words.repeat(5).trim()) })
+    const bytes = await printCard(model, 'Letter')
+    expect(sheetsIn(bytes)).toBeGreaterThan(3)
+    expect(missing(bytes, wordsOf(model))).toEqual([])
+  })
+  it('small, it has needs, steps in short, temperatures, cautions and where the whole one is', async () => {
+    const bytes = await printCard(full, 'small')
+    expect(sheetsIn(bytes)).toBe(2)
+    const firsts = full.steps.map(
+      (step) =>
+        step.runs
+          .map((run) => run.text)
+          .join('')
+          .split(/[.](?=\s|$)/)[0] ?? '',
+    )
+    const wanted = [full.title, ...firsts, ...full.cautions, ...full.howToKnow.map(({ know }) => know)]
+    expect(missing(bytes, [...wanted, ...full.ingredients.map(({ what }) => what), 'example.com/'])).toEqual([])
   })
 })
 
 describe('letters on paper', () => {
-  it('extended Latin comes from the second half of each face', async () => {
-    const bytes = await printCard(modelOf({ title: 'Gyulai őszi łosoś', intro: 'Žluťoučký kůň, ğ ş.' }), 'A4')
-    const held = charactersIn(bytes)
-    expect([...'őłśŽťčůňğş'].filter((c) => !held.has(c))).toEqual([])
+  it('accents, fractions, degrees and dashes come out as they were written', async () => {
+    const [title, intro] = ['Gyulai őszi łosoś, jalapeño', 'Žluťoučký kůň, ğ ş ø ç é; ½ ¼ ¾ – 150 °C.']
+    const model = modelOf({ title, intro, ingredients: [{ what: 'thirds of ⅓ ⅔', much: '1⅓ cup' }] })
+    const bytes = await printCard(model, 'A4')
+    expect(missing(bytes, [title, intro, 'thirds of 1/3 2/3', '1 1/3 cup'])).toEqual([])
+  })
+  it('a long address is broken over lines, and cut off only where it would fill the card', () => {
+    const lines = addressLines('https://example.com/leg-of-lamb/over-charcoal?in=spring', 80)
+    expect(lines.join('')).toBe('example.com/leg-of-lamb/over-charcoal?in=spring')
+    expect(lines.length).toBeGreaterThan(1)
+    expect(addressLines(`https://example.com/${'a'.repeat(300)}`, 80).at(-1)).toBe('…')
   })
 })
 

@@ -1,10 +1,10 @@
 import { printCard } from '@/lib/print/render'
 import { answer } from '../../../api/border'
 import { openCard } from '../../open-card'
-import { paperOf, pdfResponse } from '../../pdf-response'
+import { cardPaperOf, pdfResponse } from '../../pdf-response'
 
 export const GET = (request: Request, { params }: { params: Promise<{ shootId: string }> }) =>
   answer(async () => {
     const { shoot, model } = await openCard((await params).shootId)
-    return pdfResponse(await printCard(model, paperOf(request)), `${shoot.title} card`)
+    return pdfResponse(await printCard(model, cardPaperOf(request)), `${shoot.title} card`)
   })
