@@ -55,10 +55,10 @@ export function momentsGiven(forecast: Forecast, given: Given): Forecast['moment
 
 /**
  * A cook that the model follows well is foretold better than one that it follows badly. What is left of the readings is so
- * much in the mean over twins of seed 2 (families A and B together); windows go with it, within these bounds. [own-trial]
+ * much in the mean over twins of seed 2 (families A and B together); windows go with its square, within these bounds. [own-trial]
  */
 const USUAL_LEFT_K = 0.19
-const WIDENS = { least: 0.8, most: 1.4 } as const
+const WIDENS = { least: 0.6, most: 1.8 } as const
 /** Few readings are followed by any model. */
 const ENOUGH = 20
 /** Near the pull the readings themselves tell. */
@@ -68,7 +68,7 @@ const FAR_S = 900
 function widened(pulls: Float64Array, { left, nowS }: Given, weighed: (timeS: number) => number) {
   const middleS = weighed(medianOf(pulls))
   if (!left || !Number.isFinite(middleS)) return weighed
-  const full = Math.min(WIDENS.most, Math.max(WIDENS.least, left.leftK / USUAL_LEFT_K))
+  const full = Math.min(WIDENS.most, Math.max(WIDENS.least, (left.leftK / USUAL_LEFT_K) ** 2))
   const far = Math.min(1, Math.max(0, (middleS - nowS - NEAR_S) / (FAR_S - NEAR_S)))
   const by = 1 + (full - 1) * far * Math.min(1, left.count / ENOUGH)
   return (timeS: number) => (Number.isFinite(timeS) ? middleS + by * (weighed(timeS) - middleS) : timeS)

@@ -16,13 +16,13 @@ describe('the window of a pull', () => {
   it('is wider where the model follows the readings badly, narrower where it follows them well, about one middle', () => {
     const [well, usual, badly] = [0.1, 0.19, 0.3].map((leftK) => windowAt(3600, leftK)) as [W, W, W]
     expect(usual.width).toBeCloseTo(800)
-    expect(well.width).toBeCloseTo(640)
-    expect(badly.width).toBeCloseTo(1120)
+    expect(well.width).toBeCloseTo(480)
+    expect(badly.width).toBeCloseTo(1440)
     expect([well.middle, badly.middle]).toEqual([usual.middle, usual.middle])
   })
   it('is left as it is near the pull, and while there are few readings', () => {
     expect(windowAt(7200 - 300, 0.3).width).toBeCloseTo(windowAt(7200 - 300, 0.19).width)
-    expect(windowAt(3600, 0.3, 2).width).toBeLessThan(840)
+    expect(windowAt(3600, 0.3, 2).width).toBeLessThan(880)
   })
 })
 type W = ReturnType<typeof windowAt>

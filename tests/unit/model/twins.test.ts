@@ -3,7 +3,7 @@ import type { Line } from '../../twins/score'
 import { BOUNDS, missesOf, tableOf } from '../../twins/table'
 import { FAMILIES } from '../../twins/twin'
 
-/** One kind of five is enough for every day; a hundred of each are the proofs open/twins-solid and open/twins-drying. */
+/** One kind of five is enough for every day; a hundred of each are the proofs twins-solid and twins-drying. */
 const FEW = 1
 /** So few are off by more in the mean than many are; the bounds themselves are the proof's. */
 const FEW_ALLOW = 1.5
