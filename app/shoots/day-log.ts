@@ -61,7 +61,14 @@ async function rehearsedDayOf(shoot: Shoot): Promise<DayPlayed | null> {
   const laid = await layoutReady(shoot)
   if (!laid.ok) return null
   const days = holder.emberslateRehearsed as Map<string, Promise<DayPlayed>>
-  const key = JSON.stringify({ ...shoot, card: undefined, callSheet: undefined, coverage: undefined, risk: undefined })
+  const key = JSON.stringify({
+    ...shoot,
+    card: undefined,
+    callSheet: undefined,
+    coverage: undefined,
+    risk: undefined,
+    clips: undefined,
+  })
   const known = days.get(key)
   if (known) return known
   const made = rehearsedBeside(shoot, laid.layout)

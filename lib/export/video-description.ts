@@ -3,7 +3,7 @@ import { plainWords } from './plain-words'
 import { tidyChapters, type VideoChapter } from './video-chapters'
 
 /** "4:05", "1:02:03": hours only where there are some. */
-function clockOf(seconds: number): string {
+export function clockOf(seconds: number): string {
   const [h, m, s] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60]
   const two = (n: number) => String(n).padStart(2, '0')
   return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`

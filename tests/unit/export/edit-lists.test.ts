@@ -7,6 +7,7 @@ import { csvOf } from '../../../lib/export/csv'
 import { pickUpSummary, pickUpsOf } from '../../../lib/export/pick-ups'
 import { rowsOf } from '../../../lib/log/csv'
 import { foldLog } from '../../../lib/log/fold'
+import type { Line } from '../../../lib/log/log'
 import { line, logOf, mark } from '../log/lines'
 import { lambWith, read } from '../plan/shoots'
 import { CLOCKS, clip, filmed, take, withClips } from './filmed-day'
@@ -71,7 +72,7 @@ describe('camera clocks in words', () => {
 })
 
 describe('pick-ups', () => {
-  const of = (id: string, ...more: Parameters<typeof filmed>) =>
+  const of = (id: string, ...more: readonly Line[]) =>
     pickUpsOf(withClips(), filmed(...more)).find(({ shot }) => shot === id)
   it('are the shots without a good take, with what each wants and how it can still be had', () => {
     expect(pickUpsOf(withClips(), filmed()).map(({ shot }) => shot)).not.toContain('opening')

@@ -1,0 +1,141 @@
+'use client'
+import type { ClipDocument } from '@/lib/export/clips-of-takes'
+import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import type { ShootDocument } from '@/lib/plan/shoot'
+import { FRAME_RATES } from '@/lib/plan/timecode'
+import { Field } from '../../../ui/field'
+import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
+import { SaveLine } from '../../save-line'
+import { useSaved } from '../../use-saved'
+import type { ClipTold } from './clips-told'
+
+interface EditDeskProps {
+  shootId: string
+  version: number
+  document: ShootDocument
+  cameras: readonly string[]
+  /** Clips that the takes tell of. */
+  offered: readonly ClipDocument[]
+  told: readonly ClipTold[]
+  invented: boolean
+}
+
+const RATES = FRAME_RATES.map((rate) => [rate, `${rate} a second`] as const)
+function clipFields(i: number, cameras: readonly string[]): readonly DocumentField[] {
+  const at = `/clips/${i}`
+  const known = cameras.length > 0 ? { options: cameras.map((id) => [id, id] as const) } : {}
+  return [
+    plain(`clip-id-${i}`, 'Clip', `${at}/id`),
+    plain(`clip-camera-${i}`, 'Camera', `${at}/camera`, known),
+    plain(`clip-start-${i}`, 'First frame', `${at}/start`, { why: 'Its timecode, "16:05:12:10".' }),
+    plain(`clip-rate-${i}`, 'Frames', `${at}/rate`, { options: RATES }),
+    optional(`clip-length-${i}`, 'Length', `${at}/length`, { why: 'Such as "4 min 12 s".' }),
+    optional(`clip-in-${i}`, 'Begins in the video', `${at}/in`, { why: 'Empty while it is not cut in.' }),
+  ]
+}
+const clipsOf = (document: ShootDocument): readonly unknown[] => {
+  const clips = valueAt(document, '/clips')
+  return Array.isArray(clips) ? clips : []
+}
+
+/** The files that the cameras made; what is saved here says where a moment stands in them. */
+export function EditDesk({ shootId, version, document: written, cameras, offered, told, invented }: EditDeskProps) {
+  const saved = useSaved(shootId, version, written)
+  const { document, change, problems } = saved
+  const clips = clipsOf(document)
+  const shown = clips.flatMap((_, i) => clipFields(i, cameras))
+  const add = (more: readonly object[]) => change(setAt(document, '/clips', [...clips, ...more]))
+  return (
+    <>
+      <SaveLine saved={saved} problems={problems.filter((problem) => !fieldAt(shown, problem.pointer))} />
+      {clips.length === 0 && <NoClips told={told} invented={invented} shootId={shootId} />}
+      {clips.map((clip, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
+        <fieldset key={i} className="border-b border-rule pb-3">
+          <legend className="sr-only">{`Clip ${i + 1}`}</legend>
+          <div className="grid grid-cols-2 items-start gap-x-6 sm:grid-cols-3 lg:grid-cols-6">
+            {clipFields(i, cameras).map((field) => (
+              <Field
+                key={field.key}
+                label={field.label}
+                why={i === 0 ? field.why : undefined}
+                options={field.options}
+                value={field.read(document)}
+                fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
+                onChange={(text) => change(field.write(document, text))}
+              />
+            ))}
+          </div>
+          <p className="flex flex-wrap gap-x-6">
+            <Told
+              told={told.find(({ id }) => id === (clip as { id?: unknown }).id)}
+              shootId={shootId}
+              invented={invented}
+            />
+            <button type="button" className="textlink" onClick={() => change(withoutClip(document, i))}>
+              Take out
+            </button>
+          </p>
+        </fieldset>
+      ))}
+      <p className="mt-4 flex flex-wrap gap-4">
+        <button type="button" className="btn" onClick={() => add([emptyClip(clips.length, cameras)])}>
+          Add a clip
+        </button>
+        {offered.length > 0 && clips.length === 0 && (
+          <button type="button" className="btn" onClick={() => add(offered)}>
+            Take {offered.length} from the takes, at 25 a second
+          </button>
+        )}
+      </p>
+    </>
+  )
+}
+
+const emptyClip = (count: number, cameras: readonly string[]) => ({
+  id: `${cameras[0] ?? 'A'}${String(count + 1).padStart(3, '0')}`,
+  camera: cameras[0] ?? 'A',
+  start: '',
+  rate: '25',
+})
+/** The last one takes the whole list with it. */
+const withoutClip = (document: ShootDocument, i: number) =>
+  removeAt(document, clipsOf(document).length === 1 ? '/clips' : `/clips/${i}`)
+
+type ToldProps = { shootId: string; invented: boolean }
+function NoClips({ told, shootId, invented }: ToldProps & { told: readonly ClipTold[] }) {
+  if (told.length === 0)
+    return <p className="small">A clip for each file: then chapters, takes and the overlay find their timecode.</p>
+  return (
+    <>
+      <p className="small">The shoot names no clips. These are made up from the rehearsed takes, one after another:</p>
+      <ul className="m-0 mt-2 list-none p-0">
+        {told.map((one) => (
+          <li key={one.id} className="border-b border-rule py-1">
+            <span className="font-semibold">{one.id}</span> <Told told={one} shootId={shootId} invented={invented} />
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+function Told({ told, shootId, invented }: ToldProps & { told: ClipTold | undefined }) {
+  if (!told) return null
+  const query = `?${new URLSearchParams({ clip: told.id, ...(invented ? { day: 'rehearsed' } : {}) })}`
+  return (
+    <>
+      <span>{told.words}</span>{' '}
+      {told.fault === null ? (
+        <>
+          <a href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>
+            Overlay of {told.id}, PNG
+          </a>{' '}
+          <a href={`/shoots/${shootId}/edit/overlay.svg${query}`}>one picture, SVG</a>
+        </>
+      ) : (
+        <span className="small">{told.fault}</span>
+      )}
+    </>
+  )
+}

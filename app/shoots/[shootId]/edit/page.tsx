@@ -1,0 +1,130 @@
+import type { Metadata } from 'next'
+import Link from 'next/link'
+import { takeRows } from '@/lib/export/best-takes'
+import { cameraClockWords } from '@/lib/export/camera-clocks'
+import { type Chapter, chaptersOf } from '@/lib/export/chapters'
+import { clipsOfTakes } from '@/lib/export/clips-of-takes'
+import { editClock } from '@/lib/export/edit-clock'
+import { pickUpSummary, pickUpsOf } from '@/lib/export/pick-ups'
+import { clockOf } from '@/lib/export/video-description'
+import { ShootHead } from '../../../ui/shoot-head'
+import { chosenUnits } from '../../../units'
+import { INVENTED } from '../../day-log'
+import { type EditDay, openEdit } from '../../edit-day'
+import { clipsTold } from './clips-told'
+import { EditDesk } from './edit-desk'
+import { PickUps, Takes } from './edit-lists'
+
+export const metadata: Metadata = { title: 'For the edit' }
+export const dynamic = 'force-dynamic'
+
+type EditPageProps = { params: Promise<{ shootId: string }>; searchParams: Promise<{ day?: string | string[] }> }
+
+export default async function EditPage({ params, searchParams }: EditPageProps) {
+  const { shootId } = await params
+  const edit = await openEdit(shootId, (await searchParams).day)
+  const { open, shoot, day, invented } = edit
+  const isEmpty = day.takes.length === 0 && Object.keys(day.marks).length === 0
+  return (
+    <main id="main" className="page">
+      <ShootHead open={open} units={await chosenUnits()} page="card" />
+      <h1>For the edit</h1>
+      <WhichDay id={shootId} invented={invented} isEmpty={isEmpty} />
+      {!isEmpty && <Files id={shootId} edit={edit} />}
+      <section aria-label="Clips" className="mt-8">
+        <h2>Clips</h2>
+        <ul className="mt-2 mb-0 list-none p-0">
+          {cameraClockWords(shoot, day).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+        <EditDesk
+          shootId={shootId}
+          version={open.version}
+          document={open.document}
+          cameras={(open.shoot.cameras ?? []).map(({ id }) => id)}
+          offered={invented ? [] : clipsOfTakes(day, '25')}
+          told={clipsTold(edit)}
+          invented={invented}
+        />
+      </section>
+      {!isEmpty && (
+        <>
+          <Takes rows={takeRows(shoot, day)} />
+          <section aria-label="Missed shots and pick-ups" className="mt-8">
+            <h2>Missed shots and pick-ups</h2>
+            <p className="lead mt-1">{pickUpSummary(pickUpsOf(shoot, day))}</p>
+            <PickUps all={pickUpsOf(shoot, day)} />
+          </section>
+        </>
+      )}
+    </main>
+  )
+}
+
+function WhichDay({ id, invented, isEmpty }: { id: string; invented: boolean; isEmpty: boolean }) {
+  const here = `/shoots/${id}/edit`
+  if (invented)
+    return (
+      <p className="conflict">
+        {INVENTED} <a href={here}>The day’s own log</a>
+      </p>
+    )
+  if (!isEmpty) return null
+  return (
+    <p className="lead mt-2">
+      Nothing was logged yet. Chapters, captions and the overlay want the day’s marks, its takes and readings, and each
+      camera’s clock read once, all from the <Link href={`/shoots/${id}/set`}>set board</Link>. To see what comes of
+      them: <a href={`${here}?day=rehearsed`}>the rehearsed day, with invented readings</a>.
+    </p>
+  )
+}
+
+function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditDay }) {
+  const chapters = chaptersOf(shoot, day)
+  const counts = editClock(shoot, day)?.counts
+  const file = (name: string) => `/shoots/${id}/edit/${name}${invented ? '?day=rehearsed' : ''}`
+  return (
+    <section aria-label="Chapters" className="mt-4">
+      <div className="cols-head">
+        <div>
+          <h2>Chapters</h2>
+          <p className="lead mt-1">
+            {counts === 'video'
+              ? 'Times are of the finished video, by the places of the clips below.'
+              : 'Times count from the first slate. Give the clips their places in the video below, and they are the video’s own.'}
+          </p>
+        </div>
+        <span className="flex flex-wrap gap-4">
+          <a className="btn main" href={file('chapters.vtt')} download>
+            Chapters, WebVTT
+          </a>
+          <a className="btn" href={file('captions.vtt')} download>
+            Captions of facts
+          </a>
+          <a className="btn" href={file('takes.csv')} download>
+            Takes, CSV
+          </a>
+          <a className="btn" href={file('continuity')}>
+            Continuity report
+          </a>
+        </span>
+      </div>
+      <Chapters chapters={chapters} />
+    </section>
+  )
+}
+
+function Chapters({ chapters }: { chapters: readonly Chapter[] }) {
+  if (chapters.length === 0) return <p className="mt-2">No take was logged, and no clip has its place in the video.</p>
+  return (
+    <ol className="mt-4 list-none columns-1 gap-8 p-0 sm:columns-2 lg:columns-3">
+      {chapters.map(({ startS, title }) => (
+        <li key={startS} className="grid grid-cols-[72px_1fr] gap-3 break-inside-avoid border-b border-rule py-1.5">
+          <span className="time text-right">{clockOf(Math.round(startS))}</span>
+          <span>{title}</span>
+        </li>
+      ))}
+    </ol>
+  )
+}
