@@ -25,11 +25,12 @@ export function LinePage() {
 
 function Moments({ cook }: { cook: SessionCook }) {
   const { session, facts, clock } = useSet()
+  const windows = cook.moments.map((moment) => ({ moment, ...momentWindow(session, facts, cook.id, moment) }))
+  const inTime = windows.sort((a, b) => (a.likely ?? Infinity) - (b.likely ?? Infinity))
   return (
     <ol className="moments">
-      {cook.moments.map((moment) => {
+      {inTime.map(({ moment, early, likely, late }) => {
         const marked = session.told.marks[markKey(cook.id, moment)]
-        const { early, likely, late } = momentWindow(session, facts, cook.id, moment)
         return (
           <li key={moment} className={marked ? 'past' : ''}>
             <span className="time">{likely === null ? '–' : clock(likely)}</span>
