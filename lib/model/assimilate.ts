@@ -53,8 +53,6 @@ export interface Fit {
   readonly left: readonly number[]
   readonly best: Latents
   readonly u: Float64Array
-  /** Covariance of the values that are left, a row for each name. */
-  readonly covariance: Float64Array
   /** At the meat against the dial, and how the cooker has drifted in the mean, K. */
   readonly levelK: number
   readonly driftK: number
@@ -70,7 +68,7 @@ export interface Assimilated {
   readonly went: AsItWent
   /** None where no reading of the probe counts. */
   readonly fit: Fit | undefined
-  readonly cooker: Pick<CookerFit, 'seen' | 'biasK' | 'pastK'>
+  readonly cooker: Pick<CookerFit, 'seen' | 'biasK' | 'biasVarianceK2' | 'pastK'>
 }
 
 const DISCREPANCY_STREAM = 11
@@ -297,7 +295,6 @@ class Assimilation {
       left,
       best: withValues(this.middle, names, Float64Array.from(shift)),
       u: fit.u,
-      covariance: covarianceOf(fit, at),
       levelK: this.input.habits.levelSdK * (shift[names.indexOf('level')] ?? 0),
       driftK: pastK.reduce((sum, x) => sum + x, 0) / (pastK.length || 1),
       leftK: rms(fit.leftK),
@@ -323,16 +320,6 @@ interface Shifts {
 }
 const setOf = ({ centre, spread }: Fitted, u: Float64Array) =>
   u.map((x, i) => (centre[i] as number) + (spread[i] as number) * x)
-
-function covarianceOf({ root }: MapFit, at: readonly { readonly sd: number }[]): Float64Array {
-  const n = at.length
-  const row = (i: number) => root.subarray(i * n, i * n + n)
-  const sd = (i: number) => at[i]?.sd ?? 1
-  return Float64Array.from({ length: n * n }, (_, ij) => {
-    const [i, j] = [Math.floor(ij / n), ij % n]
-    return sd(i) * sd(j) * dot(row(i), row(j))
-  })
-}
 
 const rms = (xs: Float64Array) => Math.sqrt(dot(xs, xs) / xs.length)
 

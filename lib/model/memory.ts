@@ -1,19 +1,27 @@
 /**
- * What a finished cook teaches of its cooker, and what several together do. A draw z of the model is the cooker's own part c and the
- * day's, of shares r and 1 - r of its variance; the fit of the day knows z with mean u and covariance C, so that
+ * What a finished cook teaches of its cooker, and what several together do. What counts is how long the core took to where it came,
+ * against the plan's own forecast, and what the sensor in the cooker showed: with the cooker's own part of the level c, the day's m
+ * and the pace p,
  *
- *   c | day: mean R u, covariance R C R + R (I - R)         R: shares on the diagonal
+ *   ln(time taken / likely) = s (c + m + drift) + p + the rest of the forecast's spread
+ *   sensor - dial           = 0.6 (c + m) + its own place
  *
- * and level and pace are sums B c of it. Lessons are independent but for what was known before any, which counts once.
+ * The shape of the probe's curve is left out: where the model is wrong it speaks of level and pace loudly and at random. Lessons
+ * are independent but for what was known before any, which counts once.
  */
-import { type AssimilateOptions, assimilate, type Fit, type Observed } from './assimilate'
+import { assimilate, type Observed } from './assimilate'
 import type { CookPlan } from './cook'
 import { COOKERS } from './cooker'
+import { SHARED_WITH_SENSOR } from './cooker-fit'
 import type { Belief, CookerMemory } from './cooker-memory'
-import { prepared } from './forecast-cook'
+import { MIDDLE } from './fitted'
+import { type Prepared, prepared } from './forecast-cook'
 import { cookAllBy, type KernelName } from './kernels'
 import { BELONGS, PACE_NAMES, WARM_UP_EACH } from './memory-prior'
-import { SAMPLE_S } from './simulate'
+import { quantileOf, sortedCopy } from './quantiles'
+import { insideMeat } from './reading-watch'
+import { type Sample, samplesOf, whenReached } from './readings'
+import { type Run, SAMPLE_S } from './simulate'
 import { type Latents, memberOf } from './spread'
 
 /** What one cook says of its cooker, given nothing of any other. Plain numbers, so that it can be kept as JSON. */
@@ -37,6 +45,11 @@ export interface RememberOptions {
   readonly kernel?: KernelName
 }
 
+const MEMBERS = 128
+/** A core that has come less far than this, or in less time, tells nothing. */
+const LEAST_RISE_K = 10
+const LEAST_S = 600
+
 /**
  * What the readings and marks of a finished cook teach of its cooker; nothing where no probe was read in the meat. The plan's own
  * memory is left out of it: what earlier cooks taught must not count twice.
@@ -45,15 +58,19 @@ export function rememberCook(plan: CookPlan, observed: Observed, options: Rememb
   const { memory: _, ...cooker } = plan.cooker
   const plain: CookPlan = { ...plan, cooker }
   const { seed = 1, kernel = 'plain' } = options
-  const fitting: AssimilateOptions = { seed, kernel, members: 1, endsAtSlice: true }
   const of = prepared(plain, seed, cookAllBy(kernel))
-  const { fit } = assimilate(plain, observed, { ...fitting, of })
-  if (fit === undefined) return undefined
+  const came = cameTo(of, observed)
+  if (came === undefined) return undefined
+  const expected = expectedTo(plain, of, came.levelC, kernel)
+  if (expected === undefined) return undefined
+  const readings = observed.readings.filter(({ sensor, t }) => sensor === 'cooker' && t <= came.afterS)
+  const marks = (observed.marks ?? []).filter(({ t }) => t <= came.afterS)
+  const { cooker: seen } = assimilate(plain, { readings, marks, nowS: came.afterS }, { seed, kernel, of, members: 1 })
   const warmUpS = warmedUpIn(observed)
   return {
     cook: options.cook,
     date: options.date,
-    ...learnt(fit, COOKERS[cooker.kind].levelSdK, slopesAbout(plain, of, fit, kernel)),
+    ...learnt(COOKERS[cooker.kind].levelSdK, Math.log(came.afterS), expected, seen),
     ...(warmUpS === undefined ? {} : { warmUpS }),
   }
 }
@@ -64,30 +81,52 @@ function warmedUpIn({ marks = [] }: Observed): number | undefined {
   return lit !== undefined && steady !== undefined && steady > lit ? steady - lit : undefined
 }
 
-const NAMES = ['level', ...PACE_NAMES] as const
-const SLOPE_STEP = 0.3
-/** How far up the cook its pace is taken: late enough to count, early enough that no member's stage is over. */
-const PACE_AT = 0.8
+/** The core to pull at, or the warmest that was read before it, and when the probe first came to it. */
+function cameTo({ course }: Prepared, { readings, marks = [] }: Observed) {
+  const pulledS = marks.find(({ moment }) => moment === 'pull')?.t ?? Infinity
+  const inS = marks.find(({ moment }) => moment === 'probe-in')?.t ?? course.probeInS ?? 0
+  const core = insideMeat(samplesOf(readings, 'core')).filter(({ timeS }) => timeS >= inS && timeS <= pulledS)
+  const until = course.stages[course.pullStage]?.until
+  const warmestC = core.reduce((most, { tempC }) => Math.max(most, tempC), Number.NEGATIVE_INFINITY)
+  const levelC = until && 'core' in until ? Math.min(until.core, warmestC) : warmestC
+  const afterS = reachedS(core, levelC)
+  const enough = core.length > 1 && afterS >= LEAST_S && levelC >= (core[0] as Sample).tempC + LEAST_RISE_K
+  return enough ? { levelC, afterS } : undefined
+}
+const reachedS = (samples: readonly Sample[], levelC: number) => whenReached(samples, levelC, 0) ?? Infinity
 
-/** d ln(time to a core) / d draw about the cook's best member, for each name of the pace. */
-function slopesAbout(plan: CookPlan, of: ReturnType<typeof prepared>, { best }: Fit, kernel: KernelName): number[] {
+interface ExpectedTime {
+  /** Of ln s: the middle, and the variance over members. */
+  readonly ln: number
+  readonly variance: number
+  /** d ln s for a standard deviation of the level, and of each name of the pace. */
+  readonly perLevel: number
+  readonly perPace: readonly number[]
+}
+const SLOPE_STEP = 0.5
+
+/** How long the plan's members take to a core as their probes read it. */
+function expectedTo(plan: CookPlan, of: Prepared, levelC: number, kernel: KernelName): ExpectedTime | undefined {
   const input = { startC: plan.roast.start, thicknessSpread: of.geometry.thicknessSpread, habits: of.setting.habits }
   const still = { normal: () => 0, uniform: () => 0.5 }
-  const beside = PACE_NAMES.map((name): Latents => ({ ...best, [name]: best[name] + sideOf(best[name]) }))
-  const members = [best, ...beside].map((z) => memberOf(z, input, still))
-  const runs = cookAllBy(kernel)({ ...of.setting, endsAtSlice: true }, members)
-  const [first, ...others] = runs.map(({ trace }) => trace.probeC)
-  const pullS = runs[0]?.moments.pull ?? Infinity
-  if (first === undefined || !Number.isFinite(pullS)) return PACE_NAMES.map(() => 0)
-  const levelC = first[Math.floor((PACE_AT * pullS) / SAMPLE_S)] as number
-  const lnTo = (probeC: ArrayLike<number>) => Math.log(reachedS(probeC, levelC))
-  return others.map((probeC, i) => {
-    const slope = (lnTo(probeC) - lnTo(first)) / sideOf(best[PACE_NAMES[i] as (typeof PACE_NAMES)[number]])
-    return Number.isFinite(slope) ? slope : 0
-  })
+  const beside = (['level', ...PACE_NAMES] as const).flatMap((name): Latents[] => [
+    { ...MIDDLE, [name]: -SLOPE_STEP },
+    { ...MIDDLE, [name]: SLOPE_STEP },
+  ])
+  const about = beside.map((z) => memberOf(z, input, still))
+  const drawn = Array.from({ length: MEMBERS }, (_, m) => of.draw(m))
+  const runs = cookAllBy(kernel)({ ...of.setting, endsAtSlice: true }, [...about, ...drawn])
+  const ln = runs.map((run) => Math.log(runReachedS(run, levelC)))
+  const slopes = beside.flatMap((_, i) =>
+    i % 2 ? [((ln[i] as number) - (ln[i - 1] as number)) / (2 * SLOPE_STEP)] : [],
+  )
+  const members = sortedCopy(Float64Array.from(ln.slice(about.length).filter(Number.isFinite)))
+  if (members.length < MEMBERS / 2 || !slopes.every(Number.isFinite)) return undefined
+  const [low, middle, high] = [0.16, 0.5, 0.84].map((share) => quantileOf(members, share)) as [number, number, number]
+  const [perLevel, ...perPace] = slopes as [number, ...number[]]
+  return { ln: middle, variance: ((high - low) / 2) ** 2, perLevel, perPace }
 }
-const sideOf = (value: number) => (value > 0 ? -SLOPE_STEP : SLOPE_STEP)
-function reachedS(probeC: ArrayLike<number>, levelC: number): number {
+function runReachedS({ trace: { probeC } }: Run, levelC: number): number {
   for (let i = 1; i < probeC.length; i++) {
     const [before, now] = [probeC[i - 1] as number, probeC[i] as number]
     if (now >= levelC) return SAMPLE_S * (i - (now - levelC) / Math.max(1e-9, now - before))
@@ -95,33 +134,52 @@ function reachedS(probeC: ArrayLike<number>, levelC: number): number {
   return Infinity
 }
 
-function learnt({ names, shift, covariance }: Fit, levelSdK: number, slopes: readonly number[]) {
-  const n = names.length
-  const share = NAMES.map((name) => BELONGS[name])
-  const at = NAMES.map((name) => names.indexOf(name))
-  const rows = [NAMES.map((name) => (name === 'level' ? levelSdK : 0)), [0, ...slopes]] as const
-  const middle = (row: readonly number[]) =>
-    row.reduce((sum, b, i) => sum + b * (share[i] as number) * (shift[at[i] as number] as number), 0)
-  const together = (a: readonly number[], b: readonly number[]) => {
-    let sum = 0
-    a.forEach((x, i) => {
-      const [r, rowAt] = [share[i] as number, at[i] as number]
-      sum += x * (b[i] as number) * r * (1 - r)
-      b.forEach((y, j) => {
-        sum += x * r * (covariance[rowAt * n + (at[j] as number)] as number) * (share[j] as number) * y
-      })
-    })
-    return sum
+/** Of the forecast's variance, the least that is the day's. [estimate] */
+const LEAST_REST = 0.05 ** 2
+/** Three things and what is known of them: the cooker's level, the day's, the pace. */
+interface Known {
+  readonly mean: readonly number[]
+  readonly cov: readonly (readonly number[])[]
+}
+/** One linear reading of them. */
+function told({ mean, cov }: Known, by: readonly number[], value: number, variance: number): Known {
+  const toward = cov.map((row) => row.reduce((sum, x, j) => sum + x * (by[j] as number), 0))
+  const spread = by.reduce((sum, b, i) => sum + b * (toward[i] as number), variance)
+  const off = value - by.reduce((sum, b, i) => sum + b * (mean[i] as number), 0)
+  return {
+    mean: mean.map((x, i) => x + ((toward[i] as number) * off) / spread),
+    cov: cov.map((row, i) => row.map((x, j) => x - ((toward[i] as number) * (toward[j] as number)) / spread)),
   }
-  const before = (row: readonly number[]) => Math.sqrt(row.reduce((sum, b, i) => sum + b * b * (share[i] as number), 0))
-  const belief = (row: readonly number[]) => ({
-    mean: middle(row),
-    sd: Math.sqrt(together(row, row)),
-    before: before(row),
-  })
-  const [level, pace] = rows.map(belief) as [CookerLesson['level'], CookerLesson['pace']]
-  const tie = level.sd * pace.sd > 0 ? together(rows[0], rows[1]) / (level.sd * pace.sd) : 0
-  return { level, pace, tie }
+}
+
+type Seen = ReturnType<typeof assimilate>['cooker']
+function learnt(
+  levelSdK: number,
+  lnTaken: number,
+  expected: ExpectedTime,
+  { seen, biasK, biasVarianceK2, pastK }: Seen,
+) {
+  const paceVariance = expected.perPace.reduce(
+    (sum, slope, i) => sum + slope ** 2 * BELONGS[PACE_NAMES[i] as (typeof PACE_NAMES)[number]],
+    0,
+  )
+  const varianceK2 = levelSdK ** 2
+  const perK = levelSdK > 0 ? expected.perLevel / levelSdK : 0
+  const own = [BELONGS.level * varianceK2, (1 - BELONGS.level) * varianceK2, paceVariance]
+  const before: Known = { mean: [0, 0, 0], cov: own.map((x, i) => own.map((_, j) => (i === j ? x : 0))) }
+  const rest = Math.max(LEAST_REST, expected.variance - expected.perLevel ** 2 - paceVariance)
+  const driftK = seen ? pastK.reduce((sum, x) => sum + x, 0) / (pastK.length || 1) : 0
+  let known = told(before, [perK, perK, 1], lnTaken - expected.ln - perK * driftK, rest)
+  const narrowed = 1 - biasVarianceK2 / (varianceK2 || 1)
+  if (seen && narrowed > 0) {
+    // the bias as the sensor alone has it, without what was known of it before
+    const noise = biasVarianceK2 / narrowed + (1 - SHARED_WITH_SENSOR ** 2) * varianceK2
+    known = told(known, [SHARED_WITH_SENSOR, SHARED_WITH_SENSOR, 0], biasK / narrowed, noise)
+  }
+  const sd = (i: number) => Math.sqrt(Math.max(0, known.cov[i]?.[i] ?? 0))
+  const belief = (i: number) => ({ mean: known.mean[i] as number, sd: sd(i), before: Math.sqrt(own[i] as number) })
+  const tie = sd(0) * sd(2) > 0 ? (known.cov[0]?.[2] as number) / (sd(0) * sd(2)) : 0
+  return { level: belief(0), pace: belief(2), tie }
 }
 
 /** Symmetric, two by two: level and level, level and pace, pace and pace. */

@@ -34,8 +34,12 @@ export interface Hidden {
   readonly drift: () => Chance
   readonly fades: boolean
 }
-/** A made-up cook of a plan; nothing where it never comes to its pull. `thicknessM` is the roast's own. */
-export function solidCook(plan: CookPlan, hidden: Hidden, chance: Chance): (Twin & { thicknessM: number }) | undefined {
+export interface SolidTwin extends Twin {
+  /** The roast's own, m. */
+  readonly sides: { readonly thickness: number; readonly width: number; readonly length: number }
+}
+/** A made-up cook of a plan; nothing where it never comes to its pull. */
+export function solidCook(plan: CookPlan, hidden: Hidden, chance: Chance): SolidTwin | undefined {
   const told = prepared(plan, 0, cookAllBy('simd')).course
   const probeInS = told.probeInS ?? 0
   const truth = truthOf(plan, hidden, chance)
@@ -61,7 +65,7 @@ export function solidCook(plan: CookPlan, hidden: Hidden, chance: Chance): (Twin
     sliceS,
     sliceCoreC: cooked.sliceCoreC,
     sliceProbeC: cooked.sliceProbeC,
-    thicknessM: truth.thicknessM,
+    sides: truth.sides,
   }
 }
 
@@ -128,7 +132,7 @@ function truthOf(plan: CookPlan, { z, drift, fades }: Hidden, chance: Chance) {
     return { run, probeC, sliceCoreC, sliceProbeC: sliceCoreC + atSlice.probeC - atSlice.coreC }
   }
   return {
-    thicknessM: geometry.thicknessM,
+    sides: { thickness: geometry.thicknessM, width: geometry.widthM, length: geometry.lengthM },
     member: member(),
     cook,
     likelyPullS: Number.isFinite(likelyPullS) ? likelyPullS : 6 * 3600,
