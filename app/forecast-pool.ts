@@ -8,6 +8,7 @@ import type { Shoot } from '@/lib/plan/shoot'
 import { Beside } from './beside'
 import type { Asked, Told } from './forecast-thread'
 import { type DayPlayed, rehearsedDay } from './shoots/rehearsed-day'
+import { type WhyAsked, type WhyTold, wrapWhy } from './shoots/wrap-why'
 
 const holder = globalThis as { emberslateForecasts?: Beside<Asked, Told> }
 holder.emberslateForecasts ??= new Beside(
@@ -31,4 +32,8 @@ export async function rehearsedBeside(shoot: Shoot, layout: Layout): Promise<Day
 export async function pullBeside(plan: CookPlan, seed: number): Promise<Window | undefined> {
   const told = await thread.ask({ pullOf: plan, seed })
   return told && 'pull' in told ? told.pull : undefined
+}
+export async function whyBeside(why: WhyAsked): Promise<WhyTold> {
+  const answer = await thread.ask({ why })
+  return answer && 'told' in answer ? answer.told : wrapWhy(why)
 }

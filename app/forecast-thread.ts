@@ -9,6 +9,7 @@ import { toCookPlan } from '@/lib/plan/cook-plan'
 import { type ForecastDocument, forecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
 import { type DayPlayed, rehearsedDay } from './shoots/rehearsed-day'
+import { type WhyAsked, type WhyTold, wrapWhy } from './shoots/wrap-why'
 
 /** The thread beside the server that works out forecasts, slice and all, so that no request waits for another's. */
 export type Asked = { readonly turn: number } & (
@@ -16,6 +17,7 @@ export type Asked = { readonly turn: number } & (
   /** What the command line prints, by its kernel. */
   | { readonly document: Shoot }
   | { readonly rehearse: Shoot; readonly layout: Layout }
+  | { readonly why: WhyAsked }
   /** How long one cook takes to its pull. */
   | { readonly pullOf: CookPlan; readonly seed: number }
 )
@@ -23,6 +25,7 @@ export type Told = { readonly turn: number } & (
   | { readonly forecasts: readonly (readonly [string, Forecast])[] }
   | { readonly document: ForecastDocument }
   | { readonly played: DayPlayed }
+  | { readonly told: WhyTold }
   | { readonly pull: Window }
 )
 
@@ -36,6 +39,7 @@ parentPort?.on('message', (asked: Asked) => {
   const { turn } = asked
   if ('document' in asked) return tell({ turn, document: forecastDocument(asked.document) })
   if ('rehearse' in asked) return tell({ turn, played: rehearsedDay(asked.rehearse, asked.layout) })
+  if ('why' in asked) return tell({ turn, told: wrapWhy(asked.why) })
   const options = { seed: asked.seed, kernel: fastestKernel() }
   if ('pullOf' in asked) return tell({ turn, pull: pullWindow(forecastCook(asked.pullOf, options)) })
   const shoot = asked.forecasts

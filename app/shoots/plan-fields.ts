@@ -7,6 +7,7 @@ import { cutField, ownCutFields } from './cut-fields'
 import { dayFields } from './day-fields'
 import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
 import { fireGroup } from './fire-fields'
+import { forgotten, type RememberedCooker, rememberedFields } from './remembered-field'
 
 type StageDocument = { do?: string; [key: string]: unknown }
 const stagesOf = (document: ShootDocument, cook: number) =>
@@ -123,7 +124,12 @@ function roastGroup(document: ShootDocument, cook: number, name: string): FieldG
   }
 }
 
-function heatGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
+function heatGroup(
+  document: ShootDocument,
+  cook: number,
+  name: string,
+  cookers: readonly RememberedCooker[],
+): FieldGroup {
   const stage = (kind: string, path: string, key: string, label: string, why?: string) =>
     stageIndex(document, cook, kind) < 0
       ? []
@@ -134,7 +140,10 @@ function heatGroup(document: ShootDocument, cook: number, name: string): FieldGr
       plain(`cooker-${cook}`, 'Cooker', `/cooks/${cook}/cooker/kind`, {
         options: COOKERS,
         gain: { cook, what: 'cooker' },
+        // What another cooker taught is not true of this one.
+        write: (edited, text) => setAt(forgotten(edited, cook), `/cooks/${cook}/cooker/kind`, text),
       }),
+      ...rememberedFields(document, cook, cookers),
       cookerTemperature(document, cook),
       probeField(document, cook),
       ...stage('roast', '/until/core', 'pull', 'Pull at', 'As the probe reads it.'),
@@ -174,13 +183,13 @@ const PLACE: FieldGroup = {
 }
 
 /** The form for a document, cook by cook: what is asked depends on the stages that are there. */
-export function fieldGroups(document: ShootDocument): readonly FieldGroup[] {
+export function fieldGroups(document: ShootDocument, cookers: readonly RememberedCooker[] = []): readonly FieldGroup[] {
   const cooks = (valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []
   const named = (cook: { id?: string }) => (cooks.length > 1 ? `: ${cook.id}` : '')
   return [
     ...cooks.flatMap((cook, i) => [
       roastGroup(document, i, named(cook)),
-      heatGroup(document, i, named(cook)),
+      heatGroup(document, i, named(cook), cookers),
       fireGroup(document, i, named(cook)),
     ]),
     dayGroup(document),

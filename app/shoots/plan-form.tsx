@@ -7,6 +7,7 @@ import { Folded } from '../ui/folded'
 import { type DocumentField, fieldAt } from './document-fields'
 import type { Gain } from './gains'
 import { fieldGroups } from './plan-fields'
+import type { RememberedCooker } from './remembered-field'
 
 /** Faults that no field of the form owns; they are told at the top, with where they are. */
 export function strayProblems(document: ShootDocument, problems: readonly Problem[]): readonly Problem[] {
@@ -22,11 +23,12 @@ interface PlanFormProps {
   notes: readonly Warning[]
   /** What measuring would do, each under its field. */
   gains: readonly Gain[]
+  cookers: readonly RememberedCooker[]
 }
 
 /** The plan, field by field. Everything typed is kept, right or wrong. */
-export function PlanForm({ document, onChange, problems, notes, gains }: PlanFormProps) {
-  const groups = fieldGroups(document)
+export function PlanForm({ document, onChange, problems, notes, gains, cookers }: PlanFormProps) {
+  const groups = fieldGroups(document, cookers)
   const fields = groups.flatMap((group) => group.fields)
   const owns = (field: DocumentField, pointer: string) => fieldAt(fields, pointer)?.key === field.key
   const control = (field: DocumentField) => (

@@ -11,6 +11,7 @@ const PAGES = [
   ['calls', 'Calls'],
   ['set', 'Set'],
   ['card', 'Card'],
+  ['wrap', 'Wrap'],
 ] as const
 export type ShootPage = (typeof PAGES)[number][0]
 

@@ -1,12 +1,16 @@
 import type { Reading } from '../model/readings'
 import type { Narrowings } from '../model/what-narrows'
-import { type Celsius, celsius, formatTemp, type Seconds, seconds, type UnitSystem } from '../units'
+import { type Celsius, celsius, formatTemp, type Kelvins, type Seconds, seconds, type UnitSystem } from '../units'
 import type { MomentRow } from './moments'
 import type { Why } from './why'
 import { halfMinutes, minutesWord } from './words'
 
 export interface NextTimeInput {
   readonly why: Why | null
+  /** At the meat against the dial, as this cooker is known now. */
+  readonly levelK: Kelvins | null
+  /** What the roast asks of the cooker. */
+  readonly asked: Celsius | null
   readonly rows: readonly MomentRow[]
   /** Since the meat went on. */
   readonly readings: readonly Reading[]
@@ -33,11 +37,12 @@ export function nextTime(input: NextTimeInput): readonly string[] {
   return said.filter((sentence) => sentence !== null).slice(0, MOST)
 }
 
-function dial({ why, units }: NextTimeInput): string | null {
+/** What the cooker has taught at the meat counts before what the sensor showed where it was clipped. */
+function dial({ why, levelK, asked, units }: NextTimeInput): string | null {
   const cooker = why?.causes.find((cause) => cause.what === 'cooker')
-  if (!cooker || Math.abs(cooker.offK) < DIAL_K) return null
-  const at = rounded(celsius(cooker.asked - cooker.offK))
-  return `Set the dial to ${formatTemp(at, units)} for ${formatTemp(cooker.asked, units)} at the meat.`
+  const offK = levelK ?? cooker?.offK ?? null
+  if (offK === null || asked === null || Math.abs(offK) < DIAL_K) return null
+  return `Set the dial to ${formatTemp(rounded(celsius(asked - offK)), units)} for ${formatTemp(asked, units)} at the meat.`
 }
 const rounded = (level: Celsius) => celsius(Math.round(level))
 

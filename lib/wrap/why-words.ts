@@ -13,7 +13,12 @@ export function whySentences(why: Why, kind: CookerKind, units: UnitSystem): rea
   const told = why.causes.filter((cause) => isWorth(cause))
   const small = why.causes.filter((cause) => !isWorth(cause)).reduce((sum, { byS }) => sum + byS, 0)
   const leftS = seconds(why.unexplainedS + small)
-  const sentences = told.map((cause) => `${causeWords(cause, kind, units)}${minutesOf(cause, why.byS)}.`)
+  const fire = why.causes.find((cause) => cause.what === 'fire' && !cause.caughtUp)
+  const sentences = told.map((cause) => {
+    const words = causeWords(cause, kind, units)
+    const both = fire && cause.what === 'meat-on' ? `${causeWords(fire, kind, units)}, and ${uncapital(words)}` : words
+    return `${both}${minutesOf(cause, why.byS)}.`
+  })
   return [...sentences, leftWords(leftS, why.byS, told.length)]
 }
 const isWorth = (cause: Cause) => Math.abs(cause.byS) >= WORTH_S || (cause.what === 'fire' && cause.caughtUp)
@@ -21,7 +26,7 @@ const isWorth = (cause: Cause) => Math.abs(cause.byS) >= WORTH_S || (cause.what 
 function causeWords(cause: Cause, kind: CookerKind, units: UnitSystem): string {
   switch (cause.what) {
     case 'fire':
-      return `${burnsSolidFuel(kind) ? 'The fire was lit' : 'The cooker was switched on'} ${minutesWord(cause.lateS)} late, but it caught up`
+      return `${burnsSolidFuel(kind) ? 'The fire was lit' : 'The cooker was switched on'} ${minutesWord(cause.lateS)} late${cause.caughtUp ? ', but it caught up' : ''}`
     case 'meat-on':
       return `The meat went ${COOKERS[kind].indoors ? 'in' : 'on'} ${cause.byS > 0 ? 'late' : 'early'}`
     case 'cooker':
@@ -38,6 +43,7 @@ function causeWords(cause: Cause, kind: CookerKind, units: UnitSystem): string {
       return `It rested ${shortMin(cause.took)}, not ${shortMin(cause.asked)}`
   }
 }
+const uncapital = (words: string) => words.charAt(0).toLowerCase() + words.slice(1)
 const placeOf = (kind: CookerKind) =>
   kind === 'water-bath' ? 'The bath' : COOKERS[kind].indoors ? 'The oven' : 'At the grate it'
 const bare = (level: Celsius, units: UnitSystem) => formatTemp(level, units).replace(/ °.$/, '')

@@ -7,12 +7,18 @@ import { send } from '../../ui/send'
 import { PlanForm, strayProblems } from '../plan-form'
 import { PlanPicture } from '../plan-picture'
 import type { Preview } from '../preview'
+import type { RememberedCooker } from '../remembered-field'
 import { useDraft } from '../use-draft'
 import { useGains } from '../use-gains'
 import { usePreview } from '../use-preview'
 
+interface Props {
+  readonly template: ShootDocument
+  readonly first: Preview
+  readonly cookers: readonly RememberedCooker[]
+}
 /** A new shoot: the heat line is there from the first field on; saving keeps it and opens the day. */
-export function NewShoot({ template, first }: { template: ShootDocument; first: Preview }) {
+export function NewShoot({ template, first, cookers }: Props) {
   const router = useRouter()
   const { document, keep, forget, restored, reset } = useDraft('emberslate-draft-new', template)
   const { preview, problems, working } = usePreview(document, first)
@@ -48,6 +54,7 @@ export function NewShoot({ template, first }: { template: ShootDocument; first: 
           onChange={(next) => keep(withCoverage(next))}
           problems={problems}
           gains={gains}
+          cookers={cookers}
           notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
         <button type="button" className="btn main mt-4" onClick={save} disabled={saving || problems.length > 0}>

@@ -6,6 +6,7 @@ import { UnitsButton } from '../../ui/units-button'
 import { chosenUnits } from '../../units'
 import { forecastsReady } from '../../workbench'
 import { previewOf } from '../preview-of'
+import { rememberedCookers } from '../remembered-cookers'
 import { NewShoot } from './new-shoot'
 
 export const metadata: Metadata = { title: 'New shoot' }
@@ -47,7 +48,12 @@ export default async function NewShootPage() {
         <span className="name">New shoot</span>
         <UnitsButton units={units} />
       </header>
-      <NewShoot key={units} template={document} first={previewOf(parsed.value, units)} />
+      <NewShoot
+        key={units}
+        template={document}
+        first={previewOf(parsed.value, units)}
+        cookers={await rememberedCookers(units)}
+      />
     </main>
   )
 }

@@ -3,6 +3,7 @@ import { ShootHead } from '../../../ui/shoot-head'
 import { chosenUnits } from '../../../units'
 import { openShoot } from '../../../workbench'
 import { previewOf } from '../../preview-of'
+import { rememberedCookers } from '../../remembered-cookers'
 import { PlanDesk } from './plan-desk'
 
 export const metadata: Metadata = { title: 'Plan' }
@@ -21,6 +22,7 @@ export default async function PlanPage({ params }: { params: Promise<{ shootId: 
         version={open.version}
         document={open.document}
         first={previewOf(open.shoot, units)}
+        cookers={await rememberedCookers(units)}
       />
     </main>
   )

@@ -6,13 +6,21 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { PlanForm, strayProblems } from '../../plan-form'
 import { PlanPicture } from '../../plan-picture'
 import type { Preview } from '../../preview'
+import type { RememberedCooker } from '../../remembered-field'
 import { SaveLine } from '../../save-line'
 import { useGains } from '../../use-gains'
 import { usePreview } from '../../use-preview'
 import { useSaved } from '../../use-saved'
 
+interface Props {
+  shootId: string
+  version: number
+  document: ShootDocument
+  first: Preview
+  cookers: readonly RememberedCooker[]
+}
 /** The plan of a saved shoot; every change is saved, and the picture follows. */
-export function PlanDesk(props: { shootId: string; version: number; document: ShootDocument; first: Preview }) {
+export function PlanDesk(props: Props) {
   const saved = useSaved(props.shootId, props.version, props.document)
   const { document, change, problems: unsaved } = saved
   const { preview, problems, working } = usePreview(document, props.first)
@@ -39,6 +47,7 @@ export function PlanDesk(props: { shootId: string; version: number; document: Sh
           onChange={take}
           problems={shown}
           gains={gains}
+          cookers={props.cookers}
           notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
       </div>

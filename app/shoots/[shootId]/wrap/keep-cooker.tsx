@@ -1,0 +1,99 @@
+'use client'
+import { useRouter } from 'next/navigation'
+import { useId, useState, useTransition } from 'react'
+import { send } from '../../../ui/send'
+
+interface Known {
+  readonly id: string
+  readonly name: string
+  readonly cooks: number
+}
+interface Props {
+  readonly shootId: string
+  readonly cook: string
+  /** "kettle, charcoal". */
+  readonly kind: string
+  readonly named: string
+  readonly names: readonly string[]
+  readonly kept: Known | null
+  readonly forgotten: Known | null
+}
+
+/** Keeps what was learnt under the cooker's name; forgets it, and takes that back. */
+export function KeepCooker({ shootId, cook, kind, named, names, kept, forgotten }: Props) {
+  const router = useRouter()
+  const [waiting, start] = useTransition()
+  const [name, setName] = useState(named)
+  const [fault, setFault] = useState('')
+  const ids = { field: useId(), list: useId() }
+  const ask = (path: string, body: Record<string, unknown>) =>
+    start(async () => {
+      const answer = await send(`/api/shoots/${shootId}/cookers${path}`, 'POST', body)
+      setFault(answer.ok ? '' : answer.sentence)
+      if (answer.ok) router.refresh()
+    })
+  const cooks = (n: number) => (n === 1 ? 'one cook' : `${n} cooks`)
+  return (
+    <div className="no-print">
+      {kept && (
+        <p className="mt-2">
+          Kept as “{kept.name}”, from {cooks(kept.cooks)}.{' '}
+          <button
+            type="button"
+            className="textlink"
+            disabled={waiting}
+            onClick={() => ask(`/${kept.id}`, { forgotten: true })}
+          >
+            Forget this cooker
+          </button>
+        </p>
+      )}
+      {!kept && forgotten && (
+        <p className="mt-2" role="status">
+          “{forgotten.name}” is forgotten, {cooks(forgotten.cooks)} with it.{' '}
+          <button
+            type="button"
+            className="textlink"
+            disabled={waiting}
+            onClick={() => ask(`/${forgotten.id}`, { forgotten: false })}
+          >
+            Take that back
+          </button>
+        </p>
+      )}
+      {!kept && (
+        <form
+          onSubmit={(event) => {
+            event.preventDefault()
+            ask('', { cook, name })
+          }}
+        >
+          <div className={`field ${fault === '' ? '' : 'wrong'}`}>
+            <label htmlFor={ids.field}>Keep it: what is this {kind} called?</label>
+            <input
+              id={ids.field}
+              list={ids.list}
+              value={name}
+              maxLength={60}
+              aria-invalid={fault !== ''}
+              aria-describedby={fault === '' ? undefined : `${ids.field}-says`}
+              onChange={(event) => setName(event.target.value)}
+            />
+            <datalist id={ids.list}>
+              {names.map((one) => (
+                <option key={one} value={one} />
+              ))}
+            </datalist>
+            <span className="why">Such as “The garden kettle”. A later plan can then start from it.</span>
+          </div>
+          <button type="submit" className="btn" disabled={waiting}>
+            Keep what it taught
+          </button>
+        </form>
+      )}
+      <p role="status" id={`${ids.field}-says`} className={fault === '' ? 'sr-only' : 'says'}>
+        {fault}
+      </p>
+    </div>
+  )
+}

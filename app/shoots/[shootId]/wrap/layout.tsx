@@ -1,0 +1,1 @@
+export { ReadOnly as default } from '../read-only'

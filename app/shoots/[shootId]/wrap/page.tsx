@@ -1,0 +1,176 @@
+import type { Metadata } from 'next'
+import Link from 'next/link'
+import { Suspense } from 'react'
+import { keptCookers } from '@/lib/data/cookers'
+import { formatClock } from '@/lib/plan/clock'
+import type { UnitSystem } from '@/lib/units'
+import { ShootHead } from '../../../ui/shoot-head'
+import { chosenUnits } from '../../../units'
+import { layoutReady, type OpenShoot, openShoot } from '../../../workbench'
+import { INVENTED, type WhichDay, whichDay } from '../../day-log'
+import { BEFORE_MIN, type BeforeMin, type WrapModel, wrapModel } from '../../wrap-model'
+import { wrapTold } from '../../wrap-told'
+import { NoLayout } from '../no-layout'
+import { AgainstFact } from './against-fact'
+import { CallsAndPeople } from './calls-and-people'
+import { CookerLearnt } from './cooker-learnt'
+import { WhyAndNext } from './why-and-next'
+import './wrap.css'
+
+export const metadata: Metadata = { title: 'Wrap' }
+export const dynamic = 'force-dynamic'
+
+interface Asked {
+  readonly params: Promise<{ shootId: string }>
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>
+}
+export default async function WrapPage({ params, searchParams }: Asked) {
+  const open = await openShoot((await params).shootId)
+  const asked = await searchParams
+  const units = await chosenUnits()
+  const which = whichDay(asked.day)
+  const before = BEFORE_MIN.find((min) => String(min) === asked.before) ?? 60
+  return (
+    <main id="main" className="page">
+      <ShootHead open={open} units={units} page="wrap" />
+      <Suspense fallback={<Waiting rehearsed={which.rehearsed ?? false} />}>
+        <Wrap open={open} which={which} before={before} units={units} />
+      </Suspense>
+    </main>
+  )
+}
+const Waiting = ({ rehearsed }: { rehearsed: boolean }) => (
+  <>
+    <h1 className="sr-only">The wrap</h1>
+    <p className="lead">
+      {rehearsed ? 'The invented day is being played to its end.' : 'The day is being held against its plan.'}
+    </p>
+  </>
+)
+
+interface WrapProps {
+  readonly open: OpenShoot
+  readonly which: WhichDay
+  readonly before: BeforeMin
+  readonly units: UnitSystem
+}
+async function Wrap({ open, which, before, units }: WrapProps) {
+  const laid = await layoutReady(open.shoot)
+  if (!laid.ok)
+    return (
+      <>
+        <h1 className="sr-only">The wrap</h1>
+        <NoLayout problems={laid.problems} />
+      </>
+    )
+  const model = await wrapModel(open, laid.layout, which, before, units)
+  if (!model) return <NothingYet id={open.id} />
+  const { zone } = open.shoot
+  return (
+    <>
+      {model.invented && <Invented id={open.id} />}
+      <h1>
+        {model.headlines.length === 0 && 'How the day went.'}
+        {model.headlines.map((sentence) => (
+          <span key={sentence} className="block">
+            {sentence}
+          </span>
+        ))}
+      </h1>
+      <div className="cols-wrap">
+        <div>
+          <AgainstFact model={model} zone={zone} cooks={open.shoot.cooks.length} />
+          <p className="mt-3">{model.windows}</p>
+          {model.board && <OtherHours id={open.id} model={model} zone={zone} />}
+          <CallsAndPeople model={model} zone={zone} shoot={open.shoot} />
+          <p className="no-print mt-8 flex flex-wrap gap-x-6 gap-y-2">
+            <Link className="textlink" href={`/shoots/${open.id}/edit${model.invented ? '?day=rehearsed' : ''}`}>
+              For the edit
+            </Link>
+            <Link className="textlink" href={`/shoots/${open.id}/card${model.invented ? '?day=rehearsed' : ''}`}>
+              The card, held against this day
+            </Link>
+          </p>
+        </div>
+        <Suspense fallback={<p>Why it went so is being worked out.</p>}>
+          <Told open={open} model={model} units={units} />
+        </Suspense>
+      </div>
+    </>
+  )
+}
+
+async function Told({ open, model, units }: { open: OpenShoot; model: WrapModel; units: UnitSystem }) {
+  const told = await wrapTold(model)
+  const cookers = await keptCookers()
+  return (
+    <div>
+      {open.shoot.cooks.map((cook) => {
+        const found = told[cook.id]
+        const name = open.shoot.cooks.length > 1 ? `: ${cook.id}` : ''
+        return (
+          found && (
+            <div key={cook.id}>
+              <WhyAndNext name={name} cook={cook} told={found} rows={model.rows} units={units} />
+              <CookerLearnt
+                name={name}
+                shootId={open.id}
+                cook={cook}
+                told={found.taught}
+                cookers={cookers}
+                invented={model.invented}
+                units={units}
+              />
+            </div>
+          )
+        )
+      })}
+    </div>
+  )
+}
+
+const NothingYet = ({ id }: { id: string }) => (
+  <>
+    <h1>Nothing to wrap yet.</h1>
+    <p className="lead mt-2">No moment of this cook was marked on the set so far.</p>
+    <p className="mt-4">
+      <Link className="textlink" href={`/shoots/${id}/wrap?day=rehearsed`} prefetch={false}>
+        Look at it with the rehearsal’s invented day
+      </Link>
+    </p>
+  </>
+)
+
+const Invented = ({ id }: { id: string }) => (
+  <p className="status-line" role="note">
+    <b>{INVENTED}</b>
+    <Link className="textlink" href={`/shoots/${id}/wrap`}>
+      The shoot’s own day
+    </Link>
+  </p>
+)
+
+const HOURS: Readonly<Record<BeforeMin, string>> = { 30: 'half an hour', 60: 'one hour', 120: 'two', 180: 'three' }
+
+/** Another hour to ask the board of. */
+function OtherHours({ id, model, zone }: { id: string; model: WrapModel; zone: string }) {
+  const { board, invented } = model
+  if (!board) return null
+  const href = (min: BeforeMin) => `/shoots/${id}/wrap?before=${min}${invented ? '&day=rehearsed' : ''}` as const
+  return (
+    <nav aria-label="Which forecast of the day" className="no-print small mt-1 flex flex-wrap items-baseline gap-x-4">
+      <span>The board at {formatClock(board.at, zone)}, so long before the pull:</span>
+      {BEFORE_MIN.map((min) => (
+        <Link
+          key={min}
+          className="textlink hour"
+          href={href(min)}
+          prefetch={false}
+          aria-current={min === board.beforeMin ? 'true' : undefined}
+        >
+          {HOURS[min]}
+        </Link>
+      ))}
+    </nav>
+  )
+}

@@ -1,0 +1,54 @@
+import { appendFileSync, mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { beforeEach, describe, expect, it } from 'vitest'
+import { cookerIdOf, forgetCooker, keepLesson, keptCookers } from '../../lib/data/cookers'
+import type { CookerLesson } from '../../lib/model/memory'
+
+let folder = ''
+beforeEach(() => {
+  folder = mkdtempSync(path.join(tmpdir(), 'emberslate-cookers-'))
+  process.env.EMBERSLATE_DATA = folder
+})
+const lesson = (cook: string, mean = -6): CookerLesson => ({
+  cook,
+  date: '2027-05-15',
+  level: { mean, sd: 4, before: 11 },
+  pace: { mean: 0.02, sd: 0.06, before: 0.08 },
+  tie: 0.2,
+  warmUpS: 2800,
+})
+const KETTLE = 'kettle-charcoal'
+const cooksOf = async () => (await keptCookers()).map(({ lessons }) => lessons.map(({ cook }) => cook))
+
+// Nothing is held in memory: each of these reads what the disk has, as after a restart.
+describe('the register of cookers', () => {
+  it('keeps each lesson under its cooker, whatever way the name is written, and a cook kept again once', async () => {
+    await keepLesson('The garden kettle', KETTLE, lesson('a/hero'), 1)
+    await keepLesson(' the Garden kettle ', KETTLE, lesson('b/hero'), 2)
+    await keepLesson('The garden kettle', KETTLE, lesson('a/hero', -8), 3)
+    await keepLesson('The garden kettle', 'oven', lesson('c/hero'), 4)
+    const [kettle, oven] = await keptCookers()
+    expect(kettle).toMatchObject({ name: 'The garden kettle', kind: KETTLE, forgotten: 0 })
+    expect(kettle?.lessons).toEqual([lesson('a/hero', -8), lesson('b/hero')])
+    expect(oven?.lessons.map(({ cook }) => cook)).toEqual(['c/hero'])
+  })
+  it('forgets a cooker and has it back; what was learnt in between stays', async () => {
+    const id = await keepLesson('The garden kettle', KETTLE, lesson('a/hero'), 1)
+    expect(await forgetCooker(id, false, 2)).toBe(false)
+    expect(await forgetCooker(id, true, 3)).toBe(true)
+    expect([await cooksOf(), (await keptCookers())[0]?.forgotten]).toEqual([[[]], 1])
+    expect(await forgetCooker(id, true, 4)).toBe(false)
+    await keepLesson('The garden kettle', KETTLE, lesson('b/hero'), 5)
+    expect(await cooksOf()).toEqual([['b/hero']])
+    expect(await forgetCooker(id, false, 6)).toBe(true)
+    expect(await cooksOf()).toEqual([['a/hero', 'b/hero']])
+  })
+  it('passes over a line that a power cut left half written, and knows no cooker by a strange id', async () => {
+    const id = await keepLesson('The garden kettle', KETTLE, lesson('a/hero'), 1)
+    appendFileSync(path.join(folder, 'cookers', `${id}.ndjson`), '{"at":2,"forgot')
+    expect(await cooksOf()).toEqual([['a/hero']])
+    expect(await forgetCooker('../door/owner', true, 3)).toBe(false)
+    expect(await forgetCooker(cookerIdOf('Another', KETTLE), true, 3)).toBe(false)
+  })
+})
