@@ -7,7 +7,7 @@ import type { Published } from '@/lib/export/published'
 import type { Shoot } from '@/lib/plan/shoot'
 
 /** Where this server shows the card to readers. */
-export const readerPath = (shootId: string) => `/shoots/${shootId}/card/sheet`
+const readerPath = (shootId: string) => `/cards/${shootId}`
 
 /** What the author wrote of it; without a page of their own, this server's, where anybody may read it and others can reach it. */
 export async function publishedOf(shootId: string, { publish = {} }: Shoot): Promise<Published> {

@@ -49,11 +49,42 @@ const howYouKnow = ({ doneness }: CardModel): Section => ({
   ),
 })
 
-/** The card's parts in reading order, for Markdown and plain text alike; a part without contents is left out. */
-export function cardSections(model: CardModel): Section[] {
-  const afterwards: Section = { heading: 'Afterwards', blocks: cautions(model.housekeeping) }
-  return [top(model), needs(model), steps(model), howYouKnow(model), afterwards].filter((s) => s.blocks.length > 0)
+const byStage = ({ howToKnow }: CardModel): Section => ({
+  heading: 'By the thermometer, not the clock',
+  blocks: table(
+    ['when', 'you know by', 'roughly'],
+    howToKnow.map(({ stage, know, roughly }) => [stage, know, roughly]),
+  ),
+})
+
+function otherSizes({ sizes }: CardModel): Section {
+  const heading = 'Yours is another size?'
+  if (!sizes) return { heading, blocks: [] }
+  const rows = sizes.rows.map(({ thick, weight, filmed, cells }) => [
+    filmed ? `${thick} (filmed)` : thick,
+    weight,
+    ...cells.map((cell) => cell.words),
+  ])
+  const head = ['thickest part', 'weight', ...sizes.columns.map((column) => column.words)]
+  return { heading, blocks: [...words(`${sizes.caption}.`), ...table(head, rows), ...words(sizes.note)] }
 }
+
+function nutrition({ recipe }: CardModel): Section {
+  const rows = recipe.nutrition.rows.map(({ name, amount, unit }) => [name, `${amount} ${unit}`])
+  const notes = recipe.nutrition.note.flatMap(words)
+  return { heading: 'Nutrition', blocks: [...table(['in one serving', 'about'], rows), ...notes] }
+}
+
+const afterwards = ({ recipe, housekeeping }: CardModel): Section => ({
+  heading: 'Afterwards',
+  blocks: [...recipe.storage.flatMap(words), ...cautions(housekeeping)],
+})
+
+/** The card's parts in reading order, for Markdown and plain text alike; a part without contents is left out. */
+export const cardSections = (model: CardModel): Section[] =>
+  [top, needs, steps, howYouKnow, byStage, otherSizes, nutrition, afterwards]
+    .map((part) => part(model))
+    .filter((section) => section.blocks.length > 0)
 
 /** The last lines: where the card is read, and what it rests on. */
 export const cardFoot = ({ foot, stamp, published }: CardModel): string[] =>

@@ -68,6 +68,34 @@ function stepsOf(model: CardModel): LinkedThing[] {
   }))
 }
 
+/** The card's rows by schema.org's names; energy in its own word. */
+const NUTRIENTS: Readonly<Record<string, string>> = {
+  Fat: 'fatContent',
+  'of which saturated': 'saturatedFatContent',
+  Cholesterol: 'cholesterolContent',
+  Carbohydrate: 'carbohydrateContent',
+  'of which sugars': 'sugarContent',
+  Fibre: 'fiberContent',
+  Protein: 'proteinContent',
+  Sodium: 'sodiumContent',
+}
+/** For one serving; without a number of servings it would be nobody's. An amount in words ("less than 5") has no form here. */
+function nutritionOf({ recipe, servings }: CardModel): LinkedThing | undefined {
+  const rows = recipe.nutrition.rows.filter(({ amount }) => /^\d+(\.\d+)?$/.test(amount))
+  if (rows.length === 0 || servings === null) return undefined
+  const energy = rows.find(({ unit }) => unit === 'kcal')
+  const held = rows.flatMap(({ name, amount, unit }) => {
+    const property = NUTRIENTS[name]
+    return property ? [[property, `${amount} ${unit}`] as const] : []
+  })
+  return {
+    '@type': 'NutritionInformation',
+    servingSize: '1 serving',
+    calories: energy && `${energy.amount} calories`,
+    ...Object.fromEntries(held),
+  }
+}
+
 const keywordsOf = ({ keywords }: Published) =>
   keywords
     ?.split(',')
@@ -92,6 +120,7 @@ export function recipeJsonLd(model: CardModel, chapters: readonly VideoChapter[]
     recipeCategory: published.category,
     recipeCuisine: published.cuisine,
     keywords: keywordsOf(published) || undefined,
+    nutrition: nutritionOf(model),
     recipeIngredient: model.ingredients.map(ingredientWords),
     recipeInstructions: stepsOf(model),
     video: videoOf(model, chapters),

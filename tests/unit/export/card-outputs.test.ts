@@ -5,7 +5,7 @@ import { isoDuration } from '../../../lib/export/iso-duration'
 import { inScript, recipeJsonLd, stillNeeded } from '../../../lib/export/recipe-json-ld'
 import { videoDescription } from '../../../lib/export/video-description'
 import { seconds } from '../../../lib/units'
-import { modelOf, PUBLISHED } from './made-up-card'
+import { MADE_UP_SIZES, modelOf, PUBLISHED } from './made-up-card'
 import { faultsOf, iso8601, lacking } from './vocabulary'
 
 const CHAPTERS = [
@@ -33,7 +33,7 @@ describe('the recipe as schema.org writes it', () => {
   it('has what search engines document as required and as recommended', () => {
     expect(lacking(whole(), 'required')).toEqual([])
     // Nobody has rated the recipe, and a made-up rating would be a lie.
-    expect(lacking(whole(), 'recommended')).toEqual(['Recipe.aggregateRating', 'Recipe.nutrition.calories'])
+    expect(lacking(whole(), 'recommended')).toEqual(['Recipe.aggregateRating'])
   })
   it.each<[string, unknown]>([
     ['an unknown property', { cookingTemperature: '150 °C' }],
@@ -91,7 +91,7 @@ describe('the recipe as schema.org writes it', () => {
 })
 
 describe('the card as text', () => {
-  const model = modelOf(CARD, PUBLISHED)
+  const model = { ...modelOf(CARD, PUBLISHED), sizes: MADE_UP_SIZES }
   const flat = (text: string) => text.replace(/^> |\s+/gm, ' ').replaceAll('\\', '')
   it.each([
     ['Markdown', cardMarkdown(model)],
@@ -102,6 +102,10 @@ describe('the card as text', () => {
       ...model.steps.map((s) => s.runs.map((r) => r.text).join('')),
       ...model.cautions,
       ...model.housekeeping,
+      ...model.howToKnow.map((row) => row.know),
+      ...model.recipe.storage,
+      ...model.recipe.nutrition.note,
+      model.sizes?.note ?? '',
       model.foot,
       PUBLISHED.at ?? '',
     ]
