@@ -1,7 +1,7 @@
 import type { DayState, Take } from '../log/day-state'
 import { formatClockSeconds } from '../plan/clock'
 import type { Shoot } from '../plan/shoot'
-import type { Instant } from '../units'
+import { type Instant, instant } from '../units'
 import { type ClipInDay, clipsInDay, placesAt } from './clip-times'
 import { csvOf } from './csv'
 
@@ -50,20 +50,28 @@ export function takeRows(shoot: Shoot, day: DayState): readonly TakeRow[] {
 const rank = ({ verdict }: Take) => (verdict === 'good' ? 0 : verdict === 'hold' ? 1 : verdict === null ? 2 : 3)
 
 function rowOf(take: Take, clips: readonly ClipInDay[], zone: string): Omit<TakeRow, 'best' | 'shot'> {
-  const own = clips.filter(({ clip }) => clip.camera === take.camera)
-  const [begins, ends] = [take.from, take.to].map((at) => (at === null ? undefined : placesAt(own, at)[0]))
+  const clip = clipOfTake(take, clips)
+  const labelAt = (at: Instant | null) =>
+    clip && at !== null ? placesAt([clip], instant(Math.min(Math.max(at, clip.from), clip.to)))[0]?.timecode : undefined
   return {
     slate: take.slate ?? '',
     take: take.take,
     camera: take.camera,
-    clip: begins?.clip.id ?? ends?.clip.id ?? '',
-    timecodeIn: begins?.timecode ?? take.timecode ?? '',
-    timecodeOut: ends?.timecode ?? '',
+    clip: clip?.clip.id ?? '',
+    timecodeIn: labelAt(take.from) ?? take.timecode ?? '',
+    timecodeOut: labelAt(take.to) ?? '',
     clockIn: clockOf(take.from, zone),
     clockOut: clockOf(take.to, zone),
     verdict: take.verdict === null ? '' : VERDICTS[take.verdict],
     note: [...new Set(take.notes)].join(' / '),
   }
+}
+/** A thumb is never on the frame: the clip that shows most of the take is its own. */
+function clipOfTake({ camera, from, to }: Take, clips: readonly ClipInDay[]): ClipInDay | undefined {
+  if (from === null) return undefined
+  const shared = (one: ClipInDay) => Math.min(one.to, to ?? one.to) - Math.max(one.from, from)
+  const own = clips.filter((one) => one.clip.camera === camera && shared(one) > 0)
+  return own.sort((a, b) => shared(b) - shared(a))[0]
 }
 const clockOf = (at: Instant | null, zone: string) => (at === null ? '' : formatClockSeconds(at, zone))
 

@@ -24,7 +24,7 @@ export function clipsOfTakes(day: DayState, rate: FrameRate): readonly ClipDocum
         camera,
         start: printTimecode(nearestFrame(timecode, rate), rate),
         rate,
-        length: `${Math.round((to - from) / 1000)} s`,
+        length: `${Math.ceil((to - from) / 1000)} s`,
       },
     ]
   })

@@ -41,7 +41,7 @@ export function continuityReport(shoot: Shoot, day: DayState, units: UnitSystem)
     takes: takesOf(day, shot.id),
     notes: day.notes.filter(({ entry }) => entry.shot === shot.id).map(seen),
   }))
-  return { shots: shots.filter(({ notes, takes }) => notes.length > 0 || takes !== ''), roasts: byRoast(loose, seen) }
+  return { shots: shots.filter(({ notes }) => notes.length > 0), roasts: byRoast(loose, seen) }
 }
 
 function byRoast(notes: readonly Note[], seen: (note: Note) => SeenThen): SeenGroup[] {

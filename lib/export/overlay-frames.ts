@@ -34,10 +34,9 @@ export function* overlayRuns(facts: FilmFacts, clip: ClipInDay, style: OverlaySt
 export function overlayFault(clip: ClipInDay, facts: FilmFacts | null): string | null {
   const { id, rate } = clip.clip
   if (!facts) return 'Nobody marked that the meat went on, so nothing is known to show. Mark it in the log.'
-  if (clip.to <= facts.meatOn)
-    return `Clip "${id}" ends before the meat ${facts.went}: there is nothing to show over it.`
-  if (framesOf(clip) === 0) return `Clip "${id}" has no length. Give it one, such as "4 min 12 s".`
+  if (clip.to <= facts.meatOn) return `Filmed before the meat ${facts.went}: there is nothing to show over it.`
+  if (framesOf(clip) === 0) return `Clip ${id} has no length. Give it one, such as "4 min 12 s".`
   if (framesOf(clip) <= MOST_FRAMES) return null
   const minutes = Math.floor(MOST_FRAMES / framesPerSecond(rate) / 60)
-  return `Clip "${id}" has ${framesOf(clip)} frames; one file takes ${MOST_FRAMES}, ${minutes} min at ${rate}. Write it as shorter clips.`
+  return `Clip ${id} has ${framesOf(clip)} frames; one file takes ${MOST_FRAMES}, ${minutes} min at ${rate}. Write it as shorter clips.`
 }

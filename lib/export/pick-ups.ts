@@ -44,9 +44,7 @@ function stillToBeHad(shoot: Shoot, shot: Shot, day: DayState): Had {
   if (shot.at) return ofMoment(shoot, shot, cook, day)
   switch (shot.state) {
     case undefined:
-      return wantsFire(shot)
-        ? anotherRoast(`the ${cookWord(cook)} at work`, 'It wants a cook under way: only another roast has it.')
-        : noFood(shot)
+      return between(shot, cook)
     case 'raw':
     case 'seasoned':
       return anotherRoast(
@@ -65,7 +63,6 @@ function stillToBeHad(shoot: Shoot, shot: Shot, day: DayState): Had {
 }
 
 const cookWord = (cook: Cook) => (cook.cooker.kind.endsWith('oven') ? 'oven' : 'fire')
-const wantsFire = ({ between, from }: Shot) => between !== undefined || from !== undefined
 const noFood = ({ light }: Shot): Had => ({
   wants: light ? `no food, ${light.replaceAll('-', ' ')}` : 'no food',
   how: light ? 'Any day in the same light and clothes.' : 'Any day in the same clothes.',
@@ -78,6 +75,22 @@ const whole: Had = {
   otherRoast: false,
 }
 const sliced = ({ id }: Cook, day: DayState) => day.marks[`${id}/first-slice`] !== undefined
+
+/** A shot between two moments wants what is going on there. */
+function between(shot: Shot, cook: Cook): Had {
+  const [from, to] = shot.between ?? [shot.from, shot.to]
+  const place = (edge: unknown) => MOMENT_IDS.indexOf(edge as MomentId)
+  const fire = cookWord(cook)
+  if (from === undefined && to === undefined) return noFood(shot)
+  if (place(to) >= 0 && place(to) <= place('meat-on'))
+    return {
+      wants: `the ${fire} made ready`,
+      how: `Whenever the ${fire} is on again: no roast is needed.`,
+      otherRoast: false,
+    }
+  const wants = place(from) >= place('off-heat') ? 'the roast resting' : `the ${fire} at work`
+  return anotherRoast(wants, 'It wants a cook under way: only another roast has it.')
+}
 
 /** A roast that is still on its way may come to it yet. */
 function ofMoment(shoot: Shoot, { at }: Shot, cook: Cook, day: DayState): Had {

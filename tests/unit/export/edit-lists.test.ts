@@ -93,6 +93,8 @@ describe('pick-ups', () => {
       how: expect.stringMatching(/was served/),
     })
     expect(of('raw-beauty')).toMatchObject({ otherRoast: true, how: expect.stringMatching(/need not be cooked/) })
+    expect(of('carryover')).toMatchObject({ wants: 'the roast resting', otherRoast: true })
+    expect(of('charcoal')).toMatchObject({ wants: 'the fire made ready', otherRoast: false })
     expect(of('garden')).toMatchObject({ wants: 'no food, daylight', otherRoast: false })
     expect(of('seasoning', take(1, 'seasoning', { take: 2, verdict: 'no-good' }))?.became).toBe('no good take')
   })
@@ -116,7 +118,7 @@ describe('the continuity report', () => {
           { person: 'stylist' },
         ),
         line(155, 'note', { text: 'Fat cap up', cook: 'hero', state: 'sliced' }),
-        mark(-30, 'fire-lit'),
+        take(100, 'sear', { verdict: 'no-good', note: 'Soft' }),
       ),
       'metric',
     )
@@ -129,9 +131,8 @@ describe('the continuity report', () => {
         facts: 'Probe 40 °C, 1 h 41 min after the meat went on. Cooking.',
       }),
     ])
-    expect(report.shots.find(({ title }) => title.endsWith('Seasoning by hand'))?.takes).toBe(
-      'A take 1 no good; A take 2 good',
-    )
+    expect(report.shots).toHaveLength(1)
+    expect(sear?.takes).toBe('A take 1 no good: Soft')
     expect(report.roasts.map(({ title, notes }) => [title, notes[0]?.text])).toEqual([['hero, sliced', 'Fat cap up']])
   })
 })

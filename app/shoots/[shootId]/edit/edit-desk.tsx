@@ -66,7 +66,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
               />
             ))}
           </div>
-          <p className="flex flex-wrap gap-x-6">
+          <div className="flex flex-wrap items-baseline justify-between gap-x-6">
             <Told
               told={told.find(({ id }) => id === (clip as { id?: unknown }).id)}
               shootId={shootId}
@@ -75,7 +75,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
             <button type="button" className="textlink" onClick={() => change(withoutClip(document, i))}>
               Take out
             </button>
-          </p>
+          </div>
         </fieldset>
       ))}
       <p className="mt-4 flex flex-wrap gap-4">
@@ -111,8 +111,9 @@ function NoClips({ told, shootId, invented }: ToldProps & { told: readonly ClipT
       <p className="small">The shoot names no clips. These are made up from the rehearsed takes, one after another:</p>
       <ul className="m-0 mt-2 list-none p-0">
         {told.map((one) => (
-          <li key={one.id} className="border-b border-rule py-1">
-            <span className="font-semibold">{one.id}</span> <Told told={one} shootId={shootId} invented={invented} />
+          <li key={one.id} className="grid grid-cols-[64px_1fr] gap-x-3 border-b border-rule py-1.5">
+            <span className="font-semibold">{one.id}</span>
+            <Told told={one} shootId={shootId} invented={invented} />
           </li>
         ))}
       </ul>
@@ -124,18 +125,24 @@ function Told({ told, shootId, invented }: ToldProps & { told: ClipTold | undefi
   if (!told) return null
   const query = `?${new URLSearchParams({ clip: told.id, ...(invented ? { day: 'rehearsed' } : {}) })}`
   return (
-    <>
-      <span>{told.words}</span>{' '}
+    <span className="flex flex-wrap items-baseline gap-x-6">
+      <span>{told.words}</span>
       {told.fault === null ? (
         <>
-          <a href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>
+          <a className="textlink" href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>
             Overlay of {told.id}, PNG
-          </a>{' '}
-          <a href={`/shoots/${shootId}/edit/overlay.svg${query}`}>one picture, SVG</a>
+          </a>
+          <a
+            className="textlink"
+            href={`/shoots/${shootId}/edit/overlay.svg${query}`}
+            aria-label={`One picture of ${told.id}, SVG`}
+          >
+            One picture, SVG
+          </a>
         </>
       ) : (
         <span className="small">{told.fault}</span>
       )}
-    </>
+    </span>
   )
 }

@@ -7,11 +7,11 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
       <h2>Takes</h2>
       {rows.length === 0 && <p className="mt-2">No take was logged.</p>}
       {rows.length > 0 && (
-        <div className="scroll-x">
-          <table className="takes mt-2">
+        <>
+          <table className="stacks mt-2">
             <thead>
               <tr>
-                {['shot', 'take', 'camera', 'in', 'out', 'clip', 'verdict', 'note'].map((name) => (
+                {['take', 'shot', 'in', 'out', 'clip', 'verdict', 'note'].map((name) => (
                   <th key={name} scope="col">
                     {name}
                   </th>
@@ -24,7 +24,8 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
               ))}
             </tbody>
           </table>
-        </div>
+          <p className="small mt-2">A time without frames is the set’s clock: no clip is known there.</p>
+        </>
       )}
     </section>
   )
@@ -33,14 +34,19 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
 function TakeOf({ row }: { row: TakeRow }) {
   return (
     <tr>
+      <td className="time">
+        {row.camera} {row.take}
+      </td>
       <td className={row.best ? 'font-semibold' : ''}>{row.shot || `slate ${row.slate}`}</td>
-      <td>{row.take}</td>
-      <td>{row.camera}</td>
-      <td className="time">{row.timecodeIn || row.clockIn}</td>
-      <td className="time">{row.timecodeOut || row.clockOut}</td>
-      <td>{row.clip}</td>
-      <td>{row.best ? 'good, best' : row.verdict}</td>
-      <td>{row.note}</td>
+      <td className="win" data-label="in">
+        {row.timecodeIn || row.clockIn}
+      </td>
+      <td className="win" data-label="out">
+        {row.timecodeOut || row.clockOut}
+      </td>
+      <td data-label="clip">{row.clip}</td>
+      <td data-label="verdict">{row.best ? 'good, best' : row.verdict}</td>
+      <td data-label="note">{row.note}</td>
     </tr>
   )
 }

@@ -27,7 +27,7 @@ export default async function EditPage({ params, searchParams }: EditPageProps) 
   const isEmpty = day.takes.length === 0 && Object.keys(day.marks).length === 0
   return (
     <main id="main" className="page">
-      <ShootHead open={open} units={await chosenUnits()} page="card" />
+      <ShootHead open={open} units={await chosenUnits()} page="wrap" />
       <h1>For the edit</h1>
       <WhichDay id={shootId} invented={invented} isEmpty={isEmpty} />
       {!isEmpty && <Files id={shootId} edit={edit} />}

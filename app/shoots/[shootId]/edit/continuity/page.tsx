@@ -29,6 +29,7 @@ export default async function ContinuityReportPage({ params, searchParams }: Rep
       {shots.length + roasts.length === 0 && (
         <p className="lead mt-2">Nothing was noted. Notes and photographs are taken on the set board: More, Note.</p>
       )}
+      {shots.length > 0 && <h2 className="mt-6">By shot</h2>}
       {shots.map((group) => (
         <Seen key={group.title} shootId={shootId} group={group} />
       ))}
