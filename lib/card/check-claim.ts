@@ -2,6 +2,7 @@ import type { Forecast } from '../model/forecast'
 import { type Check, type CheckContext, cannot } from './check'
 import { checkDoneness } from './check-doneness'
 import { checkEvenness } from './check-evenness'
+import { checkKeeping } from './check-keeping'
 import { checkNumber } from './check-number'
 import { checkSafety } from './check-safety'
 import type { CheckedClaim, Claim } from './claim'
@@ -17,6 +18,8 @@ const UNBOUND: Record<string, string> = {
   share: 'Nothing around it says a share of what.',
   amount: 'An amount that the model knows nothing of.',
   length: 'A length that the model knows nothing of.',
+  ratio: 'Nothing around it says how much longer than what.',
+  'length-of-day': 'No length of time; say how many hours.',
   count: 'A number that the model knows nothing of.',
 }
 /** Taste is nobody's to check: it prints, and is the author's. */
@@ -29,6 +32,7 @@ const OPINION: Check = {
 function check(claim: Claim, f: Forecast, context: CheckContext): Check {
   if (claim.kind === 'unbound' && claim.says === 'taste') return OPINION
   if (claim.kind === 'unbound') return cannot(UNBOUND[claim.says] ?? 'Nothing in the plan or the model speaks of this.')
+  if (claim.kind === 'keeping') return checkKeeping(claim, f)
   if (claim.kind === 'doneness') return checkDoneness(claim, f, context)
   if (claim.kind === 'safety') return checkSafety(claim, f, context)
   if (claim.kind === 'edge-to-edge') return checkEvenness(claim, f) ?? checkNumber(claim, f, context)

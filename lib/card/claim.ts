@@ -19,6 +19,8 @@ export const CLAIM_KINDS = [
   'start-temperature',
   'mass',
   'thickness',
+  /** Thawing, chilling, keeping, warming up again: what published tables say. */
+  'keeping',
   /** A number or a word of praise that the plan and the model know nothing of. */
   'unbound',
 ] as const

@@ -44,15 +44,25 @@ function hundreds(tokens: readonly Token[], i: number, value: number): Read {
 }
 
 function digitsAt(tokens: readonly Token[], i: number): Read {
-  const whole = Number((tokens[i]?.text ?? '').replace(',', '.'))
+  const whole = plainValue(tokens[i]?.text ?? '')
   const fraction = FRACTIONS[tokens[i + 1]?.text ?? '']
   if (fraction !== undefined) return { value: whole + fraction, next: i + 2 }
-  // "2 1/2"
-  const [over, slash, under] = [tokens[i + 1]?.text, tokens[i + 2]?.text, tokens[i + 3]?.text]
-  if (isDigits(over) && slash === '/' && isDigits(under) && Number(over) < Number(under))
-    return { value: whole + Number(over) / Number(under), next: i + 4 }
-  return { value: whole, next: i + 1 }
+  // "1/2", "2 1/2"
+  const alone = vulgarAt(tokens, i)
+  if (alone) return alone
+  const part = vulgarAt(tokens, i + 1)
+  return part ? { value: whole + part.value, next: part.next } : { value: whole, next: i + 1 }
 }
+
+function vulgarAt(tokens: readonly Token[], i: number): Read | null {
+  const [over = '', slash, under = ''] = [0, 1, 2].map((k) => tokens[i + k]?.text)
+  if (!/^\d+$/.test(over) || slash !== '/' || !/^[2-9]$|^16$/.test(under) || Number(over) >= Number(under)) return null
+  return { value: Number(over) / Number(under), next: i + 3 }
+}
+
+/** "1,5" is one and a half, "1,500" fifteen hundred. */
+const plainValue = (text: string) =>
+  Number(/^[1-9]\d{0,2},\d{3}$/.test(text) ? text.replace(',', '') : text.replace(',', '.'))
 
 /** "and a half" after a number, as the part to add. */
 export function andAPart(tokens: readonly Token[], i: number): Read {

@@ -36,10 +36,11 @@ const PHRASES: readonly (readonly [Phrase['kind'], string, RegExp])[] = [
   ['doneness', 'well-done', /\bwell[ -]done\b/gi],
   ['doneness', 'rare', /\b(?<!medium[ -])rare\b(?! (?:treat|breed|occasion|thing|chance))/gi],
   ['doneness', 'medium', /\bmedium\b(?![ -](?:rare|well|heat|fire|high|low|hot|sized?|eggs?|onions?|bowl|flame))/gi],
+  ['unbound', 'length-of-day', /\b(?:overnight|all (?:day|night|morning|afternoon|evening))\b/gi],
   [
     'unbound',
     'taste',
-    /\b(?:juiciest|juicy|juicier|tender|tenderest|best|perfect|perfectly(?! safe)|delicious|succulent|foolproof|never fails|melting)\b/gi,
+    /\b(?:juiciest|juicy|juicier|tender|tenderest|moist|crispy|tasty|flavourful|wonderful|easy|easiest|best|perfect|perfectly(?! safe)|delicious|succulent|foolproof|never fails|melting)\b/gi,
   ],
 ]
 

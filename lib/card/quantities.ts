@@ -1,5 +1,7 @@
 import { fromFahrenheit, readQuantity } from '../units'
+import { between, hedgeAfter, hedgeBefore } from './hedges'
 import { andAPart, numberAt, type Read } from './numbers'
+import { DAY_S, gasMarkAt, said, spokenHours, spokenRatio, spokenShare } from './spoken'
 import type { Token } from './tokens'
 
 export type Measure =
@@ -12,6 +14,8 @@ export type Measure =
   | 'clock'
   | 'count'
   | 'degrees'
+  /** How many times as long. */
+  | 'ratio'
 
 /** A number of a sentence with what it measures, SI, and the tokens it takes up. */
 export interface Quantity {
@@ -44,11 +48,14 @@ const inSi = (word: string, dimension: 'mass' | 'length') => {
 const HOUR = /^(h|hr|hrs|hours?)$/
 const MINUTE = /^(m|mins?|minutes?)$/
 const SECOND = /^(s|secs?|seconds?)$/
+/** A month of the calendar, on average. */
+const LONG: Record<string, number> = { day: DAY_S, days: DAY_S, night: DAY_S, nights: DAY_S }
+Object.assign(LONG, { week: 7 * DAY_S, weeks: 7 * DAY_S, month: 30.44 * DAY_S, months: 30.44 * DAY_S })
 const MASS: Record<string, string> = { kg: 'kg', kilo: 'kg', kilos: 'kg', g: 'g', grams: 'g', gram: 'g' }
 Object.assign(MASS, { lb: 'lb', lbs: 'lb', pound: 'lb', pounds: 'lb', oz: 'oz', ounce: 'oz', ounces: 'oz' })
 const LENGTH: Record<string, string> = { mm: 'mm', cm: 'cm', millimetres: 'mm', millimeters: 'mm', centimetre: 'cm' }
 Object.assign(LENGTH, { centimetres: 'cm', centimeter: 'cm', centimeters: 'cm', inch: 'in', inches: 'in' })
-const AMOUNT = /^(ml|l|litres?|liters?|tsp|tbsp|teaspoons?|tablespoons?|cups?|cloves?|sprigs?|days?|times?)$/
+const AMOUNT = /^(ml|l|litres?|liters?|tsp|tbsp|teaspoons?|tablespoons?|cups?|cloves?|sprigs?|times?)$/
 
 function temperatureUnit(tokens: readonly Token[], i: number): Unit | null {
   const [a, b] = [tokens[i]?.text, tokens[i + 1]?.text]
@@ -67,34 +74,18 @@ function unitAt(tokens: readonly Token[], i: number): Unit | null {
   if (HOUR.test(text)) return unit('duration', i + 1, (n) => n * 3600)
   if (MINUTE.test(text)) return unit('duration', i + 1, (n) => n * 60)
   if (SECOND.test(text)) return unit('duration', i + 1)
+  const long = LONG[text]
+  if (long) return unit('duration', i + 1, (n) => n * long)
   const mass = MASS[text]
   if (mass) return unit('mass', i + 1, (n) => n * inSi(mass, 'mass'))
   const length =
     LENGTH[text] ?? (text === 'in' && /^(thick|across|deep|\/|\))$/.test(tokens[i + 1]?.text ?? '') ? 'in' : '')
   if (length) return unit('length', i + 1, (n) => n * inSi(length, 'length'))
-  if (text === '%' || text === 'percent') return unit('share', i + 1, (n) => n / 100)
-  if (text === 'per' && tokens[i + 1]?.text === 'cent') return unit('share', i + 2, (n) => n / 100)
+  const cent = text === '%' || text === 'percent' ? i + 1 : text === 'per' && tokens[i + 1]?.text === 'cent' ? i + 2 : 0
+  if (cent && tokens[cent]?.text === 'longer') return unit('ratio', cent + 1, (n) => 1 + n / 100)
+  if (cent) return unit('share', cent, (n) => n / 100)
+  if (text === 'times' && said(tokens, i + 1, 2) === 'as long') return unit('ratio', i + 3)
   return AMOUNT.test(text) ? unit('amount', i + 1) : null
-}
-
-/** "half an hour", "three quarters of an hour", "an hour and a half", "a couple of hours": hours without a plain number. */
-function spokenHours(tokens: readonly Token[], i: number): Read | null {
-  const said = (k: number) =>
-    tokens
-      .slice(i, i + k)
-      .map((t) => t.text)
-      .join(' ')
-  if (/^half an? hour$/.test(said(3))) return { value: 1800, next: i + 3 }
-  if (said(3) === 'a half hour') return { value: 1800, next: i + 3 }
-  if (/^a quarter of an hour$/.test(said(5))) return { value: 900, next: i + 5 }
-  if (said(5) === 'three quarters of an hour') return { value: 2700, next: i + 5 }
-  if (said(6) === 'three - quarters of an hour') return { value: 2700, next: i + 6 }
-  if (said(2) === 'an hour' || said(2) === 'one hour') {
-    const part = andAPart(tokens, i + 2)
-    return { value: 3600 * (1 + part.value), next: part.next }
-  }
-  if (said(4) === 'a couple of hours') return { value: 7200, next: i + 4 }
-  return said(2) === 'a minute' ? { value: 60, next: i + 2 } : null
 }
 
 /** What follows hours: "1 h 40", "2 hours and 10 minutes", "2h05". */
@@ -130,6 +121,12 @@ function singleAt(tokens: readonly Token[], i: number): Single | null {
   if (clock) return clock
   const spoken = spokenHours(tokens, i)
   if (spoken) return single('duration', spoken.value, spoken.next)
+  const share = spokenShare(tokens, i)
+  if (share) return single('share', share.value, share.next)
+  const ratio = spokenRatio(tokens, i)
+  if (ratio) return single('ratio', ratio.value, ratio.next)
+  const gas = gasMarkAt(tokens, i)
+  if (gas) return single('temperature', toCelsius(gas.value), gas.next, gas.value * KELVINS_PER_F, gas.value)
   const number = numberAt(tokens, i)
   if (!number) return null
   const dash = tokens[number.next]?.text === '-' && unitAt(tokens, number.next + 1) ? number.next + 1 : number.next
@@ -156,35 +153,14 @@ function rangeFrom(tokens: readonly Token[], i: number, near: Single): { near: S
   return { near: single(far.measure, shared.toSi(near.raw), near.next, shared.toK(near.raw), near.raw), far }
 }
 
-const HEDGES: readonly (readonly [RegExp, Quantity['hedge']])[] = [
-  [
-    /(?:^| )(?:not more than|no more than|at most|less than|no longer than|under|within|up to|below|well under)$/,
-    'at-most',
-  ],
-  [/(?:^| )(?:at least|no less than|not less than|more than|upwards of|over|above)$/, 'at-least'],
-  [/(?:^| )(?:about|around|roughly|some|approximately|nearly|almost|just over|just under|~|good)$/, 'about'],
-]
-function hedgeBefore(tokens: readonly Token[], i: number): { hedge: Quantity['hedge']; from: number } {
-  const words = (from: number) =>
-    tokens
-      .slice(from, i)
-      .map((t) => t.text)
-      .join(' ')
-  for (const [pattern, hedge] of HEDGES) {
-    const match = words(Math.max(0, i - 3)).match(pattern)
-    if (match) return { hedge, from: i - match[0].trim().split(' ').length }
-  }
-  return { hedge: 'none', from: i }
-}
-
-const between = (tokens: readonly Token[], i: number) => tokens[i - 1]?.text === 'between'
-
 function quantityAt(tokens: readonly Token[], i: number): Quantity | null {
   const near = singleAt(tokens, i)
   if (!near) return null
   const range = rangeFrom(tokens, i, near)
   const [a, b] = range ? [range.near, range.far] : [near, near]
-  const { hedge, from } = hedgeBefore(tokens, i)
+  const { hedge: before, from } = hedgeBefore(tokens, i)
+  const after = before === 'none' ? hedgeAfter(tokens, b.next) : null
+  const hedge = after?.hedge ?? before
   return {
     measure: b.measure,
     low: Math.min(a.si, b.si),
@@ -192,7 +168,7 @@ function quantityAt(tokens: readonly Token[], i: number): Quantity | null {
     lowK: Math.min(a.k, b.k),
     highK: Math.max(a.k, b.k),
     from: between(tokens, from) ? from - 1 : from,
-    to: b.next,
+    to: after?.to ?? b.next,
     hedge: range && hedge !== 'about' ? 'none' : hedge,
   }
 }

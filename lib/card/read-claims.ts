@@ -1,5 +1,7 @@
+import { keepingLevel, keepingTime } from './bind-keeping'
 import type { Claim, ClaimKind } from './claim'
 import { cuesIn, type Hit, type Topic, topicOf } from './cues'
+import { perMass } from './per-mass'
 import { type Phrase, phrasesIn, spanOf } from './phrases'
 import { type Quantity, quantitiesIn } from './quantities'
 import { type Token, tokensOf } from './tokens'
@@ -13,7 +15,12 @@ export interface ClaimContext {
   readonly before?: Topic | null
 }
 
-type Bound = Pick<Claim, 'kind' | 'low' | 'high' | 'unit' | 'says'> & { readonly to?: number }
+interface Bound extends Pick<Claim, 'kind' | 'low' | 'high' | 'unit' | 'says'> {
+  /** Where its words end, where they are more than the number's. */
+  readonly to?: number
+  /** Said of the rest: at least 80 % kept is at most 20 % lost. */
+  readonly turned?: true
+}
 const bound = (kind: ClaimKind, unit: Claim['unit'], low: number, high: number, says = ''): Bound => ({
   kind,
   unit,
@@ -55,31 +62,25 @@ interface Sentence {
 function bindTime(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   if (followsMinimum(s, q)) return bound('safety', 's', q.low, q.high, 'minimum-rest')
   if (s.tokens[q.from - 1]?.text === 'every') return unbound('how-often')
-  const rate = perMass(s, q)
-  if (rate) return { ...bound('roast-time', 's', q.low * rate.times, q.high * rate.times), to: rate.to }
+  const rate = perMass(s.tokens, q, s.context.massKg)
+  const [low, high] = rate ? [q.low * rate.times + rate.more, q.high * rate.times + rate.more] : [q.low, q.high]
+  const to = rate ? { to: rate.to } : {}
+  const kept = topic === 'storage' ? keepingTime(wordsOf(s), { low, high }, levelIn(s)) : null
+  if (kept) return { ...bound('keeping', 's', low, high, kept), ...to }
+  if (rate) return { ...bound('roast-time', 's', low, high), ...to }
   const kind = topic ? TIME_KIND[topic] : undefined
   if (topic === 'lead') return bound('warm-up-time', 's', q.low, q.high, 'lead')
   if (kind) return bound(kind, 's', q.low, q.high)
   return unbound(topic === 'storage' ? 'storage' : topic ? 'aside' : 'time')
 }
 
+const wordsOf = (s: Sentence) => s.tokens.map((t) => t.text).join(' ')
+const levelIn = (s: Sentence) => quantitiesIn(s.tokens).find((q) => q.measure === 'temperature')?.low ?? null
+
 /** "63 °C, then 3 minutes": the rest that the authority's minimum asks for. */
 const followsMinimum = (s: Sentence, q: Quantity) =>
   s.hits.some((h) => h.topic === 'authority' && h.to <= q.from) &&
   s.tokens.slice(Math.max(0, q.from - 4), q.from).some((t) => t.text === 'c' || t.text === 'f')
-
-/** "20 minutes a pound", "40 min per kg": how many of those this roast weighs, and where the words end; null where it is no rate. */
-function perMass(s: Sentence, q: Quantity): { times: number; to: number } | null {
-  const per = s.tokens[q.to]?.text ?? ''
-  if (!/^(per|a|each|for)$/.test(per)) return null
-  const start = q.to + (/^(a|each|every)$/.test(s.tokens[q.to + 1]?.text ?? '') ? 2 : 1)
-  const counted = /^\d/.test(s.tokens[start]?.text ?? '')
-  const one = { text: '1', start: 0, end: 0 }
-  const words = counted ? s.tokens.slice(start, start + 2) : [one, ...s.tokens.slice(start, start + 1)]
-  const [first] = quantitiesIn(words)
-  if (first?.measure !== 'mass' || first.low <= 0) return null
-  return { times: s.context.massKg / first.low, to: start + (counted ? 2 : 1) }
-}
 
 const RISING =
   /(?:^| )(?:climb|climbs|rise|rises|rising|gain|gains|go up|goes up|come up|comes up|increase|increases|carryover(?: of)?|carries over|up)(?: by| about| around| roughly| another| some| a further| of| between)*$/
@@ -102,6 +103,8 @@ function bindTemperature(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   if (isRise(s, q)) return bound('carryover-rise', 'K', q.lowK, q.highK)
   if (topic === 'authority') return bound('safety', 'degC', q.low, q.high, 'minimum')
   if (q.low >= COOKER_FROM_C && topic !== 'slice' && topic !== 'rest') return bindCooker(s, q, topic)
+  const kept = keepingLevel(wordsOf(s), topic)
+  if (kept) return bound('keeping', 'degC', q.low, q.high, kept)
   const kind = topic ? MEAT_KIND[topic] : undefined
   const says = kind === 'sliced-temperature' && s.tokens.some((t) => t.text === 'coldest') ? 'coldest' : ''
   return kind ? bound(kind, 'degC', q.low, q.high, says) : unbound('level')
@@ -123,7 +126,7 @@ function bindCooker(s: Sentence, q: Quantity, topic: Topic | null): Bound {
 
 function bindShare(q: Quantity, topic: Topic | null): Bound {
   if (topic === 'loss') return bound('yield', '1', q.low, q.high)
-  if (topic === 'kept') return bound('yield', '1', 1 - q.high, 1 - q.low)
+  if (topic === 'kept') return { ...bound('yield', '1', 1 - q.high, 1 - q.low), turned: true }
   return topic === 'face' ? bound('edge-to-edge', '1', q.low, q.high, 'share') : unbound('share')
 }
 
@@ -132,7 +135,9 @@ function bindMass(q: Quantity, topic: Topic | null): Bound {
   return topic === 'meat' ? bound('mass', 'kg', q.low, q.high) : unbound('amount')
 }
 
-function bindLength(q: Quantity, topic: Topic | null): Bound {
+function bindLength(s: Sentence, q: Quantity, topic: Topic | null): Bound {
+  // How thick it is sliced is the carver's own to choose.
+  if (topic === 'thick' && s.tokens.some(({ text }) => /^(?:slices?|carve)$/.test(text))) return unbound('length')
   if (topic === 'thick') return bound('thickness', 'm', q.low, q.high)
   return topic === 'band' ? bound('edge-to-edge', 'm', q.low, q.high, 'band') : unbound('length')
 }
@@ -145,10 +150,22 @@ function bind(s: Sentence, q: Quantity): Bound {
   if (q.measure === 'temperature') return bindTemperature(s, q, topic)
   if (q.measure === 'share') return bindShare(q, topic)
   if (q.measure === 'mass') return bindMass(q, topic)
-  if (q.measure === 'length') return bindLength(q, topic)
+  if (q.measure === 'length') return bindLength(s, q, topic)
+  if (q.measure === 'ratio')
+    return /\bfrozen\b/.test(wordsOf(s)) ? bound('keeping', '1', q.low, q.high, 'from-frozen') : unbound('ratio')
+  if (q.measure === 'count' && ofHeat(s, q)) return unbound('degrees')
   if (q.measure === 'count' && topic === 'served') return bound('yield', 'people', q.low, q.high)
   return unbound(q.measure)
 }
+
+/** "Hotter than 60", "reads 52": degrees, and nobody says of which scale. */
+const ofHeat = (s: Sentence, q: Quantity) =>
+  /(?:hotter|warmer|cooler|colder) than|reads|reading|temperature of/.test(
+    s.tokens
+      .slice(Math.max(0, q.from - 2), q.to)
+      .map((t) => t.text)
+      .join(' '),
+  )
 
 /** The temperature that a safety claim names ("safe for everybody at 52 °C") belongs to it. */
 const namedLevel = (quantities: readonly Quantity[], span: { from: number; to: number }): Quantity | undefined =>
@@ -159,7 +176,7 @@ const namedLevel = (quantities: readonly Quantity[], span: { from: number; to: n
       Math.min(Math.abs(q.from - span.to), Math.abs(span.from - q.to)) <= 4,
   )
 
-interface Piece extends Omit<Bound, 'to'> {
+interface Piece extends Omit<Bound, 'to' | 'turned'> {
   readonly hedge: Claim['hedge']
   readonly start: number
   readonly end: number
@@ -177,9 +194,26 @@ function phrasePiece(phrase: Phrase, level: Quantity | undefined): Piece {
   return { ...kind, hedge: 'none', start: phrase.start, end: phrase.end }
 }
 
-/** A limit inside a claim about the cut face ("60 % stayed below 65 °C") makes no claim of its own. */
-const isLimitOfFace = (q: Quantity, all: readonly Quantity[]) =>
-  q.measure === 'temperature' && q.hedge === 'at-most' && all.some((o) => o.measure === 'share')
+/** A limit inside a claim about the cut face ("60 % stayed below 65 °C") or about cooling ("to 21 °C in 2 h") makes no claim of its own. */
+function isLimit(s: Sentence, q: Quantity, all: readonly Quantity[]): boolean {
+  if (q.measure !== 'temperature') return false
+  if (q.hedge === 'at-most' && all.some((o) => o.measure === 'share')) return true
+  const cools = s.tokens.some(({ text }) => /^cool(?:s|ed)?$/.test(text))
+  return cools && q.low < COOKER_FROM_C && all.some((o) => o.measure === 'duration')
+}
+
+type Hedge = Claim['hedge']
+const TURNED: Partial<Record<Hedge, Hedge>> = { 'at-least': 'at-most', 'at-most': 'at-least' }
+function numberPiece({ turned, ...made }: Bound, said: Hedge, span: { start: number; end: number }): Piece {
+  const hedge = (turned && TURNED[said]) ?? said
+  return {
+    ...made,
+    low: hedge === 'at-most' ? Number.NEGATIVE_INFINITY : made.low,
+    high: hedge === 'at-least' ? Number.POSITIVE_INFINITY : made.high,
+    hedge,
+    ...span,
+  }
+}
 
 function piecesOf(s: Sentence, sentence: string): Piece[] {
   const quantities = quantitiesIn(s.tokens)
@@ -189,20 +223,15 @@ function piecesOf(s: Sentence, sentence: string): Piece[] {
     if (level && phrase.says === 'safe') taken.add(level)
     return phrasePiece(phrase, level)
   })
-  const numbers = quantities
-    .filter(
-      (q) =>
-        !taken.has(q) && !isLimitOfFace(q, quantities) && !(q.measure === 'count' && s.tokens[q.from]?.text === 'one'),
-    )
-    .map((q): Piece => {
-      const made = bind(s, q)
-      const open = {
-        low: q.hedge === 'at-most' ? Number.NEGATIVE_INFINITY : made.low,
-        high: q.hedge === 'at-least' ? Number.POSITIVE_INFINITY : made.high,
-      }
-      const { to = q.to, ...rest } = made
-      return { ...rest, ...open, hedge: q.hedge, ...charSpan(s, q.from, to) }
-    })
+  const numbers: Piece[] = []
+  let covered = 0
+  for (const q of quantities) {
+    const plainOne = q.measure === 'count' && s.tokens[q.from]?.text === 'one'
+    if (q.from < covered || taken.has(q) || plainOne || isLimit(s, q, quantities)) continue
+    const { to = q.to, ...made } = bind(s, q)
+    numbers.push(numberPiece(made, q.hedge, charSpan(s, q.from, to)))
+    covered = to
+  }
   return [...phrases, ...numbers].sort((a, b) => a.start - b.start)
 }
 

@@ -238,6 +238,16 @@ export const SOURCES = {
     took: 'sesame, the ninth',
     standing: 'from memory',
   },
+  'fsis-big-thaw': {
+    reference: 'USDA FSIS, The Big Thaw: Safe Defrosting Methods (2013)',
+    took: 'a day in a fridge for each 4 to 5 lb, 30 min in cold water for each pound; that frozen meat takes about 50 % longer to cook',
+    standing: 'stored copies of pages that quote it',
+  },
+  'gas-mark': {
+    reference: 'The usual conversion of the marks of British gas ovens, as oven makers and cookery books print it',
+    took: '275 °F at mark 1, 25 °F more for each mark, 225 and 250 °F at a quarter and a half',
+    standing: 'stored copies of three tables, which agree in °F',
+  },
   'fsis-leftovers': {
     reference: 'USDA FSIS, Leftovers and Food Safety',
     took: 'shallow containers; 3 to 4 days in the refrigerator, 3 to 4 months frozen; reheating to 165 °F',

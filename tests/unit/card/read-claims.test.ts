@@ -63,6 +63,9 @@ const BOUND: readonly (readonly [string, readonly string[]])[] = [
     'A leg of 3.2 kg, 12 cm thick, straight from the fridge at 4 °C.',
     ['mass 3.2 3.2 kg', 'thickness 0.12 0.12 m', 'start-temperature 4 4 degC'],
   ],
+  ['Chill what is left within 2 hours.', ['keeping -Infinity 7200 s']],
+  ['It keeps at least 80 % of its weight.', ['yield -Infinity 0.2 1']],
+  ['Never below 63 °C in the middle when sliced.', ['sliced-temperature 63 Infinity degC']],
   ['Season it with herbs.', []],
   ['On one side of the grate, a medium heat.', []],
 ]
@@ -75,7 +78,7 @@ describe('read claims', () => {
     ['The juiciest lamb you will eat.', 'taste'],
     ['Dinner at 18:30.', 'clock'],
     ['Cook it at 150 degrees.', 'degrees'],
-    ['Chill what is left within 2 hours.', 'storage'],
+    ['Keep it hot for an hour.', 'storage'],
     ['Turn it every 10 minutes.', 'how-often'],
     ['Wait 20 minutes.', 'time'],
     ['Add 35 g of salt.', 'amount'],

@@ -1,0 +1,38 @@
+import type { Quantity } from './quantities'
+
+/** What a claim about food before or after the cook says; each has its published table. */
+export type Keeping =
+  | 'out'
+  | 'fridge'
+  | 'freezer'
+  | 'reheat'
+  | 'cold'
+  | 'cool-21'
+  | 'cool-5'
+  | 'thaw-fridge'
+  | 'thaw-water'
+  | 'from-frozen'
+
+const DAY_S = 86400
+const THAW = /\b(?:thaw|thaws|thawed|thawing|defrost|defrosts|defrosted)\b/
+const FREEZE = /\b(?:freezer|freeze|freezes|frozen)\b/
+const OUT =
+  /\b(?:out of the fridge|left out|leave|stand out|sit out|room temperature|chill|chilled|refrigerate|refrigerated|leftovers|what is left|into the fridge|in the fridge)\b/
+/** Work on raw meat, of which the tables for leftovers say nothing. */
+const RAW = /\b(?:salt|salted|season|seasoned|marinate|marinated|brine|brined|cure|cured|uncovered)\b/
+
+/** A time that a storage word governs, read on the sentence in lower case; null where no table speaks of it. */
+export function keepingTime(words: string, q: Pick<Quantity, 'low' | 'high'>, levelC: number | null): Keeping | null {
+  if (RAW.test(words)) return null
+  if (THAW.test(words)) return /\bwater\b/.test(words) ? 'thaw-water' : 'thaw-fridge'
+  if (/\bcool(?:s|ed)?\b/.test(words) && levelC !== null && levelC < 30) return levelC > 10 ? 'cool-21' : 'cool-5'
+  if (FREEZE.test(words) && q.high >= 7 * DAY_S) return 'freezer'
+  if (q.high >= DAY_S) return FREEZE.test(words) ? null : 'fridge'
+  return OUT.test(words) && q.high < DAY_S / 2 ? 'out' : null
+}
+
+/** A temperature of a fridge that keeps, or of food warmed up again. */
+export function keepingLevel(words: string, topic: string | null): Keeping | null {
+  if (/\b(?:reheat|reheats|reheated|warm it up again|warmed up again)\b/.test(words)) return 'reheat'
+  return topic === 'start' && /\b(?:store|stored|keep|kept|leftovers|chill|chilled)\b/.test(words) ? 'cold' : null
+}
