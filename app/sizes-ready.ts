@@ -19,7 +19,7 @@ interface Kept {
 const holder = globalThis as { emberslateSizes?: Map<string, Kept> }
 holder.emberslateSizes ??= new Map()
 const tables = holder.emberslateSizes
-const keyOf = (shoot: Shoot) => JSON.stringify([bareShoot(shoot), MODEL_VERSION])
+const keyOf = (shoot: Shoot) => JSON.stringify([bareShoot(shoot), shoot.cooks[0]?.cooker, MODEL_VERSION])
 
 /** The table if it has been worked out. */
 export const knownSizes = (shoot: Shoot): SizeTable | undefined => tables.get(keyOf(shoot))?.done

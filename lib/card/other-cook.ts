@@ -31,8 +31,10 @@ export const bareShoot = ({ seed, place, authority, weather, cooks }: Shoot): Sh
   ...(seed === undefined ? {} : { seed }),
   ...(authority === undefined ? {} : { authority }),
   ...(weather === undefined ? {} : { weather }),
-  cooks: cooks.slice(0, 1).map(({ ready: _, ...cook }) => cook),
+  cooks: cooks.slice(0, 1).map(({ ready: _, ...cook }) => ({ ...cook, cooker: anybodys(cook.cooker) })),
 })
+/** A reader's cooker has neither the filmed one's name nor its habits. */
+const anybodys = ({ name: _n, memory: _m, ...cooker }: Cooker): Cooker => cooker
 
 /** Measured, or as such a roast usually lies, to the millimetre. */
 export const thicknessOf = (roast: Cook['roast']): Metres =>

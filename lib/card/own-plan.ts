@@ -9,13 +9,13 @@ import type { Problem, Result } from '../refusals'
 import { celsius, formatTempBoth, kilograms } from '../units'
 import { cautionsFor } from './cautions'
 import { coldestPeak } from './coldest'
-import { between } from './figures'
+import { between, stagesOf } from './figures'
 import { howToKnow, type KnowRow } from './how-to-know'
 import { pullOf } from './other-cook'
 import { type ForecastOf, type OwnCook, ownCook } from './own-cook'
 import { type CardBasis, cookOf, type Filled, readWish, type Wish } from './own-wish'
 import { thickWords } from './sizes'
-import { aboutTime, levelWords, massWords, timeWords } from './wording'
+import { aboutTime, levelWords, massWords, settingWords, timeWords } from './wording'
 
 /** One line of the reader's own day. */
 export interface OwnStep {
@@ -35,6 +35,9 @@ export interface OwnPlan {
   readonly steps: readonly OwnStep[]
   readonly cautions: readonly string[]
 }
+
+/** Said on the card itself, whatever the roast. */
+const ON_EVERY_CARD: readonly string[] = ['probe-cross-contact', 'cooling', 'defer']
 
 const DAY_MIN = 1440
 const CLOCK_GRAIN_MIN = 5
@@ -91,10 +94,15 @@ function stepsOf(day: Day, rows: readonly KnowRow[]): OwnStep[] {
     'first-slice': 'slice',
   }
   return LINES.flatMap(([id, row]) => {
-    const know = rows.find((each) => each.id === row)?.know ?? ''
+    const know = rows.find((each) => each.id === row)?.know ?? (id === 'fire-lit' ? settingFor(day.f) : '')
     const absent = day.f.moments[id] === undefined || (id === 'off-heat' && know === '')
     return absent ? [] : [{ id, what: names[id] ?? momentName(id, kind), when: whenOf(day, id), know }]
   })
+}
+
+const settingFor = (f: Forecast) => {
+  const at = stagesOf(f, 'preheat').at(-1)?.at
+  return at === undefined ? '' : `For a cooker at ${settingWords(at)}.`
 }
 
 function pullWords(f: Forecast): string {
@@ -121,7 +129,7 @@ function says(basis: CardBasis, wish: Wish, own: OwnCook, day: Day): string[] {
         : 'It cannot be brought nearer to what you ask for in this cooker.',
     `The middle comes to ${levelWords(sliced)} when sliced${word ? `, ${word.replace('-', ' ')} at the likeliest` : ''}.`,
     half
-      ? `Half of such cooks can be sliced by ${half}, 19 in 20 when you serve. One that is ready sooner waits whole${climb}.`
+      ? `Half of such cooks can be sliced by ${half}, 19 in 20 by ${clock(wish.serveMin ?? 0)}. One that is ready sooner waits whole${climb}.`
       : '',
     wish.serveMin !== null && half === null
       ? 'No time to light can be told: too many of such cooks never get there.'
@@ -156,6 +164,8 @@ function planOf(basis: CardBasis, wish: Wish, own: OwnCook): OwnPlan {
     pull: pullWords(forecast),
     says: says(basis, wish, own, day),
     steps: stepsOf(day, howToKnow(card, forecast)),
-    cautions: cautionsFor({ ...basis.shoot, cooks: [cook] }, new Map([[cook.id, forecast]])).map((c) => c.sentence),
+    cautions: cautionsFor({ ...basis.shoot, cooks: [cook] }, new Map([[cook.id, forecast]]))
+      .filter(({ code }) => !ON_EVERY_CARD.includes(code))
+      .map(({ sentence }) => sentence),
   }
 }

@@ -76,14 +76,16 @@ export const cookerChoices = (basis: CardBasis): readonly Choice[] =>
 const animalOf = (basis: CardBasis) => knownCutOf(cookOf(basis).roast).animal
 const whole = (level: number) => formatTempBoth(celsius(Math.round(level)))
 
-/** As on the card, the cooks' words, the authority's minimum, or a temperature; of poultry nothing below its minimum. */
+/** Pulled as on the card, sliced as filmed, the cooks' words, the authority's minimum, or a temperature; of poultry nothing below its minimum. */
 export function donenessChoices(basis: CardBasis): readonly Choice[] {
   const animal = animalOf(basis)
   const minimum = minimumFor({ animal }, basis.shoot.authority)
   const words = wordsFor(animal)
   const named = DONENESS_RANGES.filter((r) => words.includes(r.word))
+  const same: Choice = ['same', `as done as filmed, about ${whole(basis.sliced)}`]
   return [
-    ['card', isPoultry(animal) ? 'as on the card' : `as on the card, about ${whole(basis.sliced)}`],
+    ['card', `pulled as on the card, at ${formatTempBoth(basis.pull)}`],
+    ...(isPoultry(animal) ? [] : [same]),
     ...named.map((r): Choice => [r.word, `${r.word.replace('-', ' ')}, about ${whole(levelOf(r))}`]),
     ['minimum', `the authority’s minimum: ${minimumWords(minimum)}`],
     ['core', 'another temperature'],
@@ -135,6 +137,7 @@ function readGoal({ done, core }: Filled, basis: CardBasis): Read<Goal> {
   const poultry = isPoultry(animalOf(basis))
   const range = DONENESS_RANGES.find((r) => r.word === done)
   if (range) return good({ middle: celsius(levelOf(range)), minimum: poultry })
+  if (done === 'same') return good({ middle: basis.sliced, minimum: poultry })
   if (done !== 'core') return good({ middle: null, minimum: poultry || done === 'minimum' })
   const read = readQuantity(core, 'temperature')
   if (!read.ok) return bad(read.sentence)

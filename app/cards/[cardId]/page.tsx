@@ -47,7 +47,7 @@ export default async function ReaderCardPage({ params }: Props) {
   const basis = basisOf(shoot, forecastsOf(shoot).get(shoot.cooks[0]?.id ?? '') as Forecast)
   const { chapters } = await videoChapters(cardId, shoot)
   return (
-    <main id="main" className="page max-w-4xl!">
+    <main id="main" className="page card-page">
       <script
         type="application/ld+json"
         // biome-ignore lint/security/noDangerouslySetInnerHtml: `inScript` leaves nothing in it that ends the script

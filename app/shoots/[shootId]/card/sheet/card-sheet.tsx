@@ -14,6 +14,11 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
         <div>
           <h1>{model.title}</h1>
           {model.intro && <p className="mt-3">{model.intro}</p>}
+          <p className="no-print mt-2">
+            <a className="textlink inline-block py-2.5" href="#own-roast">
+              Your roast is another size? Times for yours
+            </a>
+          </p>
         </div>
         <DrawingSvg drawing={model.face} />
       </header>
@@ -35,11 +40,15 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
         </section>
       </div>
       <div className="card-tables">
-        <Doneness model={model} />
-        <HowToKnow model={model} />
-        {sizes}
-        <Keeping model={model} />
-        <Nutrition model={model} />
+        <div className="wide">{sizes}</div>
+        <div className="stack">
+          <Doneness model={model} />
+          <HowToKnow model={model} />
+        </div>
+        <div className="stack">
+          <Keeping model={model} />
+          <Nutrition model={model} />
+        </div>
       </div>
       <footer className="card-foot">
         <span className="max-w-[60ch]">{model.foot}</span>

@@ -62,9 +62,9 @@ export function HowToKnow({ model }: { model: CardModel }) {
 
 export function Sizes({ table }: { table: SizeTable }) {
   return (
-    <section aria-labelledby="card-sizes" className="wide">
+    <section aria-labelledby="card-sizes">
       <h2 id="card-sizes">Yours is another size?</h2>
-      <table className="card-table">
+      <table className="card-table card-sizes">
         <caption>{tied(table.caption)}</caption>
         <thead>
           <tr>
@@ -81,7 +81,7 @@ export function Sizes({ table }: { table: SizeTable }) {
             <tr key={row.thick} className={row.filmed ? 'here' : undefined}>
               <th scope="row">
                 {tied(row.thick)}
-                <span className="small font-normal"> {tied(row.weight)}</span>
+                <span className="weight"> {tied(row.weight)}</span>
               </th>
               {row.cells.map((cell, i) => (
                 <td key={table.columns[i]?.kind} {...named(table.columns[i]?.words ?? '')}>
@@ -99,9 +99,7 @@ export function Sizes({ table }: { table: SizeTable }) {
 const Cell = ({ cell }: { cell: SizeCell }) => (
   <>
     {tied(cell.words)}
-    {cell.filmed && cell.likely && (
-      <span className="small font-normal"> {tied(`likely ${cell.likely}, as filmed`)}</span>
-    )}
+    {cell.filmed && cell.likely && <span className="weight"> {tied(`likely ${cell.likely}, as filmed`)}</span>}
   </>
 )
 

@@ -23,7 +23,7 @@ export default async function CardSheetPage({ params }: { params: Promise<{ shoo
   const model = cardModelOf(shoot, undefined, facts)
   const basis = basisOf(shoot, forecastsOf(shoot).get(shoot.cooks[0]?.id ?? '') as Forecast)
   return (
-    <main id="main" className="page max-w-4xl!">
+    <main id="main" className="page card-page">
       <p className="no-print small mb-4 flex flex-wrap gap-4">
         <Link href={`/shoots/${shootId}/card`}>Back to the sentences</Link>
         <Link href={`/cards/${shootId}`}>

@@ -8,7 +8,7 @@ export function SizesWhenReady({ shoot }: { shoot: Shoot }) {
   const known = knownSizes(shoot)
   if (known) return <Sizes table={known} />
   return (
-    <Suspense fallback={<p className="small wide">Times for other sizes are being worked out.</p>}>
+    <Suspense fallback={<p className="small">Times for other sizes are being worked out.</p>}>
       <SizesLater shoot={shoot} />
     </Suspense>
   )
