@@ -1,5 +1,5 @@
 import 'server-only'
-import { loadLog } from '@/lib/data/load-log'
+import { loadKinds } from '@/lib/data/load-log'
 import type { KeptLine } from '@/lib/data/log-journal'
 import type { Layout } from '@/lib/day/layout'
 import type { DayState } from '@/lib/log/day-state'
@@ -19,7 +19,7 @@ export interface Announced {
   readonly changed: Instant | null
 }
 
-const MAY_CHANGE: ReadonlySet<unknown> = new Set(['plan-change', 'shot-state', 'take', 'correction'])
+const MAY_CHANGE = ['plan-change', 'shot-state', 'take', 'correction'] as const
 
 export function readLine({ document, received, sent }: KeptLine): Line[] {
   const read = readEntry(document)
@@ -28,7 +28,7 @@ export function readLine({ document, received, sent }: KeptLine): Line[] {
 
 /** A layout as it was worked out, and what was sent from the set since. */
 export async function announced(shootId: string, layout: Layout, zone: string): Promise<Announced> {
-  const changes = (await loadLog(shootId, 0)).filter(({ document }) => MAY_CHANGE.has(document.kind))
+  const changes = await loadKinds(shootId, MAY_CHANGE)
   if (changes.length === 0) return { layout, last: null, changes: 0, changed: null }
   const told: DayState = foldLog(merge(EMPTY_LOG, changes.flatMap(readLine)))
   return {

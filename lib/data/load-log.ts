@@ -15,6 +15,16 @@ export async function loadLog(shootId: string, since: number, most?: number): Pr
   return rows.map(toLine)
 }
 
+/** The lines of these kinds alone: a day's readings are many. */
+export async function loadKinds(shootId: string, kinds: readonly string[]): Promise<readonly KeptLine[]> {
+  const { prisma } = await database()
+  const rows = await prisma.logLine.findMany({
+    where: { shootId, OR: kinds.map((kind) => ({ document: { path: ['kind'], equals: kind } })) },
+    orderBy: { position: 'asc' },
+  })
+  return rows.map(toLine)
+}
+
 /** Refuses a shoot that is not here. */
 export async function requireShoot(shootId: string): Promise<void> {
   const { prisma } = await database()

@@ -4,10 +4,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { appendLog } from '../../lib/data/append-log'
 import { createShoot } from '../../lib/data/create-shoot'
 import { listen, listenerCount } from '../../lib/data/listeners'
-import { loadLog } from '../../lib/data/load-log'
+import { loadKinds, loadLog } from '../../lib/data/load-log'
 import { instant } from '../../lib/units'
 import { putEmptyDatabase } from '../empty-database'
-import { reading } from '../unit/log/lines'
+import { mark, reading } from '../unit/log/lines'
 import { closeAll, freshFolder, reopen } from './real-database'
 
 const DOCUMENT = JSON.parse(readFileSync('tests/fixtures/shoots/minimal.json', 'utf8'))
@@ -40,6 +40,8 @@ describe('the slate log', () => {
       { position: 2, received, sent: SENT, document: a },
     ])
     expect(await loadLog(shoot, 1)).toHaveLength(1)
+    await append(mark(3, 'meat-on').document)
+    expect((await loadKinds(shoot, ['mark', 'take'])).map(({ position }) => position)).toEqual([3])
   })
   it('keeps an entry once however often it is sent, in one sending or in several at once', async () => {
     const [a, b] = entries(2)
