@@ -132,12 +132,8 @@ function Told({ told, shootId, invented }: ToldProps & { told: ClipTold | undefi
           <a className="textlink" href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>
             Overlay of {told.id}, PNG
           </a>
-          <a
-            className="textlink"
-            href={`/shoots/${shootId}/edit/overlay.svg${query}`}
-            aria-label={`One picture of ${told.id}, SVG`}
-          >
-            One picture, SVG
+          <a className="textlink" href={`/shoots/${shootId}/edit/overlay.svg${query}`}>
+            One picture of {told.id}, SVG
           </a>
         </>
       ) : (

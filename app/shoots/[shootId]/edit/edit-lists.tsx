@@ -8,22 +8,24 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
       {rows.length === 0 && <p className="mt-2">No take was logged.</p>}
       {rows.length > 0 && (
         <>
-          <table className="stacks mt-2">
-            <thead>
-              <tr>
-                {['take', 'shot', 'in', 'out', 'clip', 'verdict', 'note'].map((name) => (
-                  <th key={name} scope="col">
-                    {name}
-                  </th>
+          <div className="scroll-x">
+            <table className="stacks mt-2">
+              <thead>
+                <tr>
+                  {['take', 'shot', 'in', 'out', 'clip', 'verdict', 'note'].map((name) => (
+                    <th key={name} scope="col">
+                      {name}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {rows.map((row) => (
+                  <TakeOf key={`${row.shot} ${row.slate} ${row.take} ${row.camera}`} row={row} />
                 ))}
-              </tr>
-            </thead>
-            <tbody>
-              {rows.map((row) => (
-                <TakeOf key={`${row.shot} ${row.slate} ${row.take} ${row.camera}`} row={row} />
-              ))}
-            </tbody>
-          </table>
+              </tbody>
+            </table>
+          </div>
           <p className="small mt-2">A time without frames is the set’s clock: no clip is known there.</p>
         </>
       )}
