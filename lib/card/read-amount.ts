@@ -48,6 +48,7 @@ function plainly(written: string): string {
       '',
     )
     .replace(/\b([a-z]+)\./g, '$1')
+    .replace(/\([^()\d]*\)|, [a-z].*$/g, '')
     .trim()
 }
 
@@ -83,15 +84,29 @@ function spanning(low: Amount, high: Amount): Amount {
 const ordered = (low: number, high: number): Span | null => (low <= high ? { low, high } : null)
 const exactly = (n: number): Span => ({ low: n, high: n })
 
+/** "200 g each" and "2 x 400 g" are of several, we cannot tell how many. */
+const OF_SEVERAL = /\b(?:each|per|x)\b|×/
 function readOne(text: string): Amount {
+  if (OF_SEVERAL.test(text)) return WORDS
+  const quantity = withoutTail(text)
+  if (quantity) return quantity
+  const count = text.match(new RegExp(`^(${NUMBER})(?: ([^\\d]+))?$`))
+  const n = Number(count?.[1]?.replace(',', '.'))
+  const of = count?.[2]?.trim() ?? ''
+  return count && fine(n) && !UNIT.test(of) ? { kind: 'count', number: exactly(n), of } : WORDS
+}
+/** A mass or volume, with words after it or without: "2 tbsp chopped". */
+function withoutTail(text: string): Amount | null {
   const kg = measured(text, 'mass')
   if (kg !== null) return { kind: 'mass', grams: exactly(kg * 1000), system: US_MASS.test(text) ? 'us' : 'metric' }
   const m3 = measured(text, 'volume')
   if (m3 !== null) return { kind: 'volume', ml: exactly(m3 * 1e6), system: US_VOLUME.test(text) ? 'us' : 'metric' }
-  const count = text.match(new RegExp(`^(${NUMBER})(?: ([^\\d]+))?$`))
-  const n = Number(count?.[1]?.replace(',', '.'))
-  return count && fine(n) ? { kind: 'count', number: exactly(n), of: count[2]?.trim() ?? '' } : WORDS
+  const shorter = text.replace(/ [^\d\s]+$/, '')
+  return shorter === text ? null : withoutTail(shorter)
 }
+/** What follows a number that is no count, also where the number cannot be read. */
+const UNIT =
+  /^(?:[kmµ]?g|grams?|kilos?|[mcd]?l|(?:milli)?lit(?:re|er)s?|lbs?|pounds?|oz|ounces?|floz|cups?|tbsps?|tsps?|pints?|quarts?|gallons?)\b/
 
 /** "45 g (1½ oz)" or "30 ml / 2 tbsp": the author's own in both systems. */
 export function twoAmounts(written: string): readonly [string, string] | null {
@@ -107,5 +122,5 @@ export function whyUnread(written: string): string | null {
   if (/\bpints?\b/i.test(written)) return PINT
   const read = readQuantity(plainly(written), 'mass')
   const ambiguous = !read.ok && /two ways|gap in its number/.test(read.sentence) ? read.sentence : null
-  return ambiguous ?? 'No amount is read in this. Write one such as "40 g", "2 tbsp", "¼ cup" or "6 cloves".'
+  return ambiguous ?? 'No amount is read in it. Write one such as "40 g", "2 tbsp", "¼ cup" or "6 cloves".'
 }

@@ -5,11 +5,11 @@ import { spreadOf } from '../model/quantiles'
 import type { Shoot } from '../plan/shoot'
 import { formatMass, kilograms } from '../units'
 import { allergenSentence } from './allergens'
-import { foodNamed } from './foods'
 import { ingredientLine } from './ingredients'
 import { kitOf } from './kit'
 import { type Nutrition, nutritionOf } from './nutrition'
 import { storageSentences } from './storage'
+import { isTheMeat } from './the-meat'
 import { lengthWords, massWords, shareWords } from './wording'
 import { likelyMeatKg } from './yield'
 
@@ -38,13 +38,6 @@ export interface RecipeOf {
   readonly authority: string
 }
 
-const MADE_OF_IT = /\b(?:dripping|fat|lard|stock|broth|gravy|bones)\b/i
-/** An ingredient that is the roast itself: "leg of lamb", "boned lamb". */
-export function isTheMeat(what: string, { cut, animal }: Pick<RecipeOf, 'cut' | 'animal'>): boolean {
-  if (foodNamed(what) !== null || MADE_OF_IT.test(what)) return false
-  const names = [cut.split(',')[0] ?? cut, animal].map((name) => name.toLowerCase())
-  return names.some((name) => what.toLowerCase().includes(name))
-}
 export const thickWords = (f: Forecast) => lengthWords(f.cook.roast.thickness ?? f.cutFace.thickness)
 
 export function recipePart(shoot: Shoot, card: RecipeOf, f: Forecast): RecipePart {

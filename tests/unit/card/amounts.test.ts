@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { FOODS, foodNamed } from '../../../lib/card/foods'
 import { bothAmounts, ingredientLine } from '../../../lib/card/ingredients'
 import { gramWords, mlWords, ounceWords, spoonWords } from '../../../lib/card/print-amount'
-import { readAmount } from '../../../lib/card/read-amount'
+import { readAmount, whyUnread } from '../../../lib/card/read-amount'
 import { chance } from './made-up-forecast'
 
 const food = (name: string) => foodNamed(name)
@@ -33,10 +33,19 @@ describe('amounts as cooks write them', () => {
     ['soy sauce', '2 tbsp + 1 tsp', '35 ml', '2 tbsp + 1 tsp'],
     ['our own rub', '2 tbsp', '30 ml', '2 tbsp'],
     ['saffron', '0.2 g', '0.2 g', 'less than ⅛ oz'],
+    ['parsley', '2 tbsp chopped', '8 g', '2 tbsp chopped'],
+    ['tomatoes', '2 x 400 g tins', '2 x 400 g tins', ''],
     ['cream', '1 pint', '1 pint', ''],
     ['flour', '1,500 g', '1,500 g', ''],
     ['salt', '0 g', '0 g', ''],
   ])('%s, %s: %s and %s', (what, much, metric, us) => expect(both(what, much)).toEqual([metric, us]))
+
+  it('an amount that is not read says why', () => {
+    expect(whyUnread('1,500 g')).toContain('can be read two ways')
+    expect(whyUnread('1 pint')).toContain('473 ml in the US and 568 ml in Britain')
+    expect(whyUnread('2 x 400 g')).toContain('No amount is read in it')
+    for (const read of ['40 g', '1 to 2 tbsp', '6 cloves', 'a handful', '']) expect(whyUnread(read)).toBeNull()
+  })
 
   const steps = (n: number, ...table: (readonly [upTo: number, step: number])[]) =>
     table.find(([upTo]) => n < upTo)?.[1] ?? Number.NaN

@@ -6,11 +6,13 @@ import { whyUnread } from '@/lib/card/read-amount'
 export interface IngredientDocument {
   readonly what: string
   readonly much: string
-  readonly food?: string
+  readonly food: string
 }
 interface IngredientRowProps {
   readonly ingredient: IngredientDocument
   readonly nth: number
+  /** It is the roast itself. */
+  readonly roast: boolean
   /** The id of the list of foods, one for all rows. */
   readonly foods: string
   readonly fault: (key: 'what' | 'much' | 'food') => string | undefined
@@ -19,10 +21,10 @@ interface IngredientRowProps {
 }
 
 /** One ingredient as it is written, and under it how it will print and whether its food is known. */
-export function IngredientRow({ ingredient, nth, foods, fault, change, remove }: IngredientRowProps) {
+export function IngredientRow({ ingredient, nth, roast, foods, fault, change, remove }: IngredientRowProps) {
   const { what, much, food } = ingredient
-  const line = ingredientLine({ what: what ?? '', much: much ?? '', food: food || undefined })
-  const asksFood = line.what !== '' && foodNamed(what) === null && !line.noFood
+  const line = ingredientLine({ what, much, food: food || undefined })
+  const asksFood = line.what !== '' && foodNamed(what) === null && !line.noFood && !roast
   return (
     <fieldset className="border-t border-rule pt-1 pb-3">
       <legend className="sr-only">Ingredient {nth}</legend>
@@ -36,22 +38,17 @@ export function IngredientRow({ ingredient, nth, foods, fault, change, remove }:
             on={(t) => change('what', t)}
           />
         </div>
-        <Written
-          label={`How much of ${nth}`}
-          value={much}
-          fault={fault('much') ?? whyUnread(much ?? '') ?? undefined}
-          on={(t) => change('much', t)}
-        />
+        <Written label={`How much of ${nth}`} value={much} fault={fault('much')} on={(t) => change('much', t)} />
         <button type="button" className="textlink mb-3 min-h-11" onClick={remove}>
           Take out<span className="sr-only"> ingredient {nth}</span>
         </button>
       </div>
-      <Printed line={line} />
+      <Printed line={line} why={whyUnread(much)} roast={roast} />
       {asksFood && (
         <div className="max-w-sm">
           <Written
-            label={`What ${nth} is made of, if it is one of our foods`}
-            value={food ?? ''}
+            label={`Ingredient ${nth} counts as`}
+            value={food}
             list={foods}
             fault={fault('food')}
             on={(t) => change('food', t)}
@@ -76,7 +73,7 @@ function Written({ label, value, list, fault, on }: WrittenProps) {
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
-        value={value ?? ''}
+        value={value}
         list={list}
         autoComplete="off"
         aria-invalid={fault ? true : undefined}
@@ -92,7 +89,12 @@ function Written({ label, value, list, fault, on }: WrittenProps) {
   )
 }
 
-function Printed({ line }: { readonly line: IngredientLine }) {
+interface PrintedProps {
+  readonly line: IngredientLine
+  readonly why: string | null
+  readonly roast: boolean
+}
+function Printed({ line, why, roast }: PrintedProps) {
   if (line.what === '' && line.metric === '') return null
   const amounts = [line.metric, line.us].filter(Boolean)
   return (
@@ -104,13 +106,14 @@ function Printed({ line }: { readonly line: IngredientLine }) {
       ) : (
         'Prints without an amount. '
       )}
-      {knownWords(line)}
+      {why && `${why} `}
+      {roast ? 'The roast itself: reckoned by the plan’s own weight.' : knownWords(line)}
     </p>
   )
 }
 function knownWords({ food, noFood, grams }: IngredientLine): string {
   if (noFood) return 'Not food, so not in the nutrition.'
-  if (!food) return 'Not one of our foods: neither its allergens nor its nutrition is known.'
+  if (!food) return 'Not one of our foods: its allergens and nutrition are not known. If it is made of one, say which.'
   const from = food.number ? ` (USDA ${food.number}${food.fromMemory ? ', from memory' : ''})` : ''
   const contains = food.allergens.length > 0 ? ` Contains ${food.allergens.join(', ')}.` : ''
   const left = !food.per100g ? ' Its composition is not known' : grams === null ? ' What it weighs is not known' : ''

@@ -2,11 +2,15 @@
 import { useId } from 'react'
 import { FOODS } from '@/lib/card/foods'
 import { ingredientLine } from '@/lib/card/ingredients'
+import { isTheMeat } from '@/lib/card/the-meat'
+import { CUSTOM } from '@/lib/model/custom-cut'
+import { type Animal, cutById } from '@/lib/model/cuts'
 import type { Allergen } from '@/lib/plan/allergens'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { Field } from '../../../ui/field'
+import { asText } from '../../document-fields'
 import { AllergenFields } from './allergen-fields'
 import { type IngredientDocument, IngredientRow } from './ingredient-row'
 
@@ -19,6 +23,23 @@ const listAt = <T,>(document: ShootDocument, pointer: string): readonly T[] => {
   const value = valueAt(document, pointer)
   return Array.isArray(value) ? value : []
 }
+/** What a file holds may be as wrong as a person wrote it. */
+const asWritten = ({ what, much, food }: Partial<IngredientDocument>): IngredientDocument => ({
+  what: asText(what),
+  much: asText(much),
+  food: asText(food),
+})
+/** The names by which an ingredient is the roast itself. */
+function roastOf(document: ShootDocument): { readonly cut: string; readonly animal: Animal } | undefined {
+  const id = asText(valueAt(document, '/cooks/0/roast/cut'))
+  if (id !== CUSTOM) {
+    const known = cutById(id)
+    return known && { cut: known.name, animal: known.animal }
+  }
+  const own = '/cooks/0/roast/custom'
+  const [cut, animal] = ['name', 'animal'].map((key) => asText(valueAt(document, `${own}/${key}`)))
+  return cut && animal ? { cut, animal: animal as Animal } : undefined
+}
 const under = (pointer: string, at: string) => pointer === at || pointer.startsWith(`${at}/`)
 /** Empty means: not said, so the key goes. */
 const written = (document: ShootDocument, pointer: string, value: string | number | readonly unknown[]) =>
@@ -30,12 +51,13 @@ const asNumber = (text: string) => (text.trim() === '' || Number.isNaN(Number(te
 /** What the forecast knows nothing of: servings, what goes in, what has to be named, how it keeps. */
 export function RecipeFields({ document, change, problems }: RecipeFieldsProps) {
   const foods = useId()
-  const ingredients = listAt<IngredientDocument>(document, '/card/ingredients')
-  const lines = ingredients.map(({ what, much, food }) => ingredientLine({ what, much, food: food || undefined }))
+  const ingredients = listAt<Partial<IngredientDocument>>(document, '/card/ingredients').map(asWritten)
+  const lines = ingredients.map(({ food, ...rest }) => ingredientLine({ ...rest, food: food || undefined }))
   const faultAt = (pointer: string) => problems.find((problem) => under(problem.pointer, pointer))?.sentence
   const set = (pointer: string, value: string | number | readonly unknown[]) =>
     change(written(document, pointer, value))
   const serves = valueAt(document, '/card/serves')
+  const roast = roastOf(document)
   return (
     <section aria-label="You need" className="mt-8">
       <h2>You need</h2>
@@ -61,6 +83,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
             key={i}
             ingredient={ingredient}
             nth={i + 1}
+            roast={roast !== undefined && isTheMeat(ingredient.what, roast)}
             foods={foods}
             fault={(key) => faultAt(`${at}/${key}`)}
             change={(key, text) =>
@@ -73,7 +96,11 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       <button
         type="button"
         className="btn mt-2"
-        onClick={() => change(setAt(document, '/card/ingredients', [...ingredients, { what: '', much: '' }]))}
+        onClick={() =>
+          change(
+            setAt(document, '/card/ingredients', [...listAt(document, '/card/ingredients'), { what: '', much: '' }]),
+          )
+        }
       >
         Add an ingredient
       </button>
