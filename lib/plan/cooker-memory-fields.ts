@@ -43,7 +43,7 @@ function readBelief(
   const parts = typeof written === 'string' ? written.split(/±|\+\/?-/) : []
   const [mean, sd] = parts.map((part) => differenceOf(part, dimension))
   if (parts.length !== 2 || mean === undefined || sd === undefined)
-    return `${quoted(written)} is no ${what.toLowerCase()}. ${right}`
+    return `${quoted(written)} is not a value with its spread. ${right}`
   if (mean < from || mean > to) return `${quoted(written)} is further off than any cooker that works. ${right}`
   if (sd < narrowest || sd > widest)
     return `The spread of ${quoted(written)} is ${sd < narrowest ? 'narrower than a few cooks can tell' : 'wider than not knowing at all'}. ${right}`
