@@ -26,8 +26,11 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
   const [problems, setProblems] = useState<readonly Problem[]>([])
   const [plan, setPlan] = useState<OwnPlan | null>(null)
   const [working, setWorking] = useState(false)
+  /** What is typed before the page's own script runs would be lost. */
+  const [ready, setReady] = useState(false)
   const form = useRef<HTMLFormElement>(null)
   useEffect(() => {
+    setReady(true)
     warmUp()
     keepPages([location.pathname]).then((kept) => kept && warmUp())
   }, [])
@@ -62,65 +65,70 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
       <p className="no-print max-w-[60ch]">
         Say how thick yours is, and the same forecast that this card rests on gives your times. It runs on your device.
       </p>
-      <form ref={form} className="own-form no-print" onSubmit={work} noValidate>
-        <Field
-          label="Thickness"
-          value={filled.thickness}
-          onChange={(thickness) => set({ thickness })}
-          why={`At the thickest place as it lies, such as "${us ? '4.5 in' : '11 cm'}". ${words(questions.bounds)}`}
-          fault={fault('/thickness')}
-        />
-        <Field
-          label="Weight, if you know it"
-          value={filled.weight}
-          onChange={(weight) => set({ weight })}
-          why={`Such as "${us ? '6 lb' : '2.8 kg'}"; it matters little.`}
-          fault={fault('/weight')}
-        />
-        <Field
-          label="Cooker"
-          value={filled.cooker}
-          onChange={(cooker) => set({ cooker })}
-          options={questions.cookers}
-        />
-        <Field
-          label="The meat is"
-          value={filled.start}
-          onChange={(start) => set({ start })}
-          options={questions.starts}
-        />
-        <Field
-          label="How done, when sliced"
-          value={filled.done}
-          onChange={(done) => set({ done })}
-          options={inUnits(questions.done)}
-        />
-        {filled.done === 'core' && (
+      <noscript>
+        <p>It needs JavaScript, which is switched off here; the table above does not.</p>
+      </noscript>
+      <form ref={form} className="no-print" onSubmit={work} noValidate>
+        <fieldset disabled={!ready} className="own-form">
           <Field
-            label="Middle when sliced"
-            value={filled.core}
-            onChange={(core) => set({ core })}
-            why={`Such as "${us ? '140 °F' : '60 °C'}".`}
-            fault={fault('/core')}
+            label="Thickness"
+            value={filled.thickness}
+            onChange={(thickness) => set({ thickness })}
+            why={`At the thickest place as it lies, such as "${us ? '4.5 in' : '11 cm'}". ${words(questions.bounds)}`}
+            fault={fault('/thickness')}
           />
-        )}
-        <Field
-          label="Served at, if you like"
-          value={filled.serve}
-          onChange={(serve) => set({ serve })}
-          why={'A time of day such as "19:30".'}
-          fault={fault('/serve')}
-        />
-        <div className="self-end py-3">
-          <button type="submit" className="btn main" disabled={working}>
-            {working ? 'Working it out' : 'Work out my times'}
-          </button>
-          {fault('') && (
-            <p className="says" role="alert">
-              {fault('')}
-            </p>
+          <Field
+            label="Weight, if you know it"
+            value={filled.weight}
+            onChange={(weight) => set({ weight })}
+            why={`Such as "${us ? '6 lb' : '2.8 kg'}"; it matters little.`}
+            fault={fault('/weight')}
+          />
+          <Field
+            label="Cooker"
+            value={filled.cooker}
+            onChange={(cooker) => set({ cooker })}
+            options={questions.cookers}
+          />
+          <Field
+            label="The meat is"
+            value={filled.start}
+            onChange={(start) => set({ start })}
+            options={questions.starts}
+          />
+          <Field
+            label="How done, when sliced"
+            value={filled.done}
+            onChange={(done) => set({ done })}
+            options={inUnits(questions.done)}
+          />
+          {filled.done === 'core' && (
+            <Field
+              label="Middle when sliced"
+              value={filled.core}
+              onChange={(core) => set({ core })}
+              why={`Such as "${us ? '140 °F' : '60 °C'}".`}
+              fault={fault('/core')}
+            />
           )}
-        </div>
+          <Field
+            label="Served at, if you like"
+            value={filled.serve}
+            onChange={(serve) => set({ serve })}
+            why={'A time of day such as "19:30".'}
+            fault={fault('/serve')}
+          />
+          <div className="self-end py-3">
+            <button type="submit" className="btn main" disabled={working}>
+              {working ? 'Working it out' : 'Work out my times'}
+            </button>
+            {fault('') && (
+              <p className="says" role="alert">
+                {fault('')}
+              </p>
+            )}
+          </div>
+        </fieldset>
       </form>
       <div aria-live="polite">{plan && <Plan plan={plan} words={(text) => tied(words(text))} />}</div>
     </section>

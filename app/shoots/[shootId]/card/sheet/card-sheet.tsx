@@ -3,6 +3,7 @@ import type { CardLine, CardModel } from '@/lib/export/card'
 import { stepAnchor } from '@/lib/export/recipe-json-ld'
 import { DrawingSvg } from '../../../../ui/drawing'
 import { Caution } from '../../../../ui/field'
+import { PageCode } from '../../../../ui/page-code'
 import './card-sheet.css'
 import { Doneness, HowToKnow, Nutrition } from './card-tables'
 
@@ -13,6 +14,7 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
       <header className="card-head">
         <div>
           <h1>{model.title}</h1>
+          {model.published.author !== undefined && <p className="mt-2">By {model.published.author}</p>}
           {model.intro && <p className="mt-3">{model.intro}</p>}
           <p className="no-print mt-2">
             <a className="textlink inline-block py-2.5" href="#own-roast">
@@ -50,6 +52,11 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
           <Nutrition model={model} />
         </div>
       </div>
+      {model.published.at !== null && (
+        <div className="mt-6">
+          <PageCode at={model.published.at} leadsTo="this card" />
+        </div>
+      )}
       <footer className="card-foot">
         <span className="max-w-[60ch]">{model.foot}</span>
         <span>{model.stamp}</span>
