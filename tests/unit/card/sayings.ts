@@ -23,8 +23,9 @@ export interface Pair {
 
 const celsius = (v: number) => `${Math.round(v)} °C`
 const minutes = (s: number) => `${Math.round(s / 60)} minutes`
+type Say = readonly [Unit, (value: number) => string]
 /** A sentence for each kind with a number, and the unit it is said in. */
-const SAY: Partial<Record<ClaimKind, readonly [Unit, (value: number) => string]>> = {
+export const SAY: Partial<Record<ClaimKind, Say>> = {
   'cooker-temperature': ['degC', (v) => `Let the cooker settle at ${celsius(v)}.`],
   'sear-temperature': ['degC', (v) => `Sear it over a fire of ${celsius(v)}.`],
   'pull-temperature': ['degC', (v) => `When the middle reads ${celsius(v)}, open the vents.`],
@@ -44,6 +45,14 @@ const SAY: Partial<Record<ClaimKind, readonly [Unit, (value: number) => string]>
   thickness: ['m', (v) => `Choose one ${Math.round(v * 100)} cm thick.`],
   'edge-to-edge': ['1', (v) => `The pink takes ${Math.round(v * 100)} % of the face.`],
 }
+/** The same said in another measure, half of the time. */
+const OTHERWISE: Partial<Record<ClaimKind, readonly Say[]>> = {
+  yield: [
+    ['kg', (v) => `It gives ${v.toFixed(1)} kg of cooked meat.`],
+    ['people', (v) => `Serves ${Math.round(v)}.`],
+  ],
+  'edge-to-edge': [['m', (v) => `Pink for all but the outer ${Math.round(v * 1000)} mm.`]],
+}
 const BLANK = {
   id: '',
   cook: '',
@@ -57,33 +66,52 @@ const BLANK = {
   says: '',
 } as const
 
-/** A value inside the figure and one two widths outside it, upward where there is no room below. */
-function insideAndOut(figure: Figure, random: () => number, grain: number): { inside: number; outside: number } {
+/** How near beside the window a saying is false, in its widths; and never nearer than print can tell. */
+const NEAREST = 0.6
+const TELLABLE: Partial<Record<Unit, number>> = { s: 240, '1': 0.016, kg: 0.16, m: 0.0035, people: 1.6 }
+/** A value inside the figure and one 0.6 to 3 widths outside it, upward where there is no room below. */
+function insideAndOut(
+  figure: Figure,
+  random: () => number,
+  grain: number,
+  least: number,
+): { inside: number; outside: number } {
   const width = figure.high - figure.low
+  const off = Math.max(least, (NEAREST + 2.4 * random()) * width)
   const value = figure.low + random() * width
   const inside = Math.min(
     Math.floor(figure.high / grain) * grain,
     Math.max(Math.ceil(figure.low / grain) * grain, value),
   )
-  const under = figure.low - 2 * width
-  return { inside, outside: random() < 0.5 && under > grain ? under : figure.high + 2 * width }
+  const under = figure.low - off
+  return { inside, outside: random() < 0.5 && under > grain ? under : figure.high + off }
 }
-const PRINTED: Partial<Record<Unit, number>> = { degC: 1, K: 1, s: 60, '1': 0.01 }
+const PRINTED: Partial<Record<Unit, number>> = { degC: 1, K: 1, s: 60, '1': 0.01, kg: 0.1, m: 0.001, people: 1 }
+
+function sayOf(kind: ClaimKind, random: () => number): Say | undefined {
+  const others = OTHERWISE[kind] ?? []
+  return others.length > 0 && random() < 0.5 ? others[Math.floor(random() * others.length)] : SAY[kind]
+}
 
 /** A true and a false sentence of one kind; null where the plan has no such thing. */
 function numberPair(f: Forecast, kind: ClaimKind, boneShare: number, random: () => number): Pair | null {
-  const say = SAY[kind]
+  const say = sayOf(kind, random)
   if (!say) return null
   const [unit, sentence] = say
   const found = findFigure(f, { ...BLANK, kind, unit }, boneShare)
   if (!found || !Number.isFinite(found.figure.high)) return null
-  const said = (value: number): Saying => ({ kind, sentence: sentence(value) })
+  const saying = (value: number): Saying => ({ kind, sentence: sentence(value) })
   if (found.nature === 'setting') {
     const plan = found.figure.likely
-    return { right: said(plan), wrong: said(plan + 4 * toleranceOf(kind, plan).care) }
+    return { right: saying(plan), wrong: saying(plan + (1.5 + 2.5 * random()) * toleranceOf(kind, plan).care) }
   }
-  const { inside, outside } = insideAndOut(readable(found.figure, unit), random, PRINTED[unit] ?? 1)
-  return { right: said(inside), wrong: said(outside) }
+  const { inside, outside } = insideAndOut(
+    readable(found.figure, unit),
+    random,
+    PRINTED[unit] ?? 1,
+    TELLABLE[unit] ?? 1.6,
+  )
+  return { right: saying(inside), wrong: saying(outside) }
 }
 
 /** Words are coarse: false is a word that no scale gives to any part of the window, nor to a degree beside it. */
@@ -107,6 +135,26 @@ function safetyPair(f: Forecast, animal: Animal): Pair | null {
   return share < 0.5 ? { right: below, wrong: safe } : null
 }
 
+/** What the printed tables say of keeping, and what they do not. */
+function keepingPair(massKg: number, random: () => number): Pair {
+  const between = (low: number, high: number) => Math.round(low + random() * (high - low))
+  const water = (massKg / 0.45359237) * 30
+  const pairs: readonly (readonly [string, string])[] = [
+    [`It keeps for ${between(2, 4)} days in the fridge.`, `It keeps for ${between(5, 14)} days in the fridge.`],
+    [`Chill it within ${between(30, 120)} minutes.`, `Chill it within ${between(130, 480)} minutes.`],
+    [`Reheat it to ${between(74, 90)} °C.`, `Reheat it to ${between(40, 72)} °C.`],
+    [`Keep it in a fridge at ${between(1, 4)} °C.`, `Keep it in a fridge at ${between(6, 12)} °C.`],
+    ['From frozen it takes 1.5 times as long.', `From frozen it takes ${between(2, 4)} times as long.`],
+    [
+      `It thaws in cold water in ${Math.round(water)} minutes.`,
+      `It thaws in cold water in ${Math.round(water * (0.2 + 0.5 * random()))} minutes.`,
+    ],
+    [`It cools to 21 °C within ${between(60, 120)} minutes.`, `It cools to 21 °C within ${between(150, 400)} minutes.`],
+  ]
+  const [right, wrong] = pairs[Math.floor(random() * pairs.length)] as readonly [string, string]
+  return { right: { kind: 'keeping', sentence: right }, wrong: { kind: 'keeping', sentence: wrong } }
+}
+
 export function pairFor(
   f: Forecast,
   kind: ClaimKind,
@@ -115,6 +163,7 @@ export function pairFor(
 ): Pair | null {
   if (kind === 'doneness') return donenessPair(f, context.animal)
   if (kind === 'safety') return safetyPair(f, context.animal)
+  if (kind === 'keeping') return keepingPair(f.cook.roast.mass, random)
   const pair = numberPair(f, kind, context.boneShare, random)
   const face = pinkShare(f)
   if (pair && kind === 'edge-to-edge' && face && face.likely < 0.85 && random() < 0.5)

@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { cutById } from '../../../lib/model/cuts'
 import type { Forecast } from '../../../lib/model/forecast'
 import { forecastCook } from '../../../lib/model/forecast-cook'
+import { LOGGED, tryFilmed } from './filmed-sayings'
 import { chance, madeUpForecast } from './made-up-forecast'
+import { randomLog } from './random-log'
 import { randomPlan } from './random-plan'
 import { type CardContext, CHECKABLE, tryKind } from './sayings'
 
@@ -43,15 +45,12 @@ const trials = (all: readonly Given[], kind: (typeof CHECKABLE)[number]) => {
 
 describe('true and false sentences over 50 made-up windows', () => {
   const all = Array.from({ length: 50 }, (_, i) => madeUp(i))
-  it.each(CHECKABLE)(
-    '%s: what is inside is never contradicted, what is two widths off always, with its figure',
-    (kind) => {
-      const { tried, faults } = trials(all, kind)
-      expect(faults).toEqual([])
-      // Near a border no word of doneness is two windows off, and neither sentence of safety is false.
-      expect(tried).toBeGreaterThanOrEqual(kind === 'doneness' ? 30 : kind === 'safety' ? 40 : 50)
-    },
-  )
+  it.each(CHECKABLE)('%s: what is inside is never contradicted, what is beside it always, with its figure', (kind) => {
+    const { tried, faults } = trials(all, kind)
+    expect(faults).toEqual([])
+    // Near a border no word of doneness is two windows off, and neither sentence of safety is false.
+    expect(tried).toBeGreaterThanOrEqual(kind === 'doneness' ? 30 : kind === 'safety' ? 40 : 50)
+  })
 })
 
 describe('true and false sentences over the model’s own forecasts of 16 random plans', () => {
@@ -60,5 +59,22 @@ describe('true and false sentences over the model’s own forecasts of 16 random
     const { tried, faults } = trials(all, kind)
     expect(faults).toEqual([])
     expect(tried).toBeGreaterThan(0)
+  })
+})
+
+describe('true and false sentences of 24 made-up days that were filmed', () => {
+  const all = Array.from({ length: 24 }, (_, i) => madeUp(100 + i)).flatMap((one) => {
+    const filmed = randomLog(one.forecast, one.random)
+    return filmed ? [{ ...one, filmed }] : []
+  })
+  const tryAll = (kind: (typeof LOGGED)[number]) =>
+    all.map(({ forecast, filmed, card, random }) => tryFilmed(forecast, filmed, kind, card, random))
+  it.each(LOGGED)('%s: the filmed cook decides, whatever the model says', (kind) => {
+    const done = tryAll(kind)
+    expect(done.flatMap((trial) => trial.faults)).toEqual([])
+    expect(done.filter((trial) => trial.tried).length).toBeGreaterThan(kind === 'carryover-rise' ? 10 : 20)
+  })
+  it('in some of them the model alone would have found otherwise', () => {
+    expect(tryAll('roast-time').filter(({ againstModel }) => againstModel > 0).length).toBeGreaterThan(3)
   })
 })
