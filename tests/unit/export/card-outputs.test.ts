@@ -46,7 +46,7 @@ describe('the recipe as schema.org writes it', () => {
     expect(faultsOf({ ...whole(), ...(change as object) })).toHaveLength(1)
   })
   it('names times as one figure each, servings as a number, and no diet', () => {
-    const { prepTime, cookTime, totalTime, recipeYield, recipeInstructions, ...rest } = whole()
+    const { prepTime, cookTime, totalTime, recipeYield, recipeInstructions, nutrition, ...rest } = whole()
     expect([prepTime, cookTime, totalTime, recipeYield]).toEqual([
       expect.stringMatching(/^PT\d+M$/),
       expect.stringMatching(/^PT2H\d+M$/),
@@ -54,6 +54,12 @@ describe('the recipe as schema.org writes it', () => {
       '8',
     ])
     expect((recipeInstructions as { url: string }[])[1]?.url).toBe('https://example.com/leg-of-lamb#step-2')
+    const figure = expect.stringMatching(/^\d+ m?g$/)
+    expect(nutrition).toMatchObject({
+      calories: expect.stringMatching(/^\d+ calories$/),
+      fatContent: figure,
+      sodiumContent: figure,
+    })
     expect(rest).not.toHaveProperty('suitableForDiet')
   })
   it('gives no cooking time without a preparing time', () => {

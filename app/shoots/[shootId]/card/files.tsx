@@ -1,37 +1,31 @@
-import Link from 'next/link'
 import type { Published } from '@/lib/export/published'
 import { stillNeeded } from '@/lib/export/recipe-json-ld'
 
 const FILES: readonly (readonly [string, string])[] = [
   ['card.pdf?paper=A4', 'PDF, A4'],
   ['card.pdf?paper=Letter', 'PDF, US Letter'],
-  ['card.pdf?paper=small', 'Small card'],
+  ['card.pdf?paper=small', 'PDF, small card'],
   ['card.md', 'Markdown'],
   ['card.txt', 'Plain text'],
   ['card.json', 'Recipe for search engines'],
   ['description.txt', 'Words under the video'],
 ]
 
-/** The card itself, and every file that is made from it. */
+/** Every file that is made from the card, in one line once it is opened. */
 export function CardFiles({ shootId }: { shootId: string }) {
   return (
-    <div className="flex flex-wrap items-start gap-4">
-      <Link className="btn main" href={`/shoots/${shootId}/card/sheet`}>
-        See the card
-      </Link>
-      <details>
-        <summary className="min-h-[44px] py-3">Files</summary>
-        <ul className="m-0 list-none p-0">
-          {FILES.map(([file, name]) => (
-            <li key={file}>
-              <a className="textlink inline-block min-h-[44px] py-2.5" href={`/shoots/${shootId}/${file}`}>
-                {name}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </details>
-    </div>
+    <details className="mt-2">
+      <summary className="min-h-[44px] py-3">Files</summary>
+      <ul className="m-0 flex list-none flex-wrap gap-x-6 p-0">
+        {FILES.map(([file, name]) => (
+          <li key={file}>
+            <a className="textlink inline-block min-h-[44px] py-2.5" href={`/shoots/${shootId}/${file}`}>
+              {name}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </details>
   )
 }
 

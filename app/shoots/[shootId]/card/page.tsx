@@ -49,9 +49,12 @@ export default async function CardPage({ params, searchParams }: CardPageProps) 
           </p>
           {invented && <Caution>{INVENTED}</Caution>}
         </div>
-        <CardFiles shootId={shootId} />
+        <Link className="btn main" href={`/shoots/${shootId}/card/sheet`}>
+          See the card
+        </Link>
       </div>
       <StillNeeded published={await publishedOf(shootId, open.shoot)} servings={open.shoot.card?.serves ?? null} />
+      <CardFiles shootId={shootId} />
       <div className="mt-4">
         <CardDesk
           shootId={shootId}

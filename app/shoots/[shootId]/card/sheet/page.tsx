@@ -5,10 +5,8 @@ import type { Forecast } from '@/lib/model/forecast'
 import { ownQuestions } from '../../../../cards/own-questions'
 import { OwnRoast } from '../../../../cards/own-roast'
 import { chosenUnits } from '../../../../units'
-import { openShoot } from '../../../../workbench'
 import { forecastsOf } from '../../../../worked-out'
-import { cardFactsOf } from '../../../card-facts'
-import { cardModelOf } from '../../../card-model'
+import { openCard } from '../../../open-card'
 import { CardSheet } from './card-sheet'
 import { SizesWhenReady } from './sizes-when-ready'
 
@@ -18,9 +16,7 @@ export const dynamic = 'force-dynamic'
 /** The card as its readers will have it, with the way back for those who make it. */
 export default async function CardSheetPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
-  const { shoot } = await openShoot(shootId)
-  const { facts } = await cardFactsOf(shootId, shoot)
-  const model = cardModelOf(shoot, undefined, facts)
+  const { shoot, model } = await openCard(shootId)
   const basis = basisOf(shoot, forecastsOf(shoot).get(shoot.cooks[0]?.id ?? '') as Forecast)
   return (
     <main id="main" className="page card-page">
