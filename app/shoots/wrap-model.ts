@@ -77,7 +77,7 @@ export async function wrapModel(
   }
 }
 
-/** By cook, what was kept of its cooker: the one that this cook was kept under, else the one that its plan names. */
+/** By cook, what its earlier cooks taught of its cooker: the one that this cook was kept under, else the one that its plan names. */
 async function earlierLessons({ id: shootId, shoot }: Pick<OpenShoot, 'id' | 'shoot'>): Promise<WhyAsked['earlier']> {
   const kept = await keptCookers()
   const lessons = shoot.cooks.map(({ id, cooker }) => {
@@ -86,7 +86,7 @@ async function earlierLessons({ id: shootId, shoot }: Pick<OpenShoot, 'id' | 'sh
     const cookers = kept.filter(({ kind }) => kind === cooker.kind)
     const found =
       cookers.find(({ lessons }) => lessons.some((one) => one.cook === own)) ?? cookers.find((one) => one.id === known)
-    return [id, found?.lessons ?? []] as const
+    return [id, (found?.lessons ?? []).filter((one) => one.cook !== own)] as const
   })
   return Object.fromEntries(lessons)
 }

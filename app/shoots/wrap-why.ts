@@ -101,8 +101,7 @@ function taughtBy(asked: WhyAsked, cook: Cook, { done, seen, until }: Done): Coo
   const name = { cook: lessonName(asked.shootId, cook.id), date: shoot.date }
   const lesson = rememberCook(done, observed, { ...name, seed, kernel })
   if (!lesson) return null
-  const before = (earlier[cook.id] ?? []).filter((one) => one.cook !== lesson.cook || one.date !== lesson.date)
-  const all = [...before, lesson]
+  const all = [...(earlier[cook.id] ?? []), lesson]
   const plain = toCookPlan(shoot, cook)
   const from = Math.max(1, all.length - MOST_BARS + 2)
   const counts = [0, ...Array.from({ length: all.length - from + 1 }, (_, i) => from + i)]

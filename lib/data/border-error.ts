@@ -23,6 +23,7 @@ export const BORDER = {
   'door-invalid': [422, 'This cannot be kept. Each fault is listed with its place.'],
   'too-often': [429, 'That was tried too often.'],
   'nothing-to-undo': [409, 'There is no change to take back: this is the shoot as it was first saved.'],
+  'cooker-as-it-was': [409, 'Nothing is remembered of this cooker, or nothing can be taken back.'],
   'too-large': [413, 'This is larger than 1 MB, and a shoot file is a few kB. Is it the right file?'],
   'photo-unknown': [
     415,
@@ -30,6 +31,8 @@ export const BORDER = {
   ],
   'photos-full': [413, 'There is no more room for photographs of this shoot.'],
   'photo-not-found': [404, 'This photograph is not here yet. It may still be on the phone that took it.'],
+  'archive-invalid': [422, 'This archive cannot be taken in. Each fault is listed with its place.'],
+  'already-here': [409, 'This shoot is here already. Take the archive in as a copy, or leave it.'],
   'foreign-host': [
     421,
     'Emberslate does not know this name. Open it at http://127.0.0.1 with its port, or at an address that it printed when it started.',

@@ -88,7 +88,7 @@ function folded(id: string, steps: readonly Step[]): KeptCooker | null {
     if ('lesson' in step) {
       named = { name: step.name, kind: step.kind }
       const { lesson } = step
-      lessons.set(`${lesson.date} ${lesson.cook}`, lesson as CookerLesson)
+      lessons.set(lesson.cook, lesson as CookerLesson)
     } else if (step.forgotten) {
       forgotten = lessons
       lessons = new Map()

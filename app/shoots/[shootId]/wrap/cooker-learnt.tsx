@@ -1,5 +1,4 @@
 import type { KeptCooker } from '@/lib/data/cookers'
-import { cookerName } from '@/lib/plan/moments'
 import type { Cook } from '@/lib/plan/shoot'
 import { formatDuration, type UnitSystem } from '@/lib/units'
 import { memorySentence } from '@/lib/wrap/memory-words'
@@ -39,7 +38,6 @@ export function CookerLearnt({ name, shootId, cook, told, cookers, invented, uni
             <KeepCooker
               shootId={shootId}
               cook={cook.id}
-              kind={cookerName(kind)}
               named={cook.cooker.name ?? ''}
               names={alike.filter(({ lessons }) => lessons.length > 0).map((one) => one.name)}
               kept={keptIn && { id: keptIn.id, name: keptIn.name, cooks: keptIn.lessons.length }}

@@ -11,8 +11,6 @@ interface Known {
 interface Props {
   readonly shootId: string
   readonly cook: string
-  /** "kettle, charcoal". */
-  readonly kind: string
   readonly named: string
   readonly names: readonly string[]
   readonly kept: Known | null
@@ -20,7 +18,7 @@ interface Props {
 }
 
 /** Keeps what was learnt under the cooker's name; forgets it, and takes that back. */
-export function KeepCooker({ shootId, cook, kind, named, names, kept, forgotten }: Props) {
+export function KeepCooker({ shootId, cook, named, names, kept, forgotten }: Props) {
   const router = useRouter()
   const [waiting, start] = useTransition()
   const [name, setName] = useState(named)
@@ -32,6 +30,7 @@ export function KeepCooker({ shootId, cook, kind, named, names, kept, forgotten 
       setFault(answer.ok ? '' : answer.sentence)
       if (answer.ok) router.refresh()
     })
+  const keep = () => ask('', { cook, name })
   const cooks = (n: number) => (n === 1 ? 'one cook' : `${n} cooks`)
   return (
     <div className="no-print">
@@ -65,11 +64,11 @@ export function KeepCooker({ shootId, cook, kind, named, names, kept, forgotten 
         <form
           onSubmit={(event) => {
             event.preventDefault()
-            ask('', { cook, name })
+            keep()
           }}
         >
           <div className={`field ${fault === '' ? '' : 'wrong'}`}>
-            <label htmlFor={ids.field}>Keep it: what is this {kind} called?</label>
+            <label htmlFor={ids.field}>Keep it: what is this cooker called?</label>
             <input
               id={ids.field}
               list={ids.list}
@@ -86,7 +85,7 @@ export function KeepCooker({ shootId, cook, kind, named, names, kept, forgotten 
             </datalist>
             <span className="why">Such as “The garden kettle”. A later plan can then start from it.</span>
           </div>
-          <button type="submit" className="btn" disabled={waiting}>
+          <button type="button" className="btn" disabled={waiting} onClick={keep}>
             Keep what it taught
           </button>
         </form>

@@ -17,7 +17,7 @@ export const POST = (request: Request, { params }: RouteContext<'/api/shoots/[id
     }
     if (!(await forgetCooker(cookerId, forgotten, Date.now()))) {
       const sentence = forgotten ? 'Nothing is remembered of this cooker.' : 'There is nothing to take back here.'
-      throw new BorderError('nothing-to-undo', { sentence })
+      throw new BorderError('cooker-as-it-was', { sentence })
     }
     return Response.json({ cooker: cookerId, forgotten })
   })
