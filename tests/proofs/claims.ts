@@ -84,6 +84,7 @@ export function prove({ seed }: { readonly seed: number }): Record<string, numbe
     if (sum.log === 0) continue
     figures[`${kind} filmed`] = sum.log
     figures[`${kind} filmed, model alone otherwise`] = sum.againstModel
+    if (sum.trueUpTo === 0) continue
     figures[`${kind} true up to`] = hundredths(sum.trueUpTo)
     figures[`${kind} false from`] = hundredths(sum.falseFrom)
   }

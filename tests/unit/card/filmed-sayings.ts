@@ -1,7 +1,10 @@
 import { checkSentence } from '../../../lib/card/check-sentence'
 import type { ClaimKind } from '../../../lib/card/claim'
 import { dayToleranceOf } from '../../../lib/card/log-rules'
+import type { Animal } from '../../../lib/model/cuts'
+import { DONENESS_RANGES, donenessAt } from '../../../lib/model/doneness'
 import type { Forecast } from '../../../lib/model/forecast'
+import { minimumFor } from '../../../lib/model/minimums'
 import type { Filmed } from './random-log'
 import { type CardContext, SAY, type Trial } from './sayings'
 
@@ -26,6 +29,8 @@ export const LOGGED: readonly ClaimKind[] = [
   'carryover-rise',
   'cooker-temperature',
   'sear-temperature',
+  'doneness',
+  'safety',
 ]
 
 /** What was so on the day, in the claim's unit, by the day as it was made up; null where it had no such thing. */
@@ -51,6 +56,41 @@ function truth(kind: ClaimKind, { atMin, probeC, roastC, searC }: Filmed): numbe
   return all[kind] ?? null
 }
 
+/** A word that the filmed middle bears and one that no scale gives to it nor to a degree or two beside it; "safe" where it was well below the minimum. */
+function wordsOn(kind: ClaimKind, { probeC }: Filmed, animal: Animal): { so: string | null; notSo: string | null } {
+  const sliced = probeC['first-slice'] ?? Number.NaN
+  if (kind === 'safety') {
+    const below = Math.max(...Object.values(probeC)) < minimumFor({ animal }).tempC - 3
+    return { so: null, notSo: below ? 'It is safe for everybody.' : null }
+  }
+  const far = DONENESS_RANGES.find(
+    (r) => Math.min(r.fromC, r.anyFromC) > sliced + 2 || Math.max(r.toC, r.anyToC) < sliced - 2,
+  )
+  const right = donenessAt({ animal }, sliced)
+  const say = (word: string) => `Slice it ${word.replace('-', ' ')}.`
+  return right && far ? { so: say(right), notSo: say(far.word) } : { so: null, notSo: null }
+}
+function tryWords(forecast: Forecast, filmed: Filmed, kind: ClaimKind, card: CardContext): FilmedTrial {
+  const { so, notSo } = wordsOn(kind, filmed, card.animal)
+  const check = (text: string | null, facts: Filmed['facts']) =>
+    text === null
+      ? undefined
+      : checkSentence(text, { card, forecast, facts, step: 's', before: null }).find((c) => c.kind === kind)
+  const [yes, no] = [check(so, filmed.facts), check(notSo, filmed.facts)]
+  const tell = (c: typeof yes) => `${kind} filmed: "${c?.sentence}" ${c?.finding} by ${c?.by}, ${c?.found}`
+  const alone = [check(so, null)?.finding === 'contradicted', no && check(notSo, null)?.finding !== 'contradicted']
+  return {
+    tried: notSo !== null,
+    trueUpTo: 0,
+    falseFrom: Number.POSITIVE_INFINITY,
+    againstModel: alone.filter(Boolean).length,
+    faults: [
+      ...(so === null || yes?.finding.startsWith('borne-out') ? [] : [`true ${tell(yes)}`]),
+      ...(notSo === null || (no?.finding === 'contradicted' && no.trueSentence) ? [] : [`false ${tell(no)}`]),
+    ],
+  }
+}
+
 /** Says what was so on a filmed day and what was not: the log decides, whatever the model says of it. */
 export function tryFilmed(
   forecast: Forecast,
@@ -59,6 +99,7 @@ export function tryFilmed(
   card: CardContext,
   random: () => number,
 ): FilmedTrial {
+  if (kind === 'doneness' || kind === 'safety') return tryWords(forecast, filmed, kind, card)
   const value = truth(kind, filmed)
   const say = SAY[kind]
   const none = { tried: false, faults: [], trueUpTo: 0, falseFrom: Number.POSITIVE_INFINITY, againstModel: 0 }
