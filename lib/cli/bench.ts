@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { buildCard, checkCard } from '../card/card'
+import { sizeTable } from '../card/sizes'
 import { cardModel } from '../export/card'
 import { run3d10mm } from '../model/calibrate-3d'
 import type { CookPlan } from '../model/cook'
@@ -64,7 +65,12 @@ async function benchCard(shoot: Shoot): Promise<Figures> {
   const card = buildCard(shoot, forecasts)
   const forecast = forecasts.get(card.cook)
   if (!forecast) return {}
-  const model = cardModel(card, checkCard(card, forecasts), { forecast, date: formatDate(shoot) })
+  const model = cardModel(card, checkCard(card, forecasts), {
+    forecast,
+    date: formatDate(shoot),
+    sizes: sizeTable(shoot, (plan) => forecastCook(plan, { seed: 1 })),
+    published: { at: 'https://example.com/leg-of-lamb' },
+  })
   return { card_pdf_ms: await medianMs(3, () => printCard(model, 'A4')) }
 }
 
