@@ -57,6 +57,53 @@ function paths() {
       parameters: [id],
       get: { summary: 'The shoot file', responses: { 200: json('The file', ref('Shoot')), ...refusals('not-found') } },
     },
+    '/api/shoots/{id}/archive': {
+      parameters: [id],
+      get: {
+        summary: 'The whole shoot as one zip: every version, the log, the forecasts of the day and the photographs',
+        responses: {
+          200: { description: 'The archive', content: { 'application/zip': {} } },
+          ...refusals('not-found'),
+        },
+      },
+    },
+    '/api/archives/{upload}': {
+      parameters: [
+        { name: 'upload', in: 'path', required: true, schema: { type: 'string', pattern: '^[A-Za-z0-9_-]{8,64}$' } },
+      ],
+      put: {
+        summary:
+          'Add a piece of an archive, at most 8 MB, that begins "from" bytes into it; sent twice it is there once',
+        parameters: [{ name: 'from', in: 'query', required: true, schema: { type: 'integer', minimum: 0 } }],
+        requestBody: { required: true, content: { 'application/octet-stream': {} } },
+        responses: {
+          200: json('How many bytes are here', { type: 'object', properties: { here: { type: 'integer' } } }),
+          ...refusals('archive-invalid', 'too-large', 'disk-refused'),
+        },
+      },
+    },
+    '/api/archives': {
+      post: {
+        summary: 'Take in the archive whose pieces are here, under its own id, or as a copy beside a shoot that has it',
+        requestBody: {
+          required: true,
+          content: {
+            'application/json': {
+              schema: {
+                type: 'object',
+                properties: { upload: { type: 'string' }, copy: { type: 'boolean' } },
+                required: ['upload'],
+              },
+            },
+          },
+        },
+        responses: {
+          200: json('It was here before', ref('TakenIn')),
+          201: json('It is here now', ref('TakenIn')),
+          ...refusals('archive-invalid', 'already-here', 'disk-refused'),
+        },
+      },
+    },
     '/api/shoots/{id}/samples': {
       parameters: [id],
       get: {
@@ -249,6 +296,7 @@ function schemas() {
     LogLine: { allOf: [ref('Entry')], description: 'The entry with "received" and "sent", the receipt of the server.' },
     Sending: object({ sent: instant, entries: { type: 'array', items: ref('Entry'), minItems: 1, maxItems: 500 } }),
     Kept: object({ received: instant, entries: { type: 'array', items: kept } }),
+    TakenIn: object({ id: text, became: { enum: ['kept', 'known'] } }),
     KeptPhoto: object({ name: text, became: { enum: ['kept', 'known'] } }),
     SetDay: object({
       version: count,

@@ -1,6 +1,7 @@
 import Link from 'next/link'
 import type { UnitSystem } from '@/lib/units'
 import { factsOf, type OpenShoot } from '../workbench'
+import { ArchiveLink } from './archive-link'
 import { CrewLink } from './crew-link'
 import { UndoButton } from './undo-button'
 import { UnitsButton } from './units-button'
@@ -43,6 +44,7 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
         <a className="textlink small no-print" href={`/api/shoots/${id}/export`} download>
           Export
         </a>
+        <ArchiveLink id={id} />
         <UndoButton id={id} canUndo={canUndo} />
       </div>
     </>

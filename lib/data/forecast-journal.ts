@@ -1,5 +1,5 @@
 import 'server-only'
-import { readFile } from 'node:fs/promises'
+import { readFile, rm } from 'node:fs/promises'
 import path from 'node:path'
 import { z } from 'zod'
 import type { LiveForecast } from '../session/session'
@@ -29,6 +29,18 @@ export async function keepForecast(shootId: string, { forecast, ...step }: Appli
   const { folder } = await database()
   const { lines: _, ...kept } = forecast
   await appendSynced(fileOf(folder, shootId), [JSON.stringify({ ...step, forecast: kept })])
+}
+
+/** All of them as they are kept, whole lines only. */
+export async function keptForecasts(shootId: string): Promise<string> {
+  return (await linesOf(shootId)).flatMap((line) => (readLine(line) ? [`${line}\n`] : [])).join('')
+}
+/** Those of an archive, in place of any. */
+export async function putForecasts(folder: string, shootId: string, text: string): Promise<void> {
+  const file = fileOf(folder, shootId)
+  await rm(file, { force: true })
+  const lines = text.split('\n').filter((line) => readLine(line))
+  if (lines.length > 0) await appendSynced(file, lines)
 }
 
 async function linesOf(shootId: string): Promise<readonly string[]> {

@@ -4,7 +4,8 @@ import path from 'node:path'
 import { z } from 'zod'
 import { appendSynced } from './append-synced'
 
-const ENTRY = z.object({
+/** A line of a shoot's journal. */
+export const VERSION_LINE = z.object({
   shootId: z.string(),
   version: z.number().int().min(1),
   writeId: z.string(),
@@ -13,7 +14,7 @@ const ENTRY = z.object({
   document: z.record(z.string(), z.unknown()),
 })
 /** One saved version, as one line of the journal. `at` is milliseconds since the epoch. */
-export type JournalEntry = z.output<typeof ENTRY>
+export type JournalEntry = z.output<typeof VERSION_LINE>
 
 const folderIn = (data: string) => path.join(data, 'journal')
 const fileOf = (data: string, shootId: string) => path.join(folderIn(data), `${shootId}.ndjson`)
@@ -29,7 +30,7 @@ export type Journal = { readonly shootId: string; readonly entries: readonly Jou
 
 function readLine(line: string): JournalEntry | undefined {
   try {
-    return ENTRY.safeParse(JSON.parse(line)).data
+    return VERSION_LINE.safeParse(JSON.parse(line)).data
   } catch {
     return undefined
   }

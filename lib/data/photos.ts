@@ -7,7 +7,7 @@ import { BorderError } from './border-error'
 import { dataFolder } from './env'
 import { requireShoot } from './load-log'
 
-const folderOf = (shootId: string) => path.join(dataFolder(), 'photos', shootId)
+export const photoFolder = (shootId: string) => path.join(dataFolder(), 'photos', shootId)
 const isThere = (file: string) =>
   access(file).then(
     () => true,
@@ -43,10 +43,19 @@ export async function keepPhoto(
   await requireShoot(shootId)
   const type = photoTypeOf(bytes)
   if (type === null) throw new BorderError('photo-unknown')
-  const name = photoName(bytes, type)
-  const file = path.join(folderOf(shootId), name)
+  return putPhoto(shootId, photoName(bytes, type), bytes, most)
+}
+
+/** The same for one whose name is known to be its own, of a shoot that may be on its way in. */
+export async function putPhoto(
+  shootId: string,
+  name: string,
+  bytes: Uint8Array,
+  most = MOST_BYTES,
+): Promise<{ name: string; became: 'kept' | 'known' }> {
+  const file = path.join(photoFolder(shootId), name)
   if (await isThere(file)) return { name, became: 'known' }
-  await takeRoom(folderOf(shootId), bytes.length, most)
+  await takeRoom(photoFolder(shootId), bytes.length, most)
   await write(file, bytes).catch((fault: Error) => {
     const sentence = `The disk did not take the photograph (${fault.message}); it was not kept. Send it again.`
     throw new BorderError('disk-refused', { sentence })
@@ -76,7 +85,7 @@ let writes = 0
 
 export async function readPhoto(shootId: string, name: string): Promise<Buffer> {
   await requireShoot(shootId)
-  const found = PHOTO_NAME.test(name) ? await readFile(path.join(folderOf(shootId), name)).catch(() => null) : null
+  const found = PHOTO_NAME.test(name) ? await readFile(path.join(photoFolder(shootId), name)).catch(() => null) : null
   if (found) return found
   throw new BorderError('photo-not-found')
 }

@@ -1,6 +1,7 @@
 import { BorderError } from '@/lib/data/border-error'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { answer } from '../../../border'
+import { fileNameOf } from '../../../file-name'
 
 export const dynamic = 'force-dynamic'
 
@@ -10,16 +11,10 @@ export const GET = (_request: Request, { params }: RouteContext<'/api/shoots/[id
     const { id } = await params
     const saved = await loadShoot(id)
     if (!saved) throw new BorderError('not-found')
-    const { title, date } = saved.document
-    const name = `${date}-${String(title)
-      .normalize('NFKD')
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-+|-+$/g, '')}`
     return new Response(`${JSON.stringify(saved.document, null, 2)}\n`, {
       headers: {
         'content-type': 'application/json; charset=utf-8',
-        'content-disposition': `attachment; filename="${name}.json"`,
+        'content-disposition': `attachment; filename="${fileNameOf(saved.document)}.json"`,
       },
     })
   })

@@ -1,0 +1,13 @@
+import { headers } from 'next/headers'
+import { mayEdit } from '@/lib/data/access'
+import { visitorOf } from '@/lib/data/visitor'
+
+/** The whole shoot as one file, for those who may have it. */
+export async function ArchiveLink({ id }: { id: string }) {
+  if (!mayEdit(await visitorOf(await headers()), id)) return null
+  return (
+    <a className="textlink small no-print" href={`/api/shoots/${id}/archive`} download>
+      Archive
+    </a>
+  )
+}

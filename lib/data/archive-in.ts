@@ -1,0 +1,211 @@
+import 'server-only'
+import { createReadStream } from 'node:fs'
+import { rm } from 'node:fs/promises'
+import type { Readable } from 'node:stream'
+import { type Entry, openPromise, type ZipFile } from 'yauzl'
+import type { z } from 'zod'
+import { LARGEST_PHOTO_BYTES, PHOTO_NAME, photoName, typeOfName } from '../log/photo-name'
+import { readEntry } from '../log/read-entry'
+import { parseShoot } from '../plan/parse'
+import type { Problem } from '../refusals'
+import { HEAD, PARTS, PHOTOS } from './archive'
+import { archiveHash, archiveOf } from './archive-out'
+import { uploaded } from './archive-upload'
+import { BorderError } from './border-error'
+import { database } from './client'
+import { putForecasts } from './forecast-journal'
+import { appendToJournal, type JournalEntry, VERSION_LINE } from './journal'
+import { loadShoot } from './load-shoot'
+import { appendToLogJournal, type KeptLine, LOG_LINE, setLogAside } from './log-journal'
+import { putPhoto } from './photos'
+import { writeVersion } from './put-back'
+import { writeLines } from './put-back-log'
+import { inTurn } from './write-version'
+
+const MOST_TEXT = 300_000_000
+const MOST_PARTS = 20_000
+/** Faults that are listed; more of them say nothing more. */
+const MOST_FAULTS = 20
+
+export interface TakenIn {
+  readonly id: string
+  readonly became: 'kept' | 'known'
+}
+interface Texts {
+  readonly id: string
+  readonly versions: readonly Omit<JournalEntry, 'shootId'>[]
+  readonly lines: readonly KeptLine[]
+  readonly forecasts: string
+}
+
+const refuse = (sentence: string, problems: readonly Problem[] = [{ pointer: '', sentence }]) =>
+  new BorderError('archive-invalid', { sentence, problems })
+
+/**
+ * Takes an uploaded archive in under its own id, or as a copy under one that follows from its bytes. The same archive twice
+ * is one shoot; one whose shoot is here already and has gone on otherwise is refused, so that nothing is overwritten.
+ */
+export async function takeArchive(upload: string, copy: boolean): Promise<TakenIn> {
+  const file = await uploaded(upload)
+  const hash = await archiveHash(createReadStream(file))
+  const zip = await openPromise(file, { autoClose: false }).catch((fault: Error) => {
+    throw refuse(`This is no whole archive (${fault.message}). Save the shoot's archive again and take that file in.`)
+  })
+  try {
+    const taken = await take(zip, hash, copy)
+    await rm(file, { force: true })
+    return taken
+  } finally {
+    zip.close()
+  }
+}
+
+async function take(zip: ZipFile, hash: string, copy: boolean): Promise<TakenIn> {
+  const entries = await entriesOf(zip)
+  const texts = await readTexts(zip, entries)
+  const id = copy ? hash.slice(0, 12) : texts.id
+  const here = await loadShoot(id)
+  if (here) {
+    if (copy || (await archiveHash(archiveOf(id))) === hash) return { id, became: 'known' }
+    const had = texts.versions.length
+    throw new BorderError('already-here', {
+      sentence: `This shoot is here already, as “${here.document.title}”, and is not as in the archive: here it is at version ${here.version}, there at ${had}. Take the archive in as a copy, or leave it.`,
+    })
+  }
+  // Photographs first and the versions last: until these stand in their journal there is no such shoot here.
+  for (const entry of entries.values())
+    if (entry.fileName.startsWith(PHOTOS))
+      await keep(id, entry.fileName, await bytesOf(zip, entry, LARGEST_PHOTO_BYTES))
+  await inTurn(() => commit(id, texts))
+  return { id, became: 'kept' }
+}
+
+async function commit(shootId: string, { versions, lines, forecasts }: Texts): Promise<void> {
+  const { prisma, folder } = await database()
+  const full = versions.map((one) => ({ shootId, ...one }))
+  try {
+    await setLogAside(folder, shootId)
+    await putForecasts(folder, shootId, forecasts)
+    if (lines.length > 0) await appendToLogJournal(folder, shootId, lines)
+    await appendToJournal(folder, shootId, full)
+  } catch (fault) {
+    const why = fault instanceof Error ? fault.message : String(fault)
+    throw new BorderError('disk-refused', {
+      sentence: `The disk did not take the archive (${why}); there is no such shoot here yet. Free some room, then try again.`,
+    })
+  }
+  for (const version of full) await writeVersion(prisma, version)
+  if (lines.length > 0) await writeLines(prisma, shootId, lines)
+}
+
+async function entriesOf(zip: ZipFile): Promise<Map<string, Entry>> {
+  const entries = new Map<string, Entry>()
+  if (zip.entryCount > MOST_PARTS)
+    throw refuse(`This file has ${zip.entryCount} parts; the archive of a shoot has fewer.`)
+  try {
+    for await (const entry of zip.eachEntry()) entries.set(entry.fileName, entry)
+  } catch (fault) {
+    throw refuse(`This is no whole archive (${fault instanceof Error ? fault.message : fault}). Save it again.`)
+  }
+  const known: readonly string[] = Object.values(PARTS)
+  const lacking = known.find((name) => !entries.has(name))
+  if (lacking) throw refuse(`This is no archive of a shoot: it has no ${lacking}.`)
+  const strange = [...entries.keys()].find(
+    (name) => !known.includes(name) && !(name.startsWith(PHOTOS) && PHOTO_NAME.test(name.slice(PHOTOS.length))),
+  )
+  if (strange) throw refuse(`The archive has a part “${strange.slice(0, 80)}” that no archive of a shoot has.`)
+  return entries
+}
+
+async function bytesOf(zip: ZipFile, entry: Entry, most: number): Promise<Buffer> {
+  const pieces: Buffer[] = []
+  let size = 0
+  const tooMuch = () => refuse(`${entry.fileName} is larger than ${(most / 1e6).toLocaleString('en-GB')} MB.`)
+  if (entry.uncompressedSize > most) throw tooMuch()
+  try {
+    const stream: Readable = await zip.openReadStreamPromise(entry)
+    for await (const piece of stream) {
+      size += piece.length
+      if (size > most) throw tooMuch()
+      pieces.push(piece)
+    }
+  } catch (fault) {
+    if (fault instanceof BorderError) throw fault
+    throw refuse(
+      `${entry.fileName} does not read (${fault instanceof Error ? fault.message : fault}). Save the archive again.`,
+    )
+  }
+  return Buffer.concat(pieces)
+}
+
+async function readTexts(zip: ZipFile, entries: ReadonlyMap<string, Entry>): Promise<Texts> {
+  const textOf = async (name: string) => (await bytesOf(zip, entries.get(name) as Entry, MOST_TEXT)).toString('utf8')
+  const head = HEAD.safeParse(jsonOf(await textOf(PARTS.head)))
+  if (!head.success) throw refuse('archive.json does not say which shoot this is. Save the archive again.')
+  const faults: Problem[] = []
+  const read = async <T>(name: string, of: (value: unknown, pointer: string) => T | readonly Problem[]) =>
+    (await textOf(name)).split('\n').flatMap((line, i) => {
+      if (line === '' || faults.length >= MOST_FAULTS) return []
+      const one = of(jsonOf(line), `/${name}/${i + 1}`)
+      if (!Array.isArray(one)) return [one as T]
+      faults.push(...one)
+      return []
+    })
+  const versions = await read(PARTS.versions, versionOf)
+  const lines = await read(PARTS.log, lineOf)
+  if (versions.length === 0 && faults.length === 0) throw refuse('The archive has no version of the shoot.')
+  faults.push(...disorder(PARTS.versions, versions, 'version', 'writeId'))
+  faults.push(
+    ...disorder(
+      PARTS.log,
+      lines.map(({ position, document }) => ({ position, id: document.id })),
+      'position',
+      'id',
+    ),
+  )
+  if (faults.length > 0) throw refuse('The archive has faults. Each is listed with its place.', faults)
+  return { id: head.data.id, versions, lines, forecasts: await textOf(PARTS.forecasts) }
+}
+
+const jsonOf = (text: string): unknown => {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
+const at = (pointer: string, problems: readonly Problem[]) =>
+  problems.map((one) => ({ ...one, pointer: `${pointer}${one.pointer}` }))
+
+const VERSION = VERSION_LINE.omit({ shootId: true })
+function versionOf(value: unknown, pointer: string): z.output<typeof VERSION> | readonly Problem[] {
+  const line = VERSION.safeParse(value)
+  if (!line.success) return [{ pointer, sentence: 'This line is no saved version of a shoot.' }]
+  const read = parseShoot(line.data.document)
+  return read.ok ? line.data : at(`${pointer}/document`, read.problems)
+}
+function lineOf(value: unknown, pointer: string): KeptLine | readonly Problem[] {
+  const line = LOG_LINE.safeParse(value)
+  if (!line.success) return [{ pointer, sentence: 'This line is no line of a slate log.' }]
+  const read = readEntry(line.data.document)
+  return read.ok ? line.data : at(`${pointer}/document`, read.problems)
+}
+
+/** Lines count on, and no two of them are the same one. */
+function disorder<T>(name: string, lines: readonly T[], count: keyof T, own: keyof T): Problem[] {
+  const seen = new Set<unknown>()
+  return lines.flatMap((line, i) => {
+    const before = lines[i - 1]
+    const fine = (!before || before[count] < line[count]) && !seen.has(line[own])
+    seen.add(line[own])
+    return fine
+      ? []
+      : [{ pointer: `/${name}/${i + 1}`, sentence: 'This line stands there twice, or out of its order.' }]
+  })
+}
+
+async function keep(shootId: string, part: string, bytes: Buffer): Promise<void> {
+  const name = part.slice(PHOTOS.length)
+  if (photoName(bytes, typeOfName(name)) !== name) throw refuse(`${part} is not the photograph that its name says.`)
+  await putPhoto(shootId, name, bytes)
+}
