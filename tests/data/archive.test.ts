@@ -29,7 +29,7 @@ beforeEach(async () => {
   const made = await createShoot(DOCUMENT, 'write-000001')
   shoot = made.ok ? made.value.id : ''
   await saveShoot(shoot, { ...DOCUMENT, title: 'Épaule, ½ rôtie' }, 'write-000002', 1)
-  await undoShoot(shoot, 'write-000003', 2)
+  await undoShoot(shoot, 'write-000003')
   await appendLog(
     shoot,
     instant(1_800_000_000_000),
