@@ -14,7 +14,7 @@ export function byLog(claim: Claim, filmed: Figure, { check, verdict, found, uns
     finding,
     figure: filmed,
     found: bothWords(claim, filmed, found),
-    reason: reasonOf(day, check),
+    reason: reasonOf(day, check, found?.nature === 'setting' ? 'plan' : 'model'),
     by: 'log',
     source: LOG_SOURCE,
     mend: finding === 'contradicted' ? figureWords(claim, trueOfBoth(filmed, found)) : null,
@@ -29,12 +29,12 @@ function bothWords(claim: Claim, filmed: Figure, found: Found | null): string {
   return [words.join('; '), whatOf(claim)].filter(Boolean).join(', ')
 }
 
-function reasonOf(day: OnTheDay, { finding, reason }: Check): string {
+function reasonOf(day: OnTheDay, { finding, reason }: Check, other: 'plan' | 'model'): string {
   const apart = finding === 'contradicted' || finding === 'cannot-be-checked'
   if (day === 'not-so')
     return apart
       ? `The filmed cook was not so. ${reason}`
-      : 'The filmed cook was not so, and the log outranks the model.'
+      : `The filmed cook was not so, and the log outranks the ${other}.`
   const was = day === 'so' ? 'So it was on the day.' : 'Nearly so on the day.'
   if (finding === 'contradicted') return `${was} A reader’s cook will differ: ${lowered(reason)}`
   return `${was} ${reason}`

@@ -7,7 +7,7 @@ import { between, type Found, findFigure } from './figures'
 import { foundWords } from './found-words'
 import { logFigure } from './log-figures'
 import { judge, readable, type Verdict } from './rules'
-import { figureWords } from './wording'
+import { figureWords, settingWords } from './wording'
 
 /** What plan or model say of a claim, with how it was judged; null where they have no such thing. */
 export interface ByModel {
@@ -72,6 +72,11 @@ function byModel(claim: Claim, f: Forecast, { boneShare }: CheckContext): ByMode
 export function checkNumber(claim: Claim, f: Forecast, context: CheckContext): Check {
   const model = byModel(claim, f, context)
   const filmed = filmedFigure(context.facts, claim)
-  return filmed ? byLog(claim, filmed, model) : model.check
+  const check = filmed ? byLog(claim, filmed, model) : model.check
+  return /^gas/i.test(claim.words) ? { ...check, reason: `${gasMarkWords(claim)} ${check.reason}` } : check
 }
+/** [gas-mark] A mark is no temperature until somebody says which. */
+const gasMarkWords = ({ words, low }: Claim) =>
+  `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${settingWords(low)} by the usual conversion.`
+
 const filmedFigure = (facts: CookFacts | null | undefined, claim: Claim) => (facts ? logFigure(facts, claim) : null)

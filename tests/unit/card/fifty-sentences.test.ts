@@ -43,6 +43,10 @@ describe('sentences as a cook would write them', () => {
       expect(again.filter((c) => c.finding === 'contradicted').map((c) => `${c.sentence} ${c.found}`)).toEqual([])
     }
   })
+  it('a gas mark is told as a temperature, and a setting that was not kept outranks the plan', () => {
+    expect(check('Roast it in a kettle at gas mark 4.')[0]?.reason).toMatch(/^Gas mark 4 is 177 °C \/ 350 °F by/)
+    expect(check('Turn it after 100 minutes.', filmed)[0]?.reason).toMatch(/^The filmed cook was not so/)
+  })
   it('what is praise is the author’s opinion and nobody’s to check', () => {
     expect(check('The juiciest leg you will ever eat.')[0]).toMatchObject({
       by: 'author',
