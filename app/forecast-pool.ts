@@ -7,7 +7,7 @@ import type { ForecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
 import { Beside } from './beside'
 import type { Asked, Told } from './forecast-thread'
-import { type DayPlayed, rehearsedDay } from './shoots/rehearsed-day'
+import { type DayPlayed, type LoggedDay, loggedDay, rehearsedDay } from './shoots/rehearsed-day'
 import { type WhyAsked, type WhyTold, wrapWhy } from './shoots/wrap-why'
 
 const holder = globalThis as { emberslateForecasts?: Beside<Asked, Told> }
@@ -32,6 +32,10 @@ export async function rehearsedBeside(shoot: Shoot, layout: Layout): Promise<Day
 export async function pullBeside(plan: CookPlan, seed: number): Promise<Window | undefined> {
   const told = await thread.ask({ pullOf: plan, seed })
   return told && 'pull' in told ? told.pull : undefined
+}
+export async function loggedBeside(logged: LoggedDay): Promise<ReturnType<typeof loggedDay>> {
+  const told = await thread.ask({ logged })
+  return told && 'became' in told ? told.became : loggedDay(logged)
 }
 export async function whyBeside(why: WhyAsked): Promise<WhyTold> {
   const answer = await thread.ask({ why })

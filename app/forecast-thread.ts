@@ -8,7 +8,7 @@ import { fastestKernel } from '@/lib/model/kernels'
 import { toCookPlan } from '@/lib/plan/cook-plan'
 import { type ForecastDocument, forecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
-import { type DayPlayed, rehearsedDay } from './shoots/rehearsed-day'
+import { type DayPlayed, type LoggedDay, loggedDay, rehearsedDay } from './shoots/rehearsed-day'
 import { type WhyAsked, type WhyTold, wrapWhy } from './shoots/wrap-why'
 
 /** The thread beside the server that works out forecasts, slice and all, so that no request waits for another's. */
@@ -18,6 +18,7 @@ export type Asked = { readonly turn: number } & (
   | { readonly document: Shoot }
   | { readonly rehearse: Shoot; readonly layout: Layout }
   | { readonly why: WhyAsked }
+  | { readonly logged: LoggedDay }
   /** How long one cook takes to its pull. */
   | { readonly pullOf: CookPlan; readonly seed: number }
 )
@@ -26,6 +27,7 @@ export type Told = { readonly turn: number } & (
   | { readonly document: ForecastDocument }
   | { readonly played: DayPlayed }
   | { readonly told: WhyTold }
+  | { readonly became: ReturnType<typeof loggedDay> }
   | { readonly pull: Window }
 )
 
@@ -39,6 +41,7 @@ parentPort?.on('message', (asked: Asked) => {
   const { turn } = asked
   if ('document' in asked) return tell({ turn, document: forecastDocument(asked.document) })
   if ('rehearse' in asked) return tell({ turn, played: rehearsedDay(asked.rehearse, asked.layout) })
+  if ('logged' in asked) return tell({ turn, became: loggedDay(asked.logged) })
   if ('why' in asked) return tell({ turn, told: wrapWhy(asked.why) })
   const options = { seed: asked.seed, kernel: fastestKernel() }
   if ('pullOf' in asked) return tell({ turn, pull: pullWindow(forecastCook(asked.pullOf, options)) })

@@ -5,10 +5,8 @@ import type { DayState } from '@/lib/log/day-state'
 import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, type Line, merge } from '@/lib/log/log'
 import type { Shoot } from '@/lib/plan/shoot'
-import { playedOut } from '@/lib/session/played-out'
-import { sessionDay } from '@/lib/session/session-day'
 import { readLine } from '../announced'
-import { rehearsedBeside } from '../forecast-pool'
+import { loggedBeside, rehearsedBeside } from '../forecast-pool'
 import { layoutReady } from '../workbench'
 import type { DayPlayed } from './rehearsed-day'
 
@@ -46,32 +44,39 @@ export async function dayPlayedOf(
   if (!laid.ok) return null
   const lines = await loggedLines(shootId)
   const forecasts = await forecastsTold(shootId)
-  const played = playedOut({ day: sessionDay(shoot, laid.layout), lines, forecasts, crewSeed: null })
-  return { lines, forecasts, calls: played.session.calls, alerts: played.session.alerts }
+  const key = JSON.stringify([shootId, planOf(shoot), lines.length, forecasts.length])
+  return kept(key, async () => {
+    const { layout } = laid
+    return { lines, forecasts, ...(await loggedBeside({ shoot, layout, lines, forecasts })) }
+  })
 }
 
 const loggedLines = async (shootId: string): Promise<readonly Line[]> =>
   (await loadLog(shootId, 0)).flatMap((line) => readLine(line))
 
-/** Kept for the process: pages and files of one day ask for it together. */
-const holder = globalThis as { emberslateRehearsed?: Map<string, Promise<DayPlayed>> }
-holder.emberslateRehearsed ??= new Map()
-const KEPT = 8
 async function rehearsedDayOf(shoot: Shoot): Promise<DayPlayed | null> {
   const laid = await layoutReady(shoot)
-  if (!laid.ok) return null
-  const days = holder.emberslateRehearsed as Map<string, Promise<DayPlayed>>
-  const key = JSON.stringify({
-    ...shoot,
-    card: undefined,
-    callSheet: undefined,
-    coverage: undefined,
-    risk: undefined,
-    clips: undefined,
-  })
+  return laid.ok ? kept(JSON.stringify(planOf(shoot)), () => rehearsedBeside(shoot, laid.layout)) : null
+}
+/** Words on paper and clips of cameras change nothing of a day. */
+const planOf = (shoot: Shoot): Shoot => ({
+  ...shoot,
+  card: undefined,
+  callSheet: undefined,
+  coverage: undefined,
+  risk: undefined,
+  clips: undefined,
+})
+
+/** Kept for the process: pages and files of one day ask for it together. */
+const holder = globalThis as { emberslatePlayed?: Map<string, Promise<DayPlayed>> }
+holder.emberslatePlayed ??= new Map()
+const KEPT = 8
+function kept(key: string, make: () => Promise<DayPlayed>): Promise<DayPlayed> {
+  const days = holder.emberslatePlayed as Map<string, Promise<DayPlayed>>
   const known = days.get(key)
   if (known) return known
-  const made = rehearsedBeside(shoot, laid.layout)
+  const made = make()
   made.catch(() => days.delete(key))
   days.set(key, made)
   if (days.size > KEPT) days.delete(days.keys().next().value as string)

@@ -18,6 +18,34 @@ export interface DayPlayed {
   readonly alerts: Readonly<Record<string, Alert>>
 }
 
+/** What became of the calls and alerts of a day that was logged, with the forecasts that were told on it. */
+export function loggedDay({ shoot, layout, lines, forecasts }: LoggedDay): Pick<DayPlayed, 'calls' | 'alerts'> {
+  const day = sessionDay(shoot, layout)
+  const { session } = playedOut({ day, lines: thinned(lines), forecasts, crewSeed: null })
+  return { calls: session.calls, alerts: session.alerts }
+}
+export interface LoggedDay {
+  readonly shoot: Shoot
+  readonly layout: Layout
+  readonly lines: readonly Line[]
+  readonly forecasts: readonly TimedForecast[]
+}
+
+/** A logger writes every few seconds; whom a reading calls is known as well from one in two minutes. */
+const READ_EACH_MS = 120_000
+function thinned(lines: readonly Line[]): readonly Line[] {
+  const last = new Map<string, number>()
+  return [...lines]
+    .sort((a, b) => a.entry.at - b.entry.at)
+    .filter(({ entry }) => {
+      if (entry.kind !== 'reading') return true
+      const key = `${entry.cook}/${entry.sensor}`
+      if (entry.at - (last.get(key) ?? Number.NEGATIVE_INFINITY) < READ_EACH_MS) return false
+      last.set(key, entry.at)
+      return true
+    })
+}
+
 /** Sparser than on the set: each takes a good part of a second. [estimate] */
 const EACH_MIN = 15
 

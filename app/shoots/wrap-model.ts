@@ -4,8 +4,9 @@ import type { Layout } from '@/lib/day/layout'
 import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, merge } from '@/lib/log/log'
 import { fromIso } from '@/lib/plan/clock'
+import { timesOf } from '@/lib/session/played-out'
 import { sessionDay } from '@/lib/session/session-day'
-import { type Instant, later, minutes, type UnitSystem } from '@/lib/units'
+import { type Instant, instant, later, minutes, type UnitSystem } from '@/lib/units'
 import { type CallRow, callRows } from '@/lib/wrap/calls'
 import { headlines, windowSentence } from '@/lib/wrap/headline'
 import { happenedAt, type MomentRow, momentRows } from '@/lib/wrap/moments'
@@ -46,8 +47,8 @@ export async function wrapModel(
 ): Promise<WrapModel | null> {
   const { shoot } = open
   const played = await dayPlayedOf(open.id, shoot, which)
-  const ended = played?.lines.at(-1)?.entry.at
-  if (!played || ended === undefined) return null
+  if (!played || played.lines.length === 0) return null
+  const ended = instant(Math.max(...timesOf(played.lines).values()))
   const day = foldLog(merge(EMPTY_LOG, played.lines))
   if (Object.keys(day.marks).length === 0) return null
   const facts = factsOfBoard(shoot, forecastsBehind(shoot, layout), layout, units)

@@ -1,8 +1,9 @@
+import { standing } from '../log/corrections'
 import type { DayState } from '../log/day-state'
 import type { EntryDocument } from '../log/entry'
-import { entryId, RANDOM_BYTES } from '../log/entry-id'
+import { type EntryId, entryId, RANDOM_BYTES } from '../log/entry-id'
 import { whenText } from '../log/entry-words'
-import type { Line } from '../log/log'
+import { EMPTY_LOG, type Line, merge } from '../log/log'
 import { readEntry } from '../log/read-entry'
 import { chanceOf } from '../model/random'
 import { type Instant, instant, later, minutes, seconds } from '../units'
@@ -33,24 +34,33 @@ export interface PlayedOut {
   readonly effects: readonly Effect[]
 }
 
-/** What happened is heard of so late at most. */
+/** What happened is heard of so late at most; on a day of more than five hours later, for each step folds its log anew. */
 const STEP_S = 30
+const MOST_STEPS = 600
 const AFTER_MIN = 10
 const STREAM = 74
 
+/** By entry, when it was by the server's clock. */
+export const timesOf = (lines: readonly Line[]): ReadonlyMap<EntryId, Instant> =>
+  new Map(standing(merge(EMPTY_LOG, lines)).entries.map(({ entry, at }) => [entry.id, at]))
+
 /** Plays a day through the rule book from its first line to ten minutes after its last. */
 export function playedOut(input: DayToPlay): PlayedOut {
-  const inTime = (one: Line, other: Line) => one.entry.at - other.entry.at
+  const times = timesOf(input.lines)
+  // What the crew answers on the way is timed as it is.
+  const at = ({ entry }: Line) => times.get(entry.id) ?? entry.at
+  const inTime = (one: Line, other: Line) => at(one) - at(other)
   let waiting = [...input.lines].sort(inTime)
-  const first = waiting[0]?.entry.at
+  const first = waiting[0] && at(waiting[0])
   const { forecasts } = input
   const due = 'make' in forecasts ? forecasts.at.map((at) => ({ at, forecast: null })) : [...forecasts]
   due.sort((a, b) => a.at - b.at)
   const play = new Play(input)
   if (first === undefined) return play.over()
-  const end = later(waiting.at(-1)?.entry.at ?? first, minutes(AFTER_MIN))
-  for (let now = instant(Math.ceil(first / 1000) * 1000); now <= end; now = later(now, seconds(STEP_S))) {
-    const come = waiting.filter(({ entry }) => entry.at <= now)
+  const end = later(at(waiting.at(-1) as Line), minutes(AFTER_MIN))
+  const stepS = seconds(Math.max(STEP_S, Math.ceil((end - first) / 1000 / MOST_STEPS)))
+  for (let now = instant(Math.ceil(first / 1000) * 1000); now <= end; now = later(now, stepS)) {
+    const come = waiting.filter((one) => at(one) <= now)
     waiting = waiting.slice(come.length)
     const answers = play.step(now, come)
     while ((due[0]?.at ?? Infinity) <= now) answers.push(...play.forecast(now, due.shift()?.forecast ?? null))
