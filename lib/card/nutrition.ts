@@ -90,8 +90,7 @@ const without = (sentence: string): Nutrition => ({ rows: [], note: [sentence] }
 /** Per serving, after cooking; nothing where servings or the meat's composition are unknown. */
 export function nutritionOf(input: NutritionInput): Nutrition {
   const { cut, massKg, serves, beside } = input
-  if (serves === undefined)
-    return without('Nutrition is not reckoned: how many it serves is not said. Write how many it serves.')
+  if (serves === undefined) return without('Nutrition is not reckoned: how many it serves is not said.')
   const rows = meatRowsOf(cut)
   if (!rows) return without(`Nutrition is not reckoned: no table we hold gives the composition of ${cut.name}.`)
   const meat = eatenOf(rows, rawMeatKg(massKg, cut.boneShare))
@@ -129,9 +128,10 @@ function meatNote({ as, raw, roasted }: MeatRows): string {
   if (raw.number === '') return `The meat by the composition the model reckons with; ${drip}.`
   const numbers = [raw, roasted].flatMap((r) => (r ? [r.number.replace('m', '')] : [])).join(' and ')
   const memory = raw.number.endsWith('m') ? ', from memory' : ''
+  const meat = as.endsWith('skin') ? as : `${as} with its fat`
   const source = `USDA Standard Reference ${numbers}${memory}`
   return roasted
-    ? `The meat: ${as} with its fat, raw and roasted (${source}); it keeps its protein, and of its fat what the published roast kept.`
-    : `The meat: ${as} with its fat, raw (${source}); ${drip}.`
+    ? `The meat: ${meat}, raw and roasted (${source}); it keeps its protein, and of its fat what the published roast kept.`
+    : `The meat: ${meat}, raw (${source}); ${drip}.`
 }
 const drip = `it keeps its protein, and ${Math.round(DRIPS * 100)} % of its fat is taken to drip off`
