@@ -5,6 +5,8 @@ import type { Asked, Told } from './own-worker'
 
 let worker: Worker | undefined
 let turn = 0
+/** Questions that the worker has not answered yet. */
+let open = 0
 
 const start = () => new Worker(new URL('./own-worker.ts', import.meta.url), { type: 'module' })
 
@@ -17,15 +19,16 @@ export function warmUp(): void {
   } catch {
     worker = undefined
   }
-  before?.terminate()
+  if (open === 0) before?.terminate()
 }
 
 /** The reader's own plan by this browser's worker; where none runs, by the page itself. */
 export async function ownHere(basis: CardBasis, filled: Filled): Promise<Result<OwnPlan>> {
   if (worker) {
-    const answer = await ask(worker, { turn: ++turn, basis, filled })
+    const asked = worker
+    const answer = await ask(asked, { turn: ++turn, basis, filled })
     if (answer) return answer
-    worker = undefined
+    if (worker === asked) worker = undefined
   }
   return (await import('./own-answer')).answerOwn(basis, filled)
 }
@@ -33,7 +36,9 @@ export async function ownHere(basis: CardBasis, filled: Filled): Promise<Result<
 function ask(by: Worker, asked: Asked): Promise<Result<OwnPlan> | undefined> {
   return new Promise((resolve) => {
     const control = new AbortController()
+    open++
     const done = (answer?: Result<OwnPlan>) => {
+      open--
       control.abort()
       resolve(answer)
     }

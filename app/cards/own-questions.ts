@@ -7,7 +7,7 @@ import {
   startChoices,
   thicknessBounds,
 } from '@/lib/card/own-wish'
-import { thickWords } from '@/lib/card/sizes'
+import { rulerWords } from '@/lib/card/sizes'
 
 /** What a reader is asked, with the answers there are; made on the server, so that the page need not load the catalogue. */
 export interface OwnQuestions {
@@ -25,6 +25,6 @@ export function ownQuestions(basis: CardBasis): OwnQuestions {
     cookers: cookerChoices(basis),
     done: donenessChoices(basis),
     starts: startChoices,
-    bounds: `From ${thickWords(least)} to ${thickWords(most)}.`,
+    bounds: `From ${rulerWords(least)} to ${rulerWords(most)}.`,
   }
 }

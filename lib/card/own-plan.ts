@@ -14,7 +14,7 @@ import { howToKnow, type KnowRow } from './how-to-know'
 import { pullOf } from './other-cook'
 import { type ForecastOf, type OwnCook, ownCook } from './own-cook'
 import { type CardBasis, cookOf, type Filled, readWish, type Wish } from './own-wish'
-import { thickWords } from './sizes'
+import { rulerWords } from './sizes'
 import { aboutTime, levelWords, massWords, settingWords, timeWords } from './wording'
 
 /** One line of the reader's own day. */
@@ -160,7 +160,7 @@ function planOf(basis: CardBasis, wish: Wish, own: OwnCook): OwnPlan {
   const card = { animal, authority: basis.shoot.authority ?? 'US' }
   const weight = wish.mass === null ? 'about ' : ''
   return {
-    of: `${cutOf(cook.roast)?.name}, ${thickWords(wish.thickness)} thick, ${weight}${massWords(kilograms(cook.roast.mass))}; ${cookerName(wish.cooker)}.`,
+    of: `${cutOf(cook.roast)?.name}, ${rulerWords(wish.thickness)} thick, ${weight}${massWords(kilograms(cook.roast.mass))}; ${cookerName(wish.cooker)}.`,
     pull: pullWords(forecast),
     says: says(basis, wish, own, day),
     steps: stepsOf(day, howToKnow(card, forecast)),

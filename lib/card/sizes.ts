@@ -93,7 +93,7 @@ export function tableOf(grid: SizeGrid, windows: readonly (readonly Window[])[])
     columns: grid.columns.map((kind) => ({ kind, words: cookerName(kind) })),
     rows: grid.rows.map(({ thickness, mass, filmed }, i) => ({
       thickness,
-      thick: thickWords(thickness),
+      thick: rulerWords(thickness),
       weight: `about ${formatMass(kilograms(mass))} / ${formatMass(kilograms(mass), 'us')}`,
       filmed,
       cells: (windows[i] ?? []).map((window, k) => cellOf(window, filmed && k === 0)),
@@ -121,7 +121,7 @@ export function sizeTable(shoot: Shoot, forecastOf: (plan: CookPlan) => Forecast
 const INCH_M = 0.0254
 const QUARTERS = ['', '¼', '½', '¾']
 /** "11 cm / 4¼ in": quarters are what a ruler shows, tenths where the meat is thin. */
-export function thickWords(thickness: Metres): string {
+export function rulerWords(thickness: Metres): string {
   const metric = formatLength(thickness)
   if (thickness < THIN_M) return `${metric} / ${formatLength(thickness, 'us')}`
   const quarters = Math.round((thickness / INCH_M) * 4)

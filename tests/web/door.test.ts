@@ -100,6 +100,22 @@ describe('every route', () => {
   }, 60_000)
 })
 
+describe('the card for everybody', () => {
+  it('is not there for a stranger until its author opens it, and then names nobody of the crew', async () => {
+    const asked = () => fetch(at(`/cards/${set.own}`))
+    expect((await asked()).status).toBe(404)
+    const shoot = at(`/api/shoots/${set.own}`)
+    const saved = await (await fetch(shoot, { headers: set.headers.owner })).json()
+    const document = { ...saved.document, publish: { open: true } }
+    const body = JSON.stringify({ document, writeId: 'card-open', baseVersion: saved.version })
+    await fetch(shoot, { method: 'PUT', headers: { ...json, ...set.headers.owner }, body })
+    const open = await asked()
+    const page = await open.text()
+    expect([open.status, page.includes('Your own roast')]).toEqual([200, true])
+    for (const word of ['"pat"', '"cam"', 'Shoot-of-ours', String(document.place.lat)]) expect(page).not.toContain(word)
+  }, 60_000)
+})
+
 describe('a crew', () => {
   const log = (who: Who, entry: object) => post(at(`/api/shoots/${set.own}/log`), sending(entry), set.headers[who])
   it('sees its own shoot in the list, and the server knows each by name', async () => {
