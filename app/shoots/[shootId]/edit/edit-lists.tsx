@@ -8,7 +8,7 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
       {rows.length === 0 && <p className="mt-2">No take was logged.</p>}
       {rows.length > 0 && (
         <>
-          <div className="scroll-x">
+          <div className="scroll-x relative">
             <table className="stacks mt-2">
               <thead>
                 <tr>
