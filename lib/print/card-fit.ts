@@ -11,8 +11,9 @@ const LEAST = 0.9
 /** Between front and what stands under it. */
 const BETWEEN = 12
 
+/** The least is asked first: most cards do not stand on one side, and asking every size takes its time. */
 const greatest = (takes: (scale: number) => number, room: number): number | null =>
-  SCALES.find((scale) => takes(scale) <= room) ?? null
+  takes(LEAST) > room ? null : (SCALES.find((scale) => takes(scale) <= room) ?? LEAST)
 
 /** Ways to lay the card out, the best first: one side, then two, each at the greatest size that should fit; at last the least, which flows on. */
 export function waysToLay(model: CardModel, code: QrDrawing | null, paper: Paper): CardSides[] {
