@@ -179,7 +179,7 @@ export const SOURCES = {
   },
   'fsis-big-thaw': {
     reference: 'USDA FSIS, The Big Thaw; the thaw table for turkeys of foodsafety.gov',
-    took: 'days in the refrigerator and hours in cold water by mass; 24 h for each 4 to 5 lb, 30 min for each lb',
+    took: 'days in the refrigerator and hours in cold water by mass; 24 h for each 4 to 5 lb, 30 min for each lb; that frozen meat takes about 50 % longer to cook',
     standing: 'stored copy',
   },
   'ipcc-2006': {
@@ -237,11 +237,6 @@ export const SOURCES = {
     reference: 'United States, FASTER Act of 2021',
     took: 'sesame, the ninth',
     standing: 'from memory',
-  },
-  'fsis-big-thaw': {
-    reference: 'USDA FSIS, The Big Thaw: Safe Defrosting Methods (2013)',
-    took: 'a day in a fridge for each 4 to 5 lb, 30 min in cold water for each pound; that frozen meat takes about 50 % longer to cook',
-    standing: 'stored copies of pages that quote it',
   },
   'gas-mark': {
     reference: 'The usual conversion of the marks of British gas ovens, as oven makers and cookery books print it',
