@@ -1,5 +1,7 @@
 /** The paths of the door for the OpenAPI document; `refusals` is the table's, so that each says what it refuses. */
-type Refusals = (...codes: readonly ('not-found' | 'door-invalid' | 'wrong-code' | 'wrong-passphrase')[]) => object
+type Refusals = (
+  ...codes: readonly ('not-found' | 'door-invalid' | 'wrong-code' | 'wrong-passphrase' | 'cooker-as-it-was')[]
+) => object
 
 const text = { type: 'string' }
 const inPath = (name: string) => ({ name, in: 'path', required: true, schema: text })
@@ -53,6 +55,22 @@ export function doorPaths(refusals: Refusals) {
     '/api/shoots/{id}/links/{linkId}': {
       parameters: [inPath('id'), inPath('linkId')],
       delete: { summary: 'Shut a person out', responses: { ...told('Done'), ...refusals('not-found') } },
+    },
+    '/api/shoots/{id}/cookers': {
+      parameters: [inPath('id')],
+      post: {
+        summary: "Keep what a cook of this shoot's log taught of its cooker, under the cooker's name",
+        requestBody: says({ cook: text, name: text }),
+        responses: { ...told('The cooker', { cooker: text, name: text }), ...refusals('not-found', 'door-invalid') },
+      },
+    },
+    '/api/shoots/{id}/cookers/{cookerId}': {
+      parameters: [inPath('id'), inPath('cookerId')],
+      post: {
+        summary: 'Forget what was learnt of a cooker, or take that back',
+        requestBody: says({ forgotten: { type: 'boolean' } }),
+        responses: { ...told('Done'), ...refusals('not-found', 'door-invalid', 'cooker-as-it-was') },
+      },
     },
     '/api/shoots/{id}/keys': {
       parameters: [inPath('id')],
