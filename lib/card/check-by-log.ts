@@ -35,6 +35,7 @@ function reasonOf(day: OnTheDay, { finding, reason }: Check, other: 'plan' | 'mo
     return apart
       ? `The filmed cook was not so. ${reason}`
       : `The filmed cook was not so, and the log outranks the ${other}.`
+  if (day === 'nearly' && finding === 'contradicted') return `The filmed cook was not quite so. ${reason}`
   const was = day === 'so' ? 'So it was on the day.' : 'Nearly so on the day.'
   if (finding === 'contradicted') return `${was} A reader’s cook will differ: ${lowered(reason)}`
   return `${was} ${reason}`

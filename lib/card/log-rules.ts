@@ -6,7 +6,7 @@ import type { Verdict } from './rules'
  *
  * the filmed cook was not so                      contradicted, whatever the model says
  * it was so, and the model says contradicted      with care: a reader's cook will not be so
- * it was nearly so                                with care
+ * it was nearly so                                with care; contradicted where the model has it otherwise too
  * it was so                                       borne out, unless the model cares about more than the likely
  *                                                 (narrower or wider than is known, true of a part of the cooks)
  */
@@ -45,7 +45,8 @@ const MODELS_OWN: readonly Verdict['why'][] = ['narrow', 'wide', 'part-of-it']
 
 /** `unsure`: a part of the model's cooks never gets there. */
 export function joined(day: OnTheDay, model: Verdict | null, unsure = false): FindingKind {
-  if (day === 'not-so') return 'contradicted'
-  const care = day === 'nearly' || unsure || model?.finding === 'contradicted'
+  const otherwise = model?.finding === 'contradicted'
+  if (day === 'not-so' || (day === 'nearly' && otherwise)) return 'contradicted'
+  const care = day === 'nearly' || unsure || otherwise
   return care || (model && MODELS_OWN.includes(model.why)) ? 'borne-out-with-care' : 'borne-out'
 }

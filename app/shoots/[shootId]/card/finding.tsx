@@ -54,7 +54,7 @@ function JudgedBy({ claim }: { claim: CheckedClaim }) {
     <p className="small">
       {JUDGES[claim.by]}
       {claim.by === 'model' && `, version ${claim.source.replace(/^model /, '')}`}
-      {publication && `: ${publication}`}
+      {publication && `${claim.by === 'log' ? ', against' : ''}: ${publication}`}
     </p>
   )
 }
