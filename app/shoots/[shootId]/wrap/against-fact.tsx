@@ -43,7 +43,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
             <th scope="col" className="text-right">
               happened
             </th>
-            <th scope="col" className="track">
+            <th scope="col" className="about">
               <Ticks axis={axis} />
             </th>
             <th scope="col" className="text-right">
@@ -66,7 +66,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
                     : 'not marked'
                   : formatClock(row.happened, zone)}
               </td>
-              <td className="track">{row.happened !== null && <Track row={row} fact={row.happened} axis={axis} />}</td>
+              <td className="about">{row.happened !== null && <Track row={row} fact={row.happened} axis={axis} />}</td>
               <td className="off text-right">{offWords(row, board !== null)}</td>
               <td className="takes">{row.takes}</td>
             </tr>
