@@ -6,7 +6,7 @@ import { capital, minutesWord, numberWord } from './words'
 /** What a cook is judged by: the last of these that was told of. */
 const ENDS = ['first-slice', 'off-heat', 'pull'] as const
 
-export function endRow(rows: readonly MomentRow[], cook: string): MomentRow | undefined {
+function endRow(rows: readonly MomentRow[], cook: string): MomentRow | undefined {
   const own = rows.filter((row) => row.cook === cook && row.happened !== null)
   return ENDS.map((end) => own.find(({ moment }) => moment === end)).find((row) => row !== undefined) ?? own.at(-1)
 }

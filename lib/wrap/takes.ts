@@ -1,5 +1,6 @@
 import type { DayState, Take } from '../log/day-state'
 import type { Line } from '../log/log'
+import { uncapital } from './words'
 
 /** By shot, why it was missed, where somebody said so. */
 export function whyMissed(lines: readonly Line[]): ReadonlyMap<string, string> {
@@ -36,4 +37,4 @@ function takesOf(shots: readonly string[], all: readonly Take[]): Take[] {
   }
   return [...best.values()]
 }
-const lowered = (words: string) => (words.charAt(0).toLowerCase() + words.slice(1)).replace(/\.$/, '')
+const lowered = (words: string) => uncapital(words).replace(/\.$/, '')

@@ -3,7 +3,7 @@ import { COOKERS } from '../model/cooker'
 import { burnsSolidFuel } from '../plan/moments'
 import { type Celsius, formatTemp, type Seconds, seconds, type UnitSystem } from '../units'
 import type { Cause, Why } from './why'
-import { capital, halfMinutes, minutesWord } from './words'
+import { capital, halfMinutes, minutesWord, uncapital } from './words'
 
 /** Less than this is said of no cause. */
 const WORTH_S = 45
@@ -43,7 +43,6 @@ function causeWords(cause: Cause, kind: CookerKind, units: UnitSystem): string {
       return `It rested ${shortMin(cause.took)}, not ${shortMin(cause.asked)}`
   }
 }
-const uncapital = (words: string) => words.charAt(0).toLowerCase() + words.slice(1)
 const placeOf = (kind: CookerKind) =>
   kind === 'water-bath' ? 'The bath' : COOKERS[kind].indoors ? 'The oven' : 'At the grate it'
 const bare = (level: Celsius, units: UnitSystem) => formatTemp(level, units).replace(/ °.$/, '')

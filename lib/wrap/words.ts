@@ -26,7 +26,5 @@ export function offBy(time: Seconds): string {
   if (min === 0) return 'on time'
   return `${formatDuration(seconds(60 * min))} ${time > 0 ? 'late' : 'early'}`
 }
+export const uncapital = (words: string) => words.charAt(0).toLowerCase() + words.slice(1)
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1)
-/** "a, b and c". */
-export const joined = (parts: readonly string[]) =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
