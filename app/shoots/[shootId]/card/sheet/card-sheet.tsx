@@ -43,20 +43,18 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
       </div>
       <div className="card-tables">
         <div className="wide">{sizes}</div>
-        <div className="stack">
-          <Doneness model={model} />
+        <div className="wide">
           <HowToKnow model={model} />
         </div>
         <div className="stack">
-          <Keeping model={model} />
+          <Doneness model={model} />
           <Nutrition model={model} />
         </div>
-      </div>
-      {model.published.at !== null && (
-        <div className="mt-6">
-          <PageCode at={model.published.at} leadsTo="this card" />
+        <div className="stack">
+          <Keeping model={model} />
+          {model.published.at !== null && <PageCode at={model.published.at} leadsTo="this card" />}
         </div>
-      )}
+      </div>
       <footer className="card-foot">
         <span className="max-w-[60ch]">{model.foot}</span>
         <span>{model.stamp}</span>
