@@ -10,18 +10,19 @@ import { formatDate } from '../plan/clock'
 import { toCookPlan } from '../plan/cook-plan'
 import type { Shoot } from '../plan/shoot'
 import { printCard } from '../print/render'
-import type { Paper } from '../print/sheet'
+import type { CardPaper } from '../print/sheet'
 import { asCommand } from './as-command'
 import { type Ensemble, ensembleOf, printJson } from './options'
 import { readShootFile, tell } from './problems'
 import { dayOfLog } from './read-log'
 
-const USAGE = 'Write: npm run -s card -- FILE [--log NDJSON] [--pdf OUT] [--paper A4|Letter] [--seed N] [--members N].'
+const USAGE =
+  'Write: npm run -s card -- FILE [--log NDJSON] [--pdf OUT] [--paper A4|Letter|small] [--seed N] [--members N].'
 
 interface Options extends Ensemble {
   readonly file: string | undefined
   readonly pdf: string | undefined
-  readonly paper: Paper
+  readonly paper: CardPaper
   readonly log: string | undefined
 }
 
@@ -34,7 +35,7 @@ function readOptions(args: string[]): Options | string {
       options: { pdf: text, paper: text, seed: text, members: text, log: text },
     })
     const paper = values.paper ?? 'A4'
-    if (positionals.length > 1 || (paper !== 'A4' && paper !== 'Letter')) return USAGE
+    if (positionals.length > 1 || (paper !== 'A4' && paper !== 'Letter' && paper !== 'small')) return USAGE
     const ensemble = ensembleOf(values)
     if (typeof ensemble === 'string') return ensemble
     return { file: positionals[0], pdf: values.pdf, log: values.log, paper, ...ensemble }
@@ -80,7 +81,8 @@ async function printFor(shoot: Shoot, day: DayState | null, options: Options): P
   const claims = checkCard(card, forecasts, day && cookFacts(day, card.cook))
   const forecast = forecasts.get(card.cook)
   if (options.pdf !== undefined && forecast) {
-    const model = cardModel(card, claims, { forecast, date: formatDate(shoot) })
+    const published = { ...shoot.publish, at: shoot.publish?.page ?? null }
+    const model = cardModel(card, claims, { forecast, date: formatDate(shoot), published })
     if (!write(options.pdf, await printCard(model, options.paper))) return
   }
   printJson({ claims: claims.map(printed), cautions: card.cautions })

@@ -40,19 +40,19 @@ const steps = (model: CardModel): Section => ({
   blocks: [{ kind: 'steps', steps: model.steps.map(stepWords) }, ...cautions(model.cautions)],
 })
 
-const HOW_TO_KNOW = ['when sliced', 'middle', 'off the heat at about', 'the authority says']
-const howYouKnow = ({ doneness }: CardModel): Section => ({
-  heading: 'How you know',
+const HOW_DONE = ['when sliced', 'middle', 'off the heat at about', 'the authority says']
+const howDone = ({ doneness }: CardModel): Section => ({
+  heading: 'How done',
   blocks: table(
-    HOW_TO_KNOW,
+    HOW_DONE,
     doneness.map((row) => [row.word, row.middle, row.offHeat, row.authority]),
   ),
 })
 
-const byStage = ({ howToKnow }: CardModel): Section => ({
-  heading: 'By the thermometer, not the clock',
+const howYouKnow = ({ howToKnow }: CardModel): Section => ({
+  heading: 'How you know',
   blocks: table(
-    ['when', 'you know by', 'roughly'],
+    ['stage', 'by its temperature', 'roughly'],
     howToKnow.map(({ stage, know, roughly }) => [stage, know, roughly]),
   ),
 })
@@ -72,7 +72,7 @@ function otherSizes({ sizes }: CardModel): Section {
 function nutrition({ recipe }: CardModel): Section {
   const rows = recipe.nutrition.rows.map(({ name, amount, unit }) => [name, `${amount} ${unit}`])
   const notes = recipe.nutrition.note.flatMap(words)
-  return { heading: 'Nutrition', blocks: [...table(['in one serving', 'about'], rows), ...notes] }
+  return { heading: 'Per serving, an estimate', blocks: [...table(['', 'about'], rows), ...notes] }
 }
 
 const afterwards = ({ recipe, housekeeping }: CardModel): Section => ({
@@ -82,7 +82,7 @@ const afterwards = ({ recipe, housekeeping }: CardModel): Section => ({
 
 /** The card's parts in reading order, for Markdown and plain text alike; a part without contents is left out. */
 export const cardSections = (model: CardModel): Section[] =>
-  [top, needs, steps, howYouKnow, byStage, otherSizes, nutrition, afterwards]
+  [top, needs, steps, howDone, howYouKnow, otherSizes, nutrition, afterwards]
     .map((part) => part(model))
     .filter((section) => section.blocks.length > 0)
 

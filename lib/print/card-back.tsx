@@ -14,8 +14,8 @@ import {
 import { CardTable, type Column, type Row, tableHeight } from './card-table'
 
 const KNOW: readonly Column[] = [
-  { head: 'when', share: 0.16 },
-  { head: 'you know by', share: 0.52 },
+  { head: 'stage', share: 0.16 },
+  { head: 'by its temperature', share: 0.52 },
   { head: 'roughly', share: 0.32 },
 ]
 const knowRows = ({ howToKnow }: CardModel): Row[] =>
@@ -34,7 +34,7 @@ const sizeRows = ({ rows }: NonNullable<CardModel['sizes']>): Row[] =>
   }))
 
 const NUTRITION: readonly Column[] = [
-  { head: 'in one serving', share: 0.66 },
+  { head: '', share: 0.66 },
   { head: 'about', share: 0.34, figures: true },
 ]
 const nutritionRows = ({ recipe }: CardModel): Row[] =>
@@ -59,7 +59,7 @@ export function Back({ model, width, scale, first }: Omit<Side, 'code'> & { firs
       {model.howToKnow.length > 0 && (
         <View>
           <Heading scale={scale} first={first && !sizes}>
-            By the thermometer, not the clock
+            How you know
           </Heading>
           <CardTable columns={KNOW} rows={knowRows(model)} width={width} scale={scale} />
         </View>
@@ -68,7 +68,7 @@ export function Back({ model, width, scale, first }: Omit<Side, 'code'> & { firs
         <View style={{ width: left }}>
           {recipe.nutrition.rows.length > 0 && (
             <View>
-              <Heading scale={scale}>Nutrition</Heading>
+              <Heading scale={scale}>Per serving, an estimate</Heading>
               <CardTable columns={NUTRITION} rows={nutritionRows(model)} width={left} scale={scale} />
             </View>
           )}

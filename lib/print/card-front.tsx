@@ -54,7 +54,7 @@ export function Front(side: Side) {
             <Step key={line.no} line={line} scale={scale} />
           ))}
           <View wrap={false}>
-            <Heading scale={scale}>How you know</Heading>
+            <Heading scale={scale}>How done</Heading>
             <CardTable columns={DONENESS} rows={donenessRows(model)} width={right} scale={scale} />
           </View>
           <View style={{ marginTop: 3 * scale }}>

@@ -87,8 +87,8 @@ const Steps = ({ model }: { model: CardModel }) => (
 )
 
 const KNOW: readonly Column[] = [
-  { head: 'when', share: 0.18 },
-  { head: 'you know by', share: 0.5 },
+  { head: 'stage', share: 0.18 },
+  { head: 'by its temperature', share: 0.5 },
   { head: 'roughly', share: 0.32 },
 ]
 function Overleaf({ model }: { model: CardModel }) {
