@@ -10,6 +10,7 @@ const ACTIONS: readonly (readonly [SheetName, string])[] = [
   ['meal', 'Meal'],
   ['note', 'Note'],
   ['sound', 'Sound check'],
+  ['camera-clock', 'Camera clock'],
 ]
 
 /** What is told more seldom. */

@@ -1,4 +1,5 @@
 'use client'
+import { CameraClockSheet } from './camera-clock-sheet'
 import { FireSheet } from './fire-sheet'
 import { FoodSheet } from './food-sheet'
 import { HoldSheet } from './hold-sheet'
@@ -27,6 +28,7 @@ export type SheetName =
   | 'meal'
   | 'note'
   | 'sound'
+  | 'camera-clock'
 export interface SheetProps {
   readonly close: () => void
   readonly open: (sheet: SheetName) => void
@@ -46,6 +48,7 @@ const SHEETS: Readonly<Record<SheetName, (props: SheetProps) => React.ReactNode>
   meal: MealSheet,
   note: NoteSheet,
   sound: SoundSheet,
+  'camera-clock': CameraClockSheet,
 }
 
 /** What is open over the board. Loaded with it: a phone that is cut off cannot fetch a page it has not got. */
