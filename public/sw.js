@@ -6,6 +6,8 @@ const CACHE = 'emberslate-1'
 const PAGE = /^\/($|cards\/[^/]+$|shoots\/[^/]+\/(set(\/|$)|card(\/sheet)?$))/
 const FILE = /^\/(_next\/static\/|icons\/|manifest\.webmanifest$)/
 const IN_FILES = /\/_next\/static\/[^"'\\\s)]+/g
+/** As a script names what it fetches later: the rest of the board, a worker. */
+const IN_SCRIPTS = /static\/chunks\/[\w.~-]+\.js/g
 const MOST_FILES = 400
 /** A network that has not answered by then is as good as none. */
 const PATIENCE_MS = 4000
@@ -70,13 +72,22 @@ async function pageOf(event, request, pathname) {
   return Promise.race([asked.catch(() => kept), soon])
 }
 
-/** A page, and every file it names. */
+/** A page, every file it names, and what those fetch later. */
 async function keepPage(cache, pathname, response) {
   if (!response.ok || response.redirected) return
   const text = await response.clone().text()
   await cache.put(pathname, response)
-  await Promise.all([...new Set(text.match(IN_FILES) ?? [])].map((path) => keepPath(cache, path)))
+  const files = [...new Set(text.match(IN_FILES) ?? [])]
+  await Promise.all(files.map((path) => keepPath(cache, path)))
+  const later = await Promise.all(files.map((path) => laterOf(cache, path)))
+  await Promise.all([...new Set(later.flat())].map((path) => keepPath(cache, path)))
   await prune(cache)
+}
+
+async function laterOf(cache, path) {
+  const kept = path.endsWith('.js') ? await cache.match(path, { ignoreVary: true }) : null
+  const named = (await kept?.text())?.match(IN_SCRIPTS) ?? []
+  return named.map((file) => `/_next/${file}`)
 }
 
 async function keepPath(cache, path) {

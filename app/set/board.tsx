@@ -2,14 +2,13 @@
 import { type TouchEvent, useEffect, useRef, useState } from 'react'
 import { AlertBand } from './alert-band'
 import { CallsPage } from './calls-page'
-import { FoodPage } from './food-page'
-import { LinePage } from './line-page'
 import { LinkLine, LinkMark } from './link-line'
-import { LogPage } from './log-page'
 import { NextPage } from './next-page'
 import { useSet } from './set-context'
-import { OpenSheet, type SheetName } from './sheets'
+import { Sheet } from './sheet'
+import type { SheetName } from './sheets'
 import { useGround } from './use-ground'
+import { useRest } from './use-rest'
 import { WhoAmI } from './who-am-i'
 
 const PAGES = ['now', 'calls', 'line', 'food', 'log'] as const
@@ -21,6 +20,7 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
   const { me, now, clock, nameOf } = useSet()
   const [page, setPage] = useState<Page>('now')
   const [sheet, setSheet] = useState<SheetName | null>(null)
+  const rest = useRest()
   const { dusk, turn } = useGround()
   const swipe = usePaging(page, setPage, sheet === null)
   const close = () => setSheet(null)
@@ -45,11 +45,7 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
       ) : (
         <>
           <div className="pages" {...swipe}>
-            {page === 'now' && <NextPage open={setSheet} />}
-            {page === 'calls' && <CallsPage />}
-            {page === 'line' && <LinePage />}
-            {page === 'food' && <FoodPage act={() => setSheet('food')} />}
-            {page === 'log' && <LogPage />}
+            <Turned page={page} rest={rest} open={setSheet} />
           </div>
           <nav className="tabs" aria-label="Board">
             {PAGES.map((id) => (
@@ -65,11 +61,36 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
           </nav>
         </>
       )}
-      {sheet && <OpenSheet sheet={sheet} close={close} open={setSheet} />}
+      {sheet && rest && <rest.OpenSheet sheet={sheet} close={close} open={setSheet} />}
+      {sheet && !rest && (
+        <Sheet title="One moment" close={close}>
+          <OnItsWay />
+        </Sheet>
+      )}
       <AlertBand />
     </main>
   )
 }
+
+interface TurnedProps {
+  readonly page: Page
+  readonly rest: ReturnType<typeof useRest>
+  readonly open: (sheet: SheetName) => void
+}
+function Turned({ page, rest, open }: TurnedProps) {
+  if (page === 'now') return <NextPage open={open} />
+  if (page === 'calls') return <CallsPage />
+  if (!rest) return <OnItsWay />
+  if (page === 'line') return <rest.LinePage />
+  if (page === 'food') return <rest.FoodPage act={() => open('food')} />
+  return <rest.LogPage />
+}
+
+const OnItsWay = () => (
+  <p className="do" role="status">
+    This part of the board is on its way to this phone. It needs the network once.
+  </p>
+)
 
 const SWIPE_PX = 60
 /** What somebody writes or reads over the page: turning it would throw that away. */

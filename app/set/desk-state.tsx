@@ -1,7 +1,7 @@
 'use client'
 import { agoWords, countSpoken } from '@/lib/session/board-words'
 import { formatTemp } from '@/lib/units'
-import { useFoodClocks } from './food-page'
+import { useFoodClocks } from './food-line'
 import { sensorName } from './probes'
 import { useSet } from './set-context'
 

@@ -3,7 +3,7 @@ import { type Duty, dutiesOf, isOver, meanwhile, nextDuty } from '@/lib/session/
 import { countLead, doWords, NOT_TOLD, stateWords } from '@/lib/session/board-words'
 import { Answers } from './answers'
 import { Count } from './count'
-import { FoodLine } from './food-page'
+import { FoodLine } from './food-line'
 import { useSet } from './set-context'
 import type { SheetName } from './sheets'
 import { WaitLine } from './wait-line'

@@ -1,5 +1,6 @@
 'use client'
 import { useState } from 'react'
+import { photoName } from '@/lib/log/photo-name'
 import { FOOD_STATES } from '@/lib/plan/vocabulary'
 import { PhotoField, type Taken } from './photos/photo-field'
 import { usePhotos } from './photos/photos-here'
@@ -21,7 +22,7 @@ export function NoteSheet({ close }: SheetProps) {
   const save = async () => {
     if (text.trim() === '' && !taken) return setFault('Write the note first, or take a photograph.')
     try {
-      const photo = taken && photos ? await photos.add(taken) : null
+      const photo = taken && photos ? await photos.add({ name: photoName(taken, 'image/jpeg'), bytes: taken }) : null
       const about = { ...(shot && { shot }), ...(cook && { cook }), ...(state && { state }), ...(photo && { photo }) }
       log({ kind: 'note', text: text.trim() || 'Photograph', ...about }, 'Note kept.')
       close()

@@ -1,16 +1,15 @@
 import type { ReactNode } from 'react'
 import type { Problem } from '@/lib/refusals'
 import { NoLayout } from '../shoots/[shootId]/no-layout'
-import { ShootHead } from '../ui/shoot-head'
 import type { LiveSetProps } from './live-set'
 import { loadSet, type SetPage } from './load-set'
 
 export type LoadedSet = SetPage & { readonly ok: true }
-interface FrameProps {
+export interface FrameProps {
   readonly shootId: string
   readonly children: (live: LiveSetProps, set: LoadedSet) => ReactNode
 }
-const liveOf = (shootId: string, { opening, facts, units }: LoadedSet) => ({ shootId, opening, facts, units })
+export const liveOf = (shootId: string, { opening, facts, units }: LoadedSet) => ({ shootId, opening, facts, units })
 
 /** A screen of the set that fills the page; or why there is no day to show. */
 export async function SetScreen({ shootId, children }: FrameProps) {
@@ -23,17 +22,6 @@ export function NoDay({ title, problems }: { readonly title: string; readonly pr
     <main id="main" className="page">
       <h1>{title}</h1>
       <NoLayout problems={problems} />
-    </main>
-  )
-}
-
-/** A page of the set for a laptop, under the head that every page of a shoot has. */
-export async function SetDesk({ shootId, children }: FrameProps) {
-  const set = await loadSet(shootId)
-  return (
-    <main id="main" className="page">
-      <ShootHead open={set.open} units={set.units} page="set" />
-      {set.ok ? children(liveOf(shootId, set), set) : <NoLayout problems={set.problems} />}
     </main>
   )
 }

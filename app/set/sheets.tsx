@@ -51,7 +51,7 @@ const SHEETS: Readonly<Record<SheetName, (props: SheetProps) => React.ReactNode>
   'camera-clock': CameraClockSheet,
 }
 
-/** What is open over the board. Loaded with it: a phone that is cut off cannot fetch a page it has not got. */
+/** What is open over the board. */
 export function OpenSheet({ sheet, ...props }: SheetProps & { sheet: SheetName }) {
   const Open = SHEETS[sheet]
   return <Open {...props} />

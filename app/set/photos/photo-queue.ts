@@ -1,4 +1,3 @@
-import { photoName } from '@/lib/log/photo-name'
 import { backoffMs, type DeviceClock, Pause } from '../feed/device-clock'
 import type { PhotoStore, WaitingPhoto } from './photo-store'
 
@@ -45,8 +44,7 @@ export class PhotoQueue {
   }
 
   /** Its name, once it is safe on this phone. */
-  async add(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-    const photo = { name: photoName(bytes, 'image/jpeg'), bytes }
+  async add(photo: WaitingPhoto): Promise<string> {
     await (await this.#store).keep(photo)
     this.#change((all) => all.set(photo.name, photo))
     this.hurry()

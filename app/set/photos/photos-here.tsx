@@ -15,7 +15,7 @@ export interface Photos {
   /** Whether they outlive the page until they are sent. */
   readonly lasting: boolean
   /** Its name, once it is safe on this phone. */
-  readonly add: (bytes: Uint8Array<ArrayBuffer>) => Promise<string>
+  readonly add: (photo: WaitingPhoto) => Promise<string>
 }
 const Context = createContext<Photos | null>(null)
 /** Null where nothing is photographed: a day that is played. */
@@ -55,7 +55,7 @@ export function PhotosHere({ shootId, children }: { shootId: string; children: R
   const waiting = useSyncExternalStore(queue?.subscribe ?? never, queue?.waiting ?? nothing, nothing)
   const photos = useMemo(
     (): Photos | null =>
-      queue && { urlOf: (name) => `${path}/${name}`, waiting, lasting, add: (bytes) => queue.add(bytes) },
+      queue && { urlOf: (name) => `${path}/${name}`, waiting, lasting, add: (photo) => queue.add(photo) },
     [queue, path, waiting, lasting],
   )
   return <Context value={photos}>{children}</Context>

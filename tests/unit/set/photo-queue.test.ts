@@ -5,7 +5,7 @@ import { MemoryPhotos } from '../../../app/set/photos/photo-store'
 
 /** Waits end when the test says so. */
 const STILL: DeviceClock = { own: () => 0, after: () => () => {} }
-const picture = (last: number) => Uint8Array.of(0xff, 0xd8, 0xff, last)
+const picture = (last: number) => ({ name: `${last}.jpg`, bytes: Uint8Array.of(0xff, 0xd8, 0xff, last) })
 const settled = () => new Promise((resolve) => setTimeout(resolve, 0))
 
 describe('photographs on a phone', () => {

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import { LiveContinuity } from '../../../../set/photos/continuity'
-import { SetDesk } from '../../../../set/set-frame'
+import { SetDesk } from '../../../../set/set-desk-frame'
 import '../../../../set/set.css'
 
 export const metadata: Metadata = { title: 'Continuity' }

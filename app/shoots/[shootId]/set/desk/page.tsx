@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { cookSet } from '@/lib/session/adopted'
 import { LiveDesk } from '../../../../set/live-desk'
-import { SetDesk } from '../../../../set/set-frame'
+import { SetDesk } from '../../../../set/set-desk-frame'
 import '../../../../set/set.css'
 import '../../../../set/desk.css'
 

@@ -2,7 +2,7 @@ import type { Metadata } from 'next'
 import { headers } from 'next/headers'
 import { isSecure } from '@/lib/data/visitor'
 import { ReadingsDesk } from '../../../../set/readings/readings-desk'
-import { SetDesk } from '../../../../set/set-frame'
+import { SetDesk } from '../../../../set/set-desk-frame'
 import '../../../../set/set.css'
 import '../../../../set/readings/readings.css'
 
