@@ -112,13 +112,8 @@ function thawing(says: Keeping, massKg: number): Row | null {
   const lb = massKg / KG_PER_LB
   const fridge = says === 'thaw-fridge'
   const [low, high] = fridge ? [Math.floor(lb / 5) * DAY || DAY, Math.ceil(lb / 4) * DAY] : [lb * 1800, lb * 1800]
-  const days = [low, high].map((s) => Math.round(s / DAY))
   const words = fridge
-    ? days[0] === days[1]
-      ? days[0] === 1
-        ? 'a day'
-        : `${days[0]} days`
-      : `${days[0]} to ${days[1]} days`
+    ? daysWords(Math.round(low / DAY), Math.round(high / DAY))
     : `${Math.round(low / 1800) / 2} hours`
   return {
     source: 'fsis-big-thaw',
@@ -130,6 +125,11 @@ function thawing(says: Keeping, massKg: number): Row | null {
     mostly: 'near',
     mend: words,
   }
+}
+
+function daysWords(low: number, high: number): string {
+  if (low < high) return `${low} to ${high} days`
+  return low === 1 ? 'a day' : `${low} days`
 }
 
 function finding({ mostly, right, care, figure }: Row, claim: Claim): Check['finding'] {
