@@ -354,8 +354,10 @@ export class Cooker {
     const { chance } = this.member
     while (this.drift.length < knot + 2) {
       const last = this.drift.length - 1
-      const kicked = () => this.driftKeep * (this.drift[last] as number) + this.driftKick * chance.normal()
-      this.drift.push(chance.path ? chance.path(last + 1) : kicked())
+      const next = chance.path
+        ? chance.path(last + 1)
+        : this.driftKeep * (this.drift[last] as number) + this.driftKick * chance.normal()
+      this.drift.push(next)
     }
     const a = this.drift[knot] as number
     return a + (place - knot) * ((this.drift[knot + 1] as number) - a)

@@ -186,11 +186,17 @@ export function lidOpen({ cooker, nowS, airC, lid }: WatchInput, units: UnitSyst
   return undefined
 }
 
-/** A fire drifts by a dozen degrees within a quarter of an hour and comes back; one that dies falls on. */
+/**
+ * A fire drifts by a dozen degrees within a quarter of an hour and comes back; one that dies falls on, and below where it has
+ * stood: a cooker that always runs under its dial is not dying.
+ */
 const DYING_OVER_S = 2100
 const DYING_KPS = -20 / 3600
 const DYING_STEP_K = 1.5
-const DYING_BELOW_K = 15
+const DYING_BELOW_K = 20
+/** Where it stands counts once it has had so long to come there. */
+const STANDS_AFTER_S = 900
+const STANDS_LEAST = 5
 const DYING_PARTS = [0, 1, 2, 3] as const
 /** After a lid the air is not yet what the fire makes it. */
 const LID_BACK_S = 360
@@ -207,7 +213,9 @@ export function dying(
   const parts = DYING_PARTS.map((n) => middle(last.slice(Math.floor(n * quarter), Math.floor((n + 1) * quarter))))
   const [from, to] = [parts[0] as Celsius, parts[3] as Celsius]
   const falls = parts.every((part, n) => n === 0 || (parts[n - 1] as number) - part > DYING_STEP_K)
-  if (!falls || slopeKps(last) > DYING_KPS || to > aim.tempC - DYING_BELOW_K) return undefined
+  const stood = since(shut, aim.sinceS + STANDS_AFTER_S, nowS - DYING_OVER_S - 1)
+  const usualC = stood.length < STANDS_LEAST ? aim.tempC : middle(stood)
+  if (!falls || slopeKps(last) > DYING_KPS || to > usualC - DYING_BELOW_K) return undefined
   return {
     code: 'fire-dying',
     sentence: `The cooker has fallen from ${temp(from, units)} to ${temp(to, units)} in the last ${formatDuration(seconds(DYING_OVER_S))} and goes on falling: the fire is dying.`,

@@ -45,5 +45,5 @@ console.log(
 )
 /** Of each kind in each family; `npm run report -- 100` takes as many as the proof. */
 const TWINS_EACH = 2
-for (const table of await tablesInShards(1, Number(process.argv[2] ?? TWINS_EACH))) console.log(`\n${printed(table)}`)
+console.log(`\n${printed(await tablesInShards(1, Number(process.argv[2] ?? TWINS_EACH)))}`)
 console.log(`\nFor README:\n\n${headline().join('\n')}`)

@@ -9,7 +9,7 @@ const EACH = 100
 export async function proveFamily(family: Family, seed: number): Promise<Record<string, number>> {
   const [table] = await tablesInShards(seed, EACH, [family])
   if (!table) throw new Error(`no table of family ${family}`)
-  console.error(`${printed(table)}\n`)
+  console.error(`${printed([table])}\n`)
   if (table.misses.length > 0) throw new Error(table.misses.join('\n'))
   const figures: Record<string, number> = {
     twins: table.twins,

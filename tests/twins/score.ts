@@ -24,7 +24,6 @@ export interface Row {
   readonly sliceInside: boolean
   /** The same of a probe that is left in. */
   readonly sliceProbeErrorC: number
-  readonly tookMs: number
 }
 /** A forecast that never gets there, or a baseline that says nothing, is as far off as this. */
 const WORST_MIN = 60
@@ -42,9 +41,7 @@ export function scoreTwin(twin: Twin, seed: number): Row[] {
 }
 function scoreAt(twin: Twin, horizonMin: number, nowS: number, options: AssimilateOptions): Row {
   const readings = twin.readings.filter(({ t }) => t <= nowS)
-  const started = performance.now()
   const { forecast } = assimilate(twin.plan, { readings, nowS }, options)
-  const tookMs = performance.now() - started
   const pulls = sortedCopy(forecast.moments.pull ?? new Float64Array([Infinity]))
   const [low, high] = [quantileOf(pulls, 0.1), quantileOf(pulls, 0.9)]
   const core = samplesOf(readings, 'core')
@@ -62,7 +59,6 @@ function scoreAt(twin: Twin, horizonMin: number, nowS: number, options: Assimila
     sliceErrorC: quantileOf(slices, 0.5) - twin.sliceCoreC,
     sliceInside: quantileOf(slices, 0.1) <= twin.sliceCoreC && twin.sliceCoreC <= quantileOf(slices, 0.9),
     sliceProbeErrorC: medianOf(forecast.atSlice.probeC) - twin.sliceProbeC,
-    tookMs,
   }
 }
 export const preFireError = (twin: Twin, seed: number) =>
@@ -78,7 +74,6 @@ export interface Line {
   readonly sliceMaeC: number
   readonly sliceCoverage: number
   readonly sliceProbeMaeC: number
-  readonly ms: number
 }
 const mean = (xs: readonly number[]) => xs.reduce((sum, x) => sum + x, 0) / (xs.length || 1)
 export function linesOf(rows: readonly Row[], seen: boolean): Line[] {
@@ -97,7 +92,6 @@ export function linesOf(rows: readonly Row[], seen: boolean): Line[] {
         sliceMaeC: mean(at.map((row) => Math.abs(row.sliceErrorC))),
         sliceCoverage: mean(at.map((row) => (row.sliceInside ? 1 : 0))),
         sliceProbeMaeC: mean(at.map((row) => Math.abs(row.sliceProbeErrorC))),
-        ms: mean(at.map((row) => row.tookMs)),
       },
     ]
   })

@@ -88,28 +88,44 @@ export function missesOf(family: Family, line: Line): string[] {
   return misses
 }
 
-/** As lines of text. */
-export function printed(table: FamilyTable): string {
+/** As lines of text, all families in one table. */
+export function printed(tables: readonly FamilyTable[]): string {
   const two = (x: number) => x.toFixed(2)
-  const head =
-    'ahead min | twins | error min | best baseline | 80 % covers | width min | probe at slicing °C | core at slicing °C (covers) | ms'
-  const row = (line: Line, mark = '') =>
-    [
-      `${line.horizonMin}${mark}`,
-      line.count,
-      two(line.maeMin),
-      two(line.bestBaseline),
-      `${Math.round(100 * line.coverage)} %`,
-      two(line.widthMin),
-      two(line.sliceProbeMaeC),
-      `${two(line.sliceMaeC)} (${Math.round(100 * line.sliceCoverage)} %)`,
-      Math.round(line.ms),
-    ].join(' | ')
+  const row = (family: Family, line: Line, mark = '') => [
+    family,
+    `${line.horizonMin}${mark}`,
+    line.count,
+    two(line.maeMin),
+    two(line.bestBaseline),
+    `${Math.round(100 * line.coverage)} %`,
+    two(line.widthMin),
+    two(line.sliceProbeMaeC),
+    `${two(line.sliceMaeC)} (${Math.round(100 * line.sliceCoverage)} %)`,
+  ]
+  const rows = [
+    HEAD,
+    HEAD.map(() => '---'),
+    ...tables.flatMap(({ family, seen }) => seen.map((line) => row(family, line))),
+    ...tables.flatMap(({ family, unseen }) => unseen.map((line) => row(family, line, ' (no probe yet)'))),
+  ]
   return [
-    `Family ${table.family}, ${table.twins} twins; before the fire off by ${table.preFirePercent.toFixed(1)} % in the mean`,
-    head,
-    ...table.seen.map((line) => row(line)),
-    ...table.unseen.map((line) => row(line, ' (no probe yet)')),
-    ...table.misses.map((miss) => `misses: ${miss}`),
+    ...rows.map((cells) => `| ${cells.join(' | ')} |`),
+    '',
+    ...tables.map(
+      ({ family, twins, preFirePercent }) =>
+        `Family ${family}: ${twins} twins; before the fire off by ${preFirePercent.toFixed(1)} % in the mean.`,
+    ),
+    ...tables.flatMap(({ misses }) => misses.map((miss) => `misses: ${miss}`)),
   ].join('\n')
 }
+const HEAD = [
+  'Family',
+  'Ahead, min',
+  'Twins',
+  'Off by, min',
+  'Best baseline, min',
+  '80 % hold',
+  'Width, min',
+  'Probe at slicing, °C',
+  'Coldest point at slicing, °C (80 % hold)',
+]

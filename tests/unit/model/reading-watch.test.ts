@@ -58,6 +58,10 @@ describe('troubles that readings show', () => {
     expect(insideMeat(core).map(({ timeS }) => timeS / 60)).not.toContain(35)
     expect(insideMeat(core)).toHaveLength(52)
   })
+  it('a cooker that always runs under its dial is not dying when it drifts', () => {
+    const cooker = minutes(80, (m) => (m > 45 ? 132 - 0.36 * (m - 45) : 132))
+    expect(codes({ cooker, nowS: 80 * 60 })).not.toContain('fire-dying')
+  })
   it('an oven does not die for want of fuel', () => {
     const cooker = minutes(60, (m) => (m > 25 ? 150 - 1.2 * (m - 25) : 150))
     expect(codes({ cooker, burns: false })).toEqual(['cooker-off-plan'])
