@@ -266,7 +266,7 @@ describe('parseShoot: names', () => {
     ],
     ['/place/name', 'Garden 🔥', /^"🔥" \(U\+1F525\) is not in the printed letters/],
     ['/card/intro', 'α and β', /^"α" \(U\+03B1\)/],
-    ['/card/ingredients/0/much', '⅟ cup', /^"⅟" \(U\+2153\)/],
+    ['/card/ingredients/0/much', '⅟ cup', /^"⅟" \(U\+215F\)/],
     ['/shots/0/title', 'a\u200bb', /^The character U\+200B is not in the printed letters/],
   ])('a letter that the print lacks: %s = %s', (pointer, text, sentence) =>
     one(lambWith({ [pointer]: text }), pointer, sentence),
