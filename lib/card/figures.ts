@@ -4,6 +4,7 @@ import type { MomentId } from '../model/moment-ids'
 import { medianOf, spreadOf } from '../model/quantiles'
 import type { Claim, Figure } from './claim'
 import { coldestPeak } from './coldest'
+import { cookedMeatKg } from './yield'
 
 const figureOf = (samples: Float64Array): Figure => spreadOf(samples)
 const point = (value: number): Figure => ({ low: value, likely: value, high: value })
@@ -102,11 +103,8 @@ function restFigure(f: Forecast): Figure | null {
   return { ...found, high: Math.max(found.high, rest.max) }
 }
 
-function cookedMass(f: Forecast, boneShare: number): Figure {
-  const mass = f.cook.roast.mass
-  const off = figureOf(f.lossFrac.map((loss) => mass * (1 - loss) * (1 - boneShare)))
-  return off
-}
+const cookedMass = (f: Forecast, boneShare: number): Figure =>
+  figureOf(f.lossFrac.map((loss) => cookedMeatKg(f.cook.roast.mass, boneShare, loss)))
 /** Cooked meat on a plate, kg: 250 g is generous, 175 g the rule, 125 g one dish of several. Common practice, no source. */
 const PLATE_KG = { low: 0.25, likely: 0.175, high: 0.125 }
 function servesFigure(f: Forecast, boneShare: number): Figure {
