@@ -33,7 +33,7 @@ function logFile(name: string, ...lines: readonly string[]): string {
 }
 
 describe('card on the command line', { timeout: 60_000 }, () => {
-  it('prints claims with their findings and cautions, and writes one sheet', async () => {
+  it('prints claims with their findings and cautions, and writes one sheet of two sides', async () => {
     const pdf = path.join(folder, 'card.pdf')
     const { code, out, problems } = await card(DEMO, '--members', '64', '--paper', 'Letter', '--pdf', pdf)
     expect([code, problems]).toEqual([0, []])
@@ -41,7 +41,7 @@ describe('card on the command line', { timeout: 60_000 }, () => {
     expect(claims.length).toBeGreaterThan(8)
     for (const claim of claims) expect(FINDINGS).toContain(claim.finding)
     expect(cautions.map((c) => c.code)).toContain('carbon-monoxide')
-    expect(sheetsIn(readFileSync(pdf))).toBe(1)
+    expect(sheetsIn(readFileSync(pdf))).toBe(2)
   })
 
   it('tells a false sentence what is true', async () => {
