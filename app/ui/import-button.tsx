@@ -56,7 +56,7 @@ export function ImportButton() {
     const file = event.target.files?.[0]
     event.target.value = ''
     setSaid({ faults: [] })
-    if (file) void (file.name.endsWith('.zip') ? takeZip(file) : takeFile(file))
+    if (file) void (/\.zip$/i.test(file.name) ? takeZip(file) : takeFile(file))
   }
   return (
     <span>

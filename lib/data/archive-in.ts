@@ -3,7 +3,7 @@ import { createReadStream } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import type { Readable } from 'node:stream'
 import { type Entry, openPromise, type ZipFile } from 'yauzl'
-import type { z } from 'zod'
+import { z } from 'zod'
 import { LARGEST_PHOTO_BYTES, PHOTO_NAME, photoName, typeOfName } from '../log/photo-name'
 import { readEntry } from '../log/read-entry'
 import { parseShoot } from '../plan/parse'
@@ -64,38 +64,52 @@ async function take(zip: ZipFile, hash: string, copy: boolean): Promise<TakenIn>
   const entries = await entriesOf(zip)
   const texts = await readTexts(zip, entries)
   const id = copy ? hash.slice(0, 12) : texts.id
-  const here = await loadShoot(id)
-  if (here) {
-    if (copy || (await archiveHash(archiveOf(id))) === hash) return { id, became: 'known' }
-    const had = texts.versions.length
-    throw new BorderError('already-here', {
-      sentence: `This shoot is here already, as “${here.document.title}”, and is not as in the archive: here it is at version ${here.version}, there at ${had}. Take the archive in as a copy, or leave it.`,
-    })
-  }
+  const here = await takenBefore(id, texts, hash, copy)
+  if (here) return here
   // Photographs first and the versions last: until these stand in their journal there is no such shoot here.
   for (const entry of entries.values())
     if (entry.fileName.startsWith(PHOTOS))
       await keep(id, entry.fileName, await bytesOf(zip, entry, LARGEST_PHOTO_BYTES))
-  await inTurn(() => commit(id, texts))
-  return { id, became: 'kept' }
+  // Asked again in turn: the same archive may have been sent twice at once.
+  return inTurn(async () => (await takenBefore(id, texts, hash, copy)) ?? (await commit(id, texts)))
 }
 
-async function commit(shootId: string, { versions, lines, forecasts }: Texts): Promise<void> {
+async function takenBefore(id: string, texts: Texts, hash: string, copy: boolean): Promise<TakenIn | null> {
+  const here = await loadShoot(id)
+  if (!here) return null
+  if (copy || (await archiveHash(archiveOf(id))) === hash) return { id, became: 'known' }
+  const had = texts.versions.at(-1)?.version
+  throw new BorderError('already-here', {
+    sentence: `This shoot is here already, as “${here.document.title}”, and is not as in the archive: here it is at version ${here.version}, there at ${had}. Take the archive in as a copy, or leave it.`,
+  })
+}
+
+async function commit(shootId: string, { versions, lines, forecasts }: Texts): Promise<TakenIn> {
   const { prisma, folder } = await database()
   const full = versions.map((one) => ({ shootId, ...one }))
+  const takeBacks: (() => Promise<void>)[] = []
   try {
     await setLogAside(folder, shootId)
     await putForecasts(folder, shootId, forecasts)
-    if (lines.length > 0) await appendToLogJournal(folder, shootId, lines)
-    await appendToJournal(folder, shootId, full)
+    if (lines.length > 0) takeBacks.push(await appendToLogJournal(folder, shootId, lines))
+    takeBacks.push(await appendToJournal(folder, shootId, full))
   } catch (fault) {
     const why = fault instanceof Error ? fault.message : String(fault)
     throw new BorderError('disk-refused', {
       sentence: `The disk did not take the archive (${why}); there is no such shoot here yet. Free some room, then try again.`,
     })
   }
-  for (const version of full) await writeVersion(prisma, version)
-  if (lines.length > 0) await writeLines(prisma, shootId, lines)
+  try {
+    for (const version of full) await writeVersion(prisma, version)
+    if (lines.length > 0) await writeLines(prisma, shootId, lines)
+  } catch (fault) {
+    console.error(fault)
+    // Left in a journal, what the database does not take would stop every later start.
+    for (const takeBack of takeBacks.reverse()) await takeBack()
+    await prisma.shoot.deleteMany({ where: { id: shootId } })
+    throw refuse('The archive holds something that cannot be kept; nothing of it was taken in. Save it again.')
+  }
+  return { id: shootId, became: 'kept' }
 }
 
 async function entriesOf(zip: ZipFile): Promise<Map<string, Entry>> {
@@ -177,7 +191,15 @@ const jsonOf = (text: string): unknown => {
 const at = (pointer: string, problems: readonly Problem[]) =>
   problems.map((one) => ({ ...one, pointer: `${pointer}${one.pointer}` }))
 
+/** Whole numbers and times as the database holds them. */
+const MOST_COUNT = 2 ** 31 - 1
+const TIME = z.number().min(Date.parse('0000-01-01')).max(Date.parse('9999-12-31T23:59:59.999Z'))
 const VERSION = VERSION_LINE.omit({ shootId: true })
+  .extend({ version: z.number().int().min(1).max(MOST_COUNT), at: TIME })
+  // An undo of itself or of what is yet to come would never find the version that it shows.
+  .refine(({ version, undoOf }) => undoOf === undefined || (undoOf > 1 && undoOf < version))
+const KEPT_LINE = LOG_LINE.extend({ position: z.number().int().min(1).max(MOST_COUNT), received: TIME, sent: TIME })
+
 function versionOf(value: unknown, pointer: string): z.output<typeof VERSION> | readonly Problem[] {
   const line = VERSION.safeParse(value)
   if (!line.success) return [{ pointer, sentence: 'This line is no saved version of a shoot.' }]
@@ -185,7 +207,7 @@ function versionOf(value: unknown, pointer: string): z.output<typeof VERSION> | 
   return read.ok ? line.data : at(`${pointer}/document`, read.problems)
 }
 function lineOf(value: unknown, pointer: string): KeptLine | readonly Problem[] {
-  const line = LOG_LINE.safeParse(value)
+  const line = KEPT_LINE.safeParse(value)
   if (!line.success) return [{ pointer, sentence: 'This line is no line of a slate log.' }]
   const read = readEntry(line.data.document)
   return read.ok ? line.data : at(`${pointer}/document`, read.problems)

@@ -23,9 +23,10 @@ const PHOTO = Uint8Array.from(
 )
 const UPLOAD = 'upload-000001'
 let shoot = ''
+let folder = ''
 
 beforeEach(async () => {
-  freshFolder()
+  folder = freshFolder()
   const made = await createShoot(DOCUMENT, 'write-000001')
   shoot = made.ok ? made.value.id : ''
   await saveShoot(shoot, { ...DOCUMENT, title: 'Épaule, ½ rôtie' }, 'write-000002', 1)
@@ -95,20 +96,34 @@ describe('an archive', () => {
       [zip({ ...parts(), [`photos/${'0'.repeat(64)}.jpg`]: PHOTO }), /not the photograph/],
       [zip(parts({ title: 7 })), /title|text/i],
       [zip(parts({}, 2)), /twice/],
+      [zip(parts({}, 1, { undoOf: 2 })), /no saved version/],
+      [zip(parts({}, 1, { at: 1e300 })), /no saved version/],
+      [zip(parts({}, 1, { writeId: 'write\u0000' })), /cannot be kept/],
     ]
     for (const [bytes, said] of broken) {
       const fault = await faultOf(takeIn(bytes))
       expect(fault?.code).toBe('archive-invalid')
       expect(`${fault?.sentence} ${fault?.said?.sentence}`).toMatch(said)
     }
+    // Nothing of them is left that a later start would stumble over.
+    await closeAll()
+    await reopen(folder)
     expect(await loadShoot('another')).toBeUndefined()
+  })
+
+  it('sent twice at once is taken in once', async () => {
+    const file = Buffer.from(zipSync(parts()))
+    await addPiece(UPLOAD, 0, file)
+    const both = await Promise.all([takeArchive(UPLOAD, true), takeArchive(UPLOAD, true)])
+    expect(both.map(({ became }) => became).sort()).toEqual(['kept', 'known'])
+    expect(both[0]?.id).toBe(both[1]?.id)
   })
 })
 
 /** The parts of an archive made by hand. */
-function parts(change: object = {}, times = 1): Record<string, Uint8Array> {
+function parts(change: object = {}, times = 1, of: object = {}): Record<string, Uint8Array> {
   const text = (value: unknown) => new TextEncoder().encode(`${JSON.stringify(value)}\n`.repeat(times))
-  const line = { version: 1, writeId: 'write-000009', at: 1, document: { ...DOCUMENT, ...change } }
+  const line = { version: 1, writeId: 'write-000009', at: 1, document: { ...DOCUMENT, ...change }, ...of }
   return {
     'archive.json': new TextEncoder().encode('{"emberslateArchive":1,"id":"another"}'),
     'shoot.json': text(DOCUMENT),
