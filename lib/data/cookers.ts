@@ -6,6 +6,7 @@ import { z } from 'zod'
 import { COOKER_KINDS, type CookerKind } from '../model/cook'
 import type { CookerLesson } from '../model/memory'
 import { appendSynced } from './append-synced'
+import { BorderError } from './border-error'
 import { dataFolder } from './env'
 
 /** A cooker that somebody gave a name, with what its logged cooks have taught. */
@@ -55,7 +56,11 @@ export async function forgetCooker(id: string, forgotten: boolean, at: number): 
   await append(id, { at, forgotten })
   return true
 }
-const append = async (id: string, step: Step) => appendSynced(fileOf(id), [JSON.stringify(step)])
+const append = (id: string, step: Step) =>
+  appendSynced(fileOf(id), [JSON.stringify(step)]).catch((fault: Error) => {
+    const sentence = `The disk did not take it (${fault.message}); nothing was changed. Free some room, then try again.`
+    throw new BorderError('disk-refused', { sentence })
+  })
 
 export async function keptCookers(): Promise<readonly KeptCooker[]> {
   const names = await readdir(cookersFolder()).catch(() => [] as string[])
@@ -90,7 +95,8 @@ function folded(id: string, steps: readonly Step[]): KeptCooker | null {
       const { lesson } = step
       lessons.set(lesson.cook, lesson as CookerLesson)
     } else if (step.forgotten) {
-      forgotten = lessons
+      // Told twice at once, the second forgets nothing and leaves what can be had back.
+      if (lessons.size > 0) forgotten = lessons
       lessons = new Map()
     } else {
       lessons = new Map([...forgotten, ...lessons])

@@ -50,12 +50,7 @@ async function linesOf(shootId: string): Promise<readonly string[]> {
 }
 /** Every forecast that was applied since. */
 export async function forecastsSince(shootId: string, since: number): Promise<AppliedForecast[]> {
-  const { folder } = await database()
-  const text = await readFile(fileOf(folder, shootId), 'utf8').catch(() => '')
-  return text.split('\n').flatMap((line) => {
-    const read = line === '' ? undefined : readLine(line)
-    return read && read.at >= since ? [read] : []
-  })
+  return (await forecastsTold(shootId)).filter(({ at }) => at >= since)
 }
 
 /** The last whole line; one that a power cut left half written does not count. */

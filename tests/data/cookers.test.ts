@@ -43,6 +43,9 @@ describe('the register of cookers', () => {
     expect(await cooksOf()).toEqual([['b/hero']])
     expect(await forgetCooker(id, false, 6)).toBe(true)
     expect(await cooksOf()).toEqual([['a/hero', 'b/hero']])
+    await Promise.all([forgetCooker(id, true, 7), forgetCooker(id, true, 7)])
+    expect(await forgetCooker(id, false, 8)).toBe(true)
+    expect((await cooksOf())[0]).toHaveLength(2)
   })
   it('passes over a line that a power cut left half written, and knows no cooker by a strange id', async () => {
     const id = await keepLesson('The garden kettle', KETTLE, lesson('a/hero'), 1)
