@@ -48,7 +48,8 @@ export async function wrapModel(
   const { shoot } = open
   const played = await dayPlayedOf(open.id, shoot, which)
   if (!played || played.lines.length === 0) return null
-  const ended = instant(Math.max(...timesOf(played.lines).values()))
+  // One by one: a night of a logger's readings is more than a call takes as arguments.
+  const ended = instant([...timesOf(played.lines).values()].reduce((last, at) => Math.max(last, at), 0))
   const day = foldLog(merge(EMPTY_LOG, played.lines))
   if (Object.keys(day.marks).length === 0) return null
   const facts = factsOfBoard(shoot, forecastsBehind(shoot, layout), layout, units)

@@ -41,9 +41,11 @@ export function windowSentence(rows: readonly MomentRow[]): string {
   const fell =
     outside.length === 0
       ? 'Every moment fell inside its window'
-      : outside.length <= 3
-        ? `All but ${outside.join(', ')} fell inside the window`
-        : `${capital(numberWord(told.length - outside.length))} moments of ${numberWord(told.length)} fell inside the window`
+      : outside.length === told.length
+        ? 'No moment fell inside its window'
+        : outside.length <= 3
+          ? `All but ${outside.join(', ')} fell inside the window`
+          : `${capital(numberWord(told.length - outside.length))} moments of ${numberWord(told.length)} fell inside the window`
   const caught = rows.filter(({ onCamera }) => onCamera).length
-  return `${fell}. ${capital(numberWord(caught))} of ${numberWord(rows.length)} moments ${caught === 1 ? 'is' : 'are'} on camera.`
+  return `${fell}. ${caught === 0 ? 'None' : capital(numberWord(caught))} of ${numberWord(rows.length)} moments ${caught <= 1 ? 'is' : 'are'} on camera.`
 }

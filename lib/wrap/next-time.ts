@@ -80,12 +80,14 @@ function probe({ rows, readings, offS, sliceS }: NextTimeInput): string | null {
 }
 
 function gap({ readings, pullS }: NextTimeInput): string | null {
-  const times = readings.filter(({ sensor, t }) => sensor === 'core' && t <= (pullS ?? Infinity)).map(({ t }) => t)
+  const times = readings
+    .filter(({ sensor, t }) => sensor === 'core' && t >= 0 && t <= (pullS ?? Infinity))
+    .map(({ t }) => t)
   if (times.length === 0) return pullS === null ? null : 'Put a probe in: nothing was read in the meat before the pull.'
   const ends = pullS === null ? times : [...times, pullS]
   const gaps = ends.slice(1).map((t, i) => t - (ends[i] as number))
   const longest = Math.max(0, ...gaps)
-  return longest < GAP_S ? null : `Read the probe each ten minutes: ${minutesWord(seconds(longest))} went by without.`
+  return longest < GAP_S ? null : `Read the probe every ten minutes: ${minutesWord(seconds(longest))} went by without.`
 }
 
 /** What would have narrowed the window, of what was not measured this time. */

@@ -17,8 +17,9 @@ export interface PersonRow {
   /** Meals that were told of, and how much later than planned they began. */
   readonly meals: readonly { readonly begun: Instant; readonly off: Seconds }[]
   readonly mealsPlanned: number
-  /** Alerts that were theirs at the end, and those that went on to somebody else. */
+  /** Alerts that were theirs at the end, with and without an answer, and those that went on to somebody else. */
   readonly alerts: number
+  readonly unanswered: number
   readonly passedOn: number
 }
 export interface PeopleInput {
@@ -47,7 +48,8 @@ export const peopleRows = ({ shoot, day, calls, meals, alerts }: PeopleInput): r
       latest: late.length > 0 ? seconds(Math.max(...late)) : null,
       stood: seconds(own.reduce((sum, { stood }) => sum + (stood ?? 0), 0)),
       ...mealsOf(id, day, meals),
-      alerts: alerts.filter(({ owner }) => owner === id).length,
+      alerts: alerts.filter(({ owner, state }) => owner === id && state !== 'open').length,
+      unanswered: alerts.filter(({ owner, state }) => owner === id && state === 'open').length,
       passedOn: alerts.filter(({ owner, asked }) => owner !== id && asked.includes(id)).length,
     }
   })

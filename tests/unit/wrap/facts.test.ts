@@ -79,6 +79,8 @@ describe('forecast against fact', () => {
       'Within three minutes of what the board said at 12:52.',
     ])
     expect(windowSentence(rows)).toBe('All but first slice fell inside the window. One of eleven moments is on camera.')
+    const late = rows.map((one) => ({ ...one, fell: one.fell && ('after' as const), onCamera: false }))
+    expect(windowSentence(late)).toBe('No moment fell inside its window. None of eleven moments is on camera.')
   })
 })
 
@@ -113,13 +115,14 @@ describe('calls and people', () => {
       alerts: [
         { owner: 'cam-1', asked: ['presenter', 'cam-1'], state: 'done' },
         { owner: 'presenter', asked: ['presenter'], state: 'done' },
+        { owner: 'presenter', asked: ['presenter'], state: 'open' },
       ],
     })
     const of = (id: string) => people.find(({ person }) => person === id)
     expect(of('cam-1')).toMatchObject({ calls: 1, answered: 1, late: 0, stood: 18 * 60, alerts: 1, passedOn: 0 })
     expect(of('cam-1')?.meals).toEqual([{ begun: at(30), off: 15 * 60 }])
     expect(of('cam-2')).toMatchObject({ late: 1, latest: 120, meals: [], mealsPlanned: 1 })
-    expect(of('presenter')).toMatchObject({ calls: 1, answered: 0, alerts: 1, passedOn: 1 })
+    expect(of('presenter')).toMatchObject({ calls: 1, answered: 0, alerts: 1, unanswered: 1, passedOn: 1 })
     expect(of('stylist')).toMatchObject({ calls: 0, mealsPlanned: 0 })
   })
 })
@@ -137,7 +140,7 @@ describe('next time', () => {
   it('finds the longest time without a reading, and nothing to say of a well read cook', () => {
     const core = (min: number) => ({ t: minutes(min), sensor: 'core' as const, tempC: 40 as never })
     const read = (...min: number[]) => nextTime({ ...none, ...times, readings: min.map(core) })
-    expect(read(60, 95, 110, 130)).toEqual(['Read the probe each ten minutes: 35 minutes went by without.'])
+    expect(read(60, 95, 110, 130)).toEqual(['Read the probe every ten minutes: 35 minutes went by without.'])
     expect(read(90, 105, 130)).toEqual([])
   })
   it('says what is remembered of a cooker', () => {

@@ -73,7 +73,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
           ))}
         </tbody>
       </table>
-      <Figures rows={model.rows} zone={zone} board={board} />
+      <Figures rows={model.rows} zone={zone} board={board} cooks={cooks} />
     </section>
   )
 }
@@ -128,7 +128,13 @@ const Mark = ({ at, y, height, className }: { at: number; y: number; height: num
   <line className={className} x1={`${at}%`} x2={`${at}%`} y1={y} y2={y + height} />
 )
 
-function Figures({ rows, zone, board }: { rows: readonly MomentRow[]; zone: string; board: string | null }) {
+interface FiguresProps {
+  readonly rows: readonly MomentRow[]
+  readonly zone: string
+  readonly board: string | null
+  readonly cooks: number
+}
+function Figures({ rows, zone, board, cooks }: FiguresProps) {
   const clock = (at: Instant | null) => (at === null ? '' : formatClock(at, zone))
   const span = (one: Span | null) =>
     one === null || one.likely === null
@@ -155,7 +161,10 @@ function Figures({ rows, zone, board }: { rows: readonly MomentRow[]; zone: stri
           <tbody>
             {rows.map((row) => (
               <tr key={row.cook + row.moment}>
-                <th scope="row">{row.name}</th>
+                <th scope="row">
+                  {row.name}
+                  {cooks > 1 && ` ${row.cook}`}
+                </th>
                 <td className="win">{span(row.morning)}</td>
                 {board && <td className="win">{span(row.board)}</td>}
                 <td className="time">{clock(row.happened)}</td>

@@ -116,8 +116,9 @@ function mealWords({ meals, mealsPlanned }: PersonRow, clock: (at: Instant) => s
   const missing = mealsPlanned - meals.length
   return [...told, ...(missing > 0 ? [missing === 1 ? 'one not told of' : `${missing} not told of`] : [])].join('; ')
 }
-function alertWords({ alerts, passedOn }: PersonRow): string {
+function alertWords({ alerts, unanswered, passedOn }: PersonRow): string {
   const owned = alerts === 0 ? '' : `${alerts} seen to`
+  const silent = unanswered === 0 ? '' : `${unanswered} not answered`
   const passed = passedOn === 0 ? '' : `${passedOn} passed on`
-  return [owned, passed].filter((words) => words !== '').join(', ')
+  return [owned, silent, passed].filter((words) => words !== '').join(', ')
 }

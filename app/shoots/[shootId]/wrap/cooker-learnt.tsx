@@ -25,7 +25,7 @@ export function CookerLearnt({ name, shootId, cook, told, cookers, invented, uni
   const forgotten = alike.find(({ lessons, forgotten }) => lessons.length === 0 && forgotten > 0) ?? null
   return (
     <section aria-label={`What this cooker taught${name}`} className="mt-8">
-      <h2>What this cooker taught</h2>
+      <h2>What this cooker taught{name}</h2>
       {!told && <p className="mt-2">Nothing: no probe was read in the meat.</p>}
       {told && (
         <>
