@@ -106,9 +106,7 @@ export class LiveDay {
   async state(): Promise<ServerState | null> {
     await this.#told
     const day = await this.opened().catch(() => null)
-    if (!day) return null
-    await this.#session.open(this.#shootId, day.version, day.session)
-    return this.#session.state(nowMs())
+    return day && (await this.#openSession(day)) ? this.#session.state(nowMs()) : null
   }
   /** Hears what is told from now on; returns how to stop. */
   hear(listener: LiveListener): () => void {
@@ -170,10 +168,20 @@ export class LiveDay {
     this.#busy = false
   }
 
+  /** A day that cannot be lived again must keep neither the board from opening nor the forecast from coming. */
+  #openSession({ version, session }: OpenDay): Promise<boolean> {
+    return this.#session.open(this.#shootId, version, session).then(
+      () => true,
+      (fault) => {
+        console.error(fault)
+        return false
+      },
+    )
+  }
   async #forecast(): Promise<void> {
     await this.#told
     const day = await this.opened()
-    await this.#session.open(this.#shootId, day.version, day.session)
+    void this.#openSession(day)
     const now = nowMs()
     const { lines: _, ...before } = this.#last?.forecast ?? { lines: null }
     const asked = {

@@ -7,6 +7,7 @@ import { reduce } from '@/lib/session/reduce'
 import { openSession, type Session, type SessionEvent } from '@/lib/session/session'
 import type { SessionDay } from '@/lib/session/session-day'
 import { type Instant, instant } from '@/lib/units'
+import { stands } from '../set/feed/alerts-here'
 import type { Raised, ServerState } from '../set/set-feed'
 
 type Told = Omit<AppliedForecast, 'after'>
@@ -15,6 +16,9 @@ type Heard = { readonly at: number } & ({ readonly line: Line } | { readonly tol
 /** After a start the day is lived again from its journals, in steps so long, and no further back. */
 const LIVED_STEP_MS = 60_000
 const LIVED_MS = 18 * 3_600_000
+/** What is still open came up lately: in steps as fine as the day's own, so that each alert has the owner it had. */
+const FINE_STEP_MS = 5000
+const FINE_MS = 3_600_000
 /** After so many steps others have their turn. */
 const STEPS_AT_ONCE = 20
 const MOST_RAISED = 60
@@ -56,7 +60,7 @@ export class LiveSession {
     const session = this.#session
     if (!session) return null
     const { calls, alerts, load } = session
-    return { now, calls, alerts, load, raised: this.#raised.filter((one) => isOpen(session, one)) }
+    return { now, calls, alerts, load, raised: this.#raised.flatMap((one) => unseen(session, one)) }
   }
 
   async #relive(shootId: string, day: SessionDay): Promise<void> {
@@ -69,7 +73,7 @@ export class LiveSession {
     const told = kept.filter(({ id }) => !known.has(id)).map((step): Heard => ({ at: step.at, told: step }))
     const all = [...heard, ...told].sort((a, b) => a.at - b.at)
     const first = all.find(({ at }) => at >= since)?.at ?? now
-    for (let [at, i] = [first, 0]; at < now; at += LIVED_STEP_MS, i++) {
+    for (let [at, i] = [first, 0]; at < now; at += at < now - FINE_MS ? LIVED_STEP_MS : FINE_STEP_MS, i++) {
       const later = all.findIndex((one) => one.at > at)
       this.#live(all.splice(0, later < 0 ? all.length : later), instant(at))
       if (i % STEPS_AT_ONCE === 0) await new Promise((done) => setImmediate(done))
@@ -94,6 +98,8 @@ export class LiveSession {
   }
 }
 
-/** Nobody has seen to it yet. */
-const isOpen = ({ alerts, calls }: Session, { effect }: Raised): boolean =>
-  alerts[effect.call] ? alerts[effect.call]?.state === 'open' : calls[effect.call]?.state === effect.tone
+/** For those who have not yet seen to it: who answered on another phone is not told again. */
+function unseen(session: Session, one: Raised): Raised[] {
+  const to = one.effect.to.filter((person) => stands(session, one, person))
+  return to.length > 0 ? [{ ...one, effect: { ...one.effect, to } }] : []
+}

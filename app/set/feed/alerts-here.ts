@@ -71,7 +71,8 @@ export class AlertsHere {
 
 /** An answer is told by the clock of who gave it, right to a second or two. */
 const CLOCKS_MS = 2000
-function stands(session: Session, { effect, at }: Raised, person: string): boolean {
+/** This person has not yet seen to it, and it still needs them. */
+export function stands(session: Session, { effect, at }: Raised, person: string): boolean {
   const alert = session.alerts[effect.call]
   if (alert) return alert.state === 'open' && alert.owner === person
   const answers = (session.told.answers[effect.call] ?? []).filter((answer) => answer.person === person)
