@@ -54,10 +54,11 @@ const rolled = (before: CallNow): Step => ({ next: { ...before, state: 'roll' },
 /** A take that ran over the marked moment has caught it; none so long after has not. */
 function endOf(session: Session, call: SessionCall, { state }: CallNow): 'caught' | 'missed' | null {
   const at = markOf(session, call)
+  const takes = session.told.takes.filter(({ shot }) => shot === call.shot)
+  // Also where the take comes late, from a phone that was cut off.
+  if (at !== null && takes.some((take) => covers(take, at))) return 'caught'
   if (OVER.has(state)) return state as 'caught' | 'missed'
   if (at === null) return null
-  const takes = session.told.takes.filter(({ shot }) => shot === call.shot)
-  if (takes.some((take) => covers(take, at))) return 'caught'
   const rolling = takes.some((take) => take.rolling)
   return !rolling && session.now > at + (call.after + MISSED_AFTER_S) * 1000 ? 'missed' : null
 }

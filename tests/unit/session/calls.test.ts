@@ -75,6 +75,17 @@ describe('a call', () => {
     day.run(34.5, 34.5)
     expect(stateOf(day)).toBe('missed')
   })
+  it('counts as caught after all once its take comes from a phone that was cut off', () => {
+    const day = live()
+    day.forecast(0, forecastOf({ 'first-slice': 30 }, 1))
+    day.run(1, 30)
+    day.line(30, mark(30, 'first-slice'))
+    day.run(30, 35)
+    expect(stateOf(day)).toBe('missed')
+    day.line(36, take(29, { roll: 'start' }))
+    day.line(36, take(31, { roll: 'end' }))
+    expect(stateOf(day)).toBe('caught')
+  })
   it('that was dropped or caught by hand says nothing more', () => {
     const day = live()
     day.line(1, line(1, 'shot-state', { shot: 'first-cut', state: 'dropped' }))
