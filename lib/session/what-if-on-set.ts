@@ -1,4 +1,5 @@
 import type { DayState } from '../log/day-state'
+import { markKey } from '../log/mark-key'
 import type { MomentId } from '../model/moment-ids'
 import { momentName } from '../plan/moments'
 import type { Shoot } from '../plan/shoot'
@@ -20,11 +21,11 @@ const REST_BY_MIN = 10
 /** What can be asked of the cooks now, beside what they are set to. */
 export function whatIfsOnSet(
   sets: readonly CookSet[],
-  told: Pick<DayState, 'changes'>,
+  told: Pick<DayState, 'changes' | 'marks'>,
   units: UnitSystem,
 ): TriedOnSet[] {
   return sets.flatMap((set) => {
-    const { cook, core, cooker, rest } = setNow(set, told)
+    const { cook, core, cooker, rest } = stillOpen(setNow(set, told), told)
     const temp = (level: number) => formatTemp(celsius(level), units)
     const tried = (title: string, change: Omit<CookChange, 'cook'>): TriedOnSet => ({
       title: sets.length > 1 ? `${cook}: ${title}` : title,
@@ -45,6 +46,13 @@ export function whatIfsOnSet(
       ...(rest === null || rest <= minutes(REST_BY_MIN) ? [] : [restFor(rest / 60 - REST_BY_MIN, 'shorter')]),
     ]
   })
+}
+
+/** What is over cannot be done otherwise. */
+function stillOpen(set: CookSet, { marks }: Pick<DayState, 'marks'>): CookSet {
+  const isPast = (moment: MomentId) => marks[markKey(set.cook, moment)] !== undefined
+  const roasted = isPast('pull') ? { core: null, cooker: null } : {}
+  return { ...set, ...roasted, ...(isPast('first-slice') ? { core: null, cooker: null, rest: null } : {}) }
 }
 
 /** As an entry of the log says it. */
