@@ -4,7 +4,7 @@ import { rm } from 'node:fs/promises'
 import type { Readable } from 'node:stream'
 import { type Entry, openPromise, type ZipFile } from 'yauzl'
 import { z } from 'zod'
-import { LARGEST_PHOTO_BYTES, PHOTO_NAME, photoName, typeOfName } from '../log/photo-name'
+import { LARGEST_PHOTO_BYTES, PHOTO_NAME, photoName, photoTypeOf } from '../log/photo-name'
 import { readEntry } from '../log/read-entry'
 import { parseShoot } from '../plan/parse'
 import type { Problem } from '../refusals'
@@ -228,6 +228,8 @@ function disorder<T>(name: string, lines: readonly T[], count: keyof T, own: key
 
 async function keep(shootId: string, part: string, bytes: Buffer): Promise<void> {
   const name = part.slice(PHOTOS.length)
-  if (photoName(bytes, typeOfName(name)) !== name) throw refuse(`${part} is not the photograph that its name says.`)
+  const type = photoTypeOf(bytes)
+  if (type === null || photoName(bytes, type) !== name)
+    throw refuse(`${part} is not the photograph that its name says.`)
   await putPhoto(shootId, name, bytes)
 }
