@@ -11,7 +11,7 @@ function endRow(rows: readonly MomentRow[], cook: string): MomentRow | undefined
   return ENDS.map((end) => own.find(({ moment }) => moment === end)).find((row) => row !== undefined) ?? own.at(-1)
 }
 
-/** "Thirteen minutes later than planned this morning. Within four minutes of what the board said at 18:58." */
+/** "Thirteen minutes later than planned. Within four minutes of what the board said at 18:58." */
 export function headlines(
   rows: readonly MomentRow[],
   cook: string,
@@ -20,7 +20,7 @@ export function headlines(
 ): readonly string[] {
   const end = endRow(rows, cook)
   if (end?.offMorning == null) return []
-  const first = `${offWords(end.offMorning)} this morning.`
+  const first = `${offWords(end.offMorning)}.`
   const against = rows.filter((row) => row.cook === cook).flatMap(({ offBoard }) => offBoard ?? [])
   if (!board || against.length === 0) return [first]
   const worst = Math.max(...against.map((off) => Math.ceil(Math.abs(off) / 60)))

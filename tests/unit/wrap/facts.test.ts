@@ -75,7 +75,7 @@ describe('forecast against fact', () => {
   })
   it('says it in one headline and one sentence', () => {
     expect(headlines(rows, 'hero', board, 'UTC')).toEqual([
-      'Thirteen minutes later than planned this morning.',
+      'Thirteen minutes later than planned.',
       'Within three minutes of what the board said at 12:52.',
     ])
     expect(windowSentence(rows)).toBe('All but first slice fell inside the window. One of eleven moments is on camera.')

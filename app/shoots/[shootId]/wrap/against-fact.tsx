@@ -18,7 +18,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
             <rect className="morning" x="1" y="3" width="32" height="8" />
             <line className="mid" x1="17" x2="17" y1="0" y2="14" />
           </svg>
-          this morning
+          the plan
         </span>
         {board && (
           <span className="board">
@@ -47,7 +47,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
               <Ticks axis={axis} />
             </th>
             <th scope="col" className="text-right">
-              {board ? `against ${board}` : 'against this morning'}
+              {board ? `against ${board}` : 'against the plan'}
             </th>
             <th scope="col">takes</th>
           </tr>
@@ -151,10 +151,10 @@ function Figures({ rows, zone, board, cooks }: FiguresProps) {
           <thead>
             <tr>
               <th scope="col">moment</th>
-              <th scope="col">this morning: early · likely · late</th>
+              <th scope="col">the plan: early · likely · late</th>
               {board && <th scope="col">at {board}</th>}
               <th scope="col">happened</th>
-              <th scope="col">against this morning</th>
+              <th scope="col">against the plan</th>
               <th scope="col">its window</th>
             </tr>
           </thead>
