@@ -112,8 +112,9 @@ export function tryFilmed(
   const beyond =
     kind === 'cooker-temperature' ? filmed.roastHighC : kind === 'sear-temperature' ? filmed.searHighC : value
   const near = printed(value + (2 * random() - 1) * 0.8 * right)
-  // Print rounds: what it carries further off than the log's rule allows is not true any more.
-  const so = Math.abs(near - value) <= 0.85 * right ? near : printed(value)
+  // Print rounds, and readings stand some tenths beside what was so: what both carry further off than the log's rule
+  // allows is not true any more.
+  const so = Math.abs(near - value) <= 0.6 * right ? near : printed(value)
   const notSo = printed(Math.max(value, beyond) + (1.1 + 3 * random()) * care + grain)
   const check = (text: string, by: Filmed['facts'] = filmed.facts) =>
     checkSentence(text, { card, forecast, facts: by, step: 's', before: null }).filter((c) => c.kind === kind)
