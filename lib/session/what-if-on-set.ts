@@ -74,6 +74,7 @@ export const withTried = (told: DayState, { title, change }: TriedOnSet, now: In
     what: title,
     change,
   }
+  // Nobody logged it, so it has no id such as a device makes.
   return { ...told, changes: [...told.changes, { entry, at: now } as unknown as DayState['changes'][number]] }
 }
 

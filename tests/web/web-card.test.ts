@@ -29,6 +29,7 @@ const keptWhole = () =>
     async () => {
       const cache = await caches.open('emberslate-1')
       const count = (await cache.keys()).length
+      // Between two looks only the page itself remembers.
       const memory = window as unknown as { keptBefore?: number }
       const same = memory.keptBefore === count
       memory.keptBefore = count
