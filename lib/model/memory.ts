@@ -191,9 +191,11 @@ const inverse = ([a, b, c]: Two): Two => {
 const plus = (x: Two, y: Two, factor = 1): Two => [x[0] + factor * y[0], x[1] + factor * y[1], x[2] + factor * y[2]]
 const on = ([a, b, c]: Two, [x, y]: readonly [number, number]) => [a * x + b * y, b * x + c * y] as const
 
-/** What several cooks teach together; nothing of none. A cook that stands twice in the list counts once. */
+/** What several cooks teach together; nothing of none. A cook that stands twice in the list counts once, also under a copy of its shoot. */
 export function combineLessons(lessons: readonly CookerLesson[]): CookerMemory | undefined {
-  const each = [...new Map(lessons.map((lesson) => [`${lesson.date} ${lesson.cook}`, lesson])).values()]
+  const named = [...new Map(lessons.map((lesson) => [`${lesson.date} ${lesson.cook}`, lesson])).values()]
+  // To the last digit the same is the same day.
+  const each = [...new Map(named.map((one) => [`${one.date} ${one.level.mean} ${one.pace.mean}`, one])).values()]
   if (each.length === 0) return undefined
   const mean = (of: (lesson: CookerLesson) => number) => each.reduce((sum, l) => sum + of(l), 0) / each.length
   const before: Two = inverse([

@@ -48,6 +48,7 @@ describe('cooker memory', { timeout: 60_000 }, () => {
   it('cooks that agree make it surer, one listed twice does not, and none teach nothing', () => {
     const [one, again, two] = [[cool], [cool, cool], [cool, { ...cool, date: '2027-06-01' }]].map(combineLessons)
     expect(again).toEqual(one)
+    expect(combineLessons([cool, { ...cool, cook: 'copy/hero' }])).toEqual(one)
     expect(two?.level.sd).toBeLessThan(one?.level.sd as number)
     expect(one?.level.sd).toBeCloseTo(cool.level.sd)
     expect(one?.pace.mean).toBeCloseTo(cool.pace.mean)
