@@ -1,6 +1,6 @@
 'use client'
 import { useDeferredValue, useMemo, useState } from 'react'
-import { type Match, matchFault, type ReadFile, type Role, readFile, type Within } from '@/lib/log/logger-readings'
+import { type Match, matchFault, type Role, readFile, type Within } from '@/lib/log/logger-readings'
 import { guessShape, guessTime, guessUnit, type LoggerTable, type TableShape, tableOf } from '@/lib/log/logger-table'
 import { knownZone } from '@/lib/plan/clock'
 
@@ -9,50 +9,37 @@ export interface Asked {
   readonly shape: TableShape
   readonly match: Match
 }
-export interface LoggerFile {
-  readonly name: string
-  readonly table: LoggerTable
-  readonly asked: Asked
-  readonly fault: string | null
-  readonly read: ReadFile | null
-}
 
 /** Denser than this no forecast gains from. [estimate] */
 const ENOUGH_S = 30
 const DENSE = 3000
 
-export function useLoggerFile(shoot: { date: string; zone: string }, within: Within, usual: 'C' | 'F') {
-  const [file, setFile] = useState<{ name: string; text: string } | null>(null)
-  const [asked, setAsked] = useState<Asked | null>(null)
-  const shape = asked?.shape ?? null
-  const table = useMemo(() => (file && shape ? tableOf(file.text, shape) : null), [file, shape])
-  const match = useDeferredValue(asked?.match ?? null)
-  const fault = match && (matchFault(match) ?? zoneFault(match.zone))
-  const { from, to } = within
-  const read = useMemo(
-    () => (table && match && !fault ? readFile(table, match, { from, to }) : null),
-    [table, match, fault, from, to],
-  )
-  const open = (name: string, text: string) => {
+export function useLoggerFile(text: string, shoot: { date: string; zone: string }, within: Within, usual: 'C' | 'F') {
+  const [asked, setAsked] = useState<Asked>(() => {
     const shape = guessShape(text)
-    setFile({ name, text })
-    setAsked({ shape, match: guessMatch(tableOf(text, shape), shape, shoot) })
-  }
+    return { shape, match: guessMatch(tableOf(text, shape), shape, shoot) }
+  })
+  const { shape } = asked
+  const table = useMemo(() => tableOf(text, shape), [text, shape])
+  const match = useDeferredValue(asked.match)
+  const fault = matchFault(match) ?? zoneFault(match.zone)
+  const { from, to } = within
+  const read = useMemo(() => (fault ? null : readFile(table, match, { from, to })), [table, match, fault, from, to])
   return {
-    file: file && asked && table ? { name: file.name, table, asked, fault, read } : null,
-    open,
-    close: () => setFile(null),
+    table,
+    asked,
+    fault,
+    read,
     /** Laid out otherwise, the columns are others. */
     reshape: (change: Partial<TableShape>) => {
-      if (!file || !asked) return
       const shape = { ...asked.shape, ...change }
       const { decimal } = shape
       const decimalOnly = Object.keys(change).join() === 'decimal'
-      const match = decimalOnly ? { ...asked.match, decimal } : guessMatch(tableOf(file.text, shape), shape, shoot)
+      const match = decimalOnly ? { ...asked.match, decimal } : guessMatch(tableOf(text, shape), shape, shoot)
       setAsked({ shape, match })
     },
-    rematch: (change: Partial<Match>) => asked && setAsked({ ...asked, match: { ...asked.match, ...change } }),
-    unitOf: (column: number) => (table ? guessUnit(table, column, usual) : usual),
+    rematch: (change: Partial<Match>) => setAsked({ ...asked, match: { ...asked.match, ...change } }),
+    unitOf: (column: number) => guessUnit(table, column, usual),
   }
 }
 
