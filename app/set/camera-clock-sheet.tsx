@@ -1,21 +1,22 @@
 'use client'
 import { useState } from 'react'
-import { TIMECODE } from '@/lib/log/entry-words'
 import { Choice } from './choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
+import { NO_TIMECODE, typedTimecode } from './typed-timecode'
 
 /** What a camera's timecode is at a press: by it the edit finds every moment in the camera's clips. */
 export function CameraClockSheet({ close }: SheetProps) {
   const { facts, log } = useSet()
   const [camera, setCamera] = useState(facts.cameras[0] ?? 'A')
-  const [timecode, setTimecode] = useState('')
+  const [text, setText] = useState('')
   const [isTold, setIsTold] = useState(false)
-  const fault = isTold && !TIMECODE.test(timecode)
+  const timecode = typedTimecode(text)
+  const fault = isTold && timecode === null
   const say = () => {
     setIsTold(true)
-    if (!TIMECODE.test(timecode)) return
+    if (timecode === null) return
     log({ kind: 'camera-clock', camera, timecode }, `Camera ${camera}’s clock is logged.`)
     close()
   }
@@ -32,13 +33,13 @@ export function CameraClockSheet({ close }: SheetProps) {
       <label className="line">
         Timecode it is about to show
         <input
-          value={timecode}
+          value={text}
           inputMode="numeric"
           placeholder="16:05:12:10"
           aria-invalid={fault}
-          onChange={(event) => setTimecode(event.target.value)}
+          onChange={(event) => setText(event.target.value)}
         />
-        {fault && <span className="says">Write hours, minutes, seconds and frames, “16:05:12:10”.</span>}
+        {fault && <span className="says">{NO_TIMECODE}</span>}
       </label>
       <div className="foot">
         <div className="thumb">

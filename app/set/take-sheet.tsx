@@ -1,6 +1,5 @@
 'use client'
 import { useState } from 'react'
-import { TIMECODE } from '@/lib/log/entry-words'
 import { nextShot } from '@/lib/session/board-view'
 import { agoWords } from '@/lib/session/board-words'
 import { Choice } from './choice'
@@ -9,6 +8,7 @@ import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
 import { ShotPicker } from './shot-picker'
 import { nextTake, rollingOn, slateOf, takeDraft } from './take-draft'
+import { NO_TIMECODE, typedTimecode } from './typed-timecode'
 
 const VERDICTS = [
   ['good', 'Good'],
@@ -24,15 +24,16 @@ export function TakeSheet({ close }: SheetProps) {
   const [camera, setCamera] = useState(mine?.camera ?? facts.cameras[0] ?? 'A')
   const [slate, setSlate] = useState<string | null>(null)
   const [number, setNumber] = useState<number | null>(null)
-  const [timecode, setTimecode] = useState('')
+  const [text, setText] = useState('')
   const [note, setNote] = useState('')
   const rolling = shot === null ? null : rollingOn(session, shot, camera)
   const take = rolling?.take ?? number ?? nextTake(session, shot, camera)
   const board = rolling?.slate ?? slate ?? slateOf(facts, shot)
-  const fault = timecode !== '' && !TIMECODE.test(timecode)
+  const timecode = typedTimecode(text)
+  const fault = text !== '' && timecode === null
   const tell = (more: { roll?: 'start' | 'end'; verdict?: 'good' | 'no-good' | 'hold' }, said: string) => {
     if (fault) return
-    log(takeDraft(facts, shot, take, camera, { ...more, slate: board, timecode, note }), said)
+    log(takeDraft(facts, shot, take, camera, { ...more, slate: board, timecode: timecode ?? '', note }), said)
     setNumber(null)
     close()
   }
@@ -72,15 +73,15 @@ export function TakeSheet({ close }: SheetProps) {
         <label>
           Timecode
           <input
-            value={timecode}
+            value={text}
             inputMode="numeric"
             placeholder="16:05:12:10"
             aria-invalid={fault}
-            onChange={(event) => setTimecode(event.target.value)}
+            onChange={(event) => setText(event.target.value)}
           />
-          {fault && <span className="says">Write hours, minutes, seconds and frames, “16:05:12:10”.</span>}
+          {fault && <span className="says">{NO_TIMECODE}</span>}
         </label>
-        <button type="button" className="small-key" onClick={() => setTimecode(fromClock(now))}>
+        <button type="button" className="small-key" onClick={() => setText(fromClock(now))}>
           From the clock
         </button>
       </div>

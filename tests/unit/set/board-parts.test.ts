@@ -3,6 +3,7 @@ import { sameDay } from '../../../app/set/correct-sheet'
 import { flagSteps } from '../../../app/set/live-line-plan'
 import { logItems } from '../../../app/set/log-list'
 import { faultOf, NOTHING, press, tempDocument, typedTemp, typedText } from '../../../app/set/typed-temp'
+import { typedTimecode } from '../../../app/set/typed-timecode'
 import { celsius } from '../../../lib/units'
 import { at, line, reading } from '../log/lines'
 import { live } from '../session/made-up-day'
@@ -18,6 +19,15 @@ describe('parts of the set board', () => {
     expect(tempDocument(typed('4', '.', 'sign'), 'us')).toBe('-4 °F')
     expect([typedTemp(NOTHING, 'metric'), typedText(typed('4', 'wipe'))]).toEqual([null, ''])
     expect(faultOf(celsius(900), 'metric')).toBe('No probe reads 900 °C. Type one from −40 °C to 700 °C.')
+  })
+
+  it('takes a timecode by its digits alone, and none that no camera shows', () => {
+    expect(['16051210', ' 160512', '16:05:12;10'].map(typedTimecode)).toEqual([
+      '16:05:12:10',
+      '16:05:12',
+      '16:05:12;10',
+    ])
+    expect(['', '1605', '25:05:12:10', '16:65:12:10', '16057210'].map(typedTimecode)).toEqual(Array(5).fill(null))
   })
 
   it('puts a time right to the nearest point at which the clock shows it', () => {
