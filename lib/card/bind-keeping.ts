@@ -11,6 +11,7 @@ export type Keeping =
   | 'cool-5'
   | 'thaw-fridge'
   | 'thaw-water'
+  | 'thaw-warm'
   | 'from-frozen'
 
 const DAY_S = 86400
@@ -18,11 +19,19 @@ const THAW = /\b(?:thaw|thaws|thawed|thawing|defrost|defrosts|defrosted)\b/
 const FREEZE = /\b(?:freezer|freeze|freezes|frozen)\b/
 const OUT =
   /\b(?:out of the fridge|left out|leave|stand out|sit out|room temperature|chill|chilled|refrigerate|refrigerated|leftovers|what is left|into the fridge|in the fridge)\b/
+const WARM = /\b(?:room temperature|(?:left|leave it|stand|sit) out|on the counter|cool place|larder|pantry|cellar)\b/
+const COLD = /\b(?:fridge|refrigerat\w+|chill\w*|freez\w*|frozen|water)\b/
+/** Whatever else is done to it: what is nowhere said to be cold stands out. */
+const standsOut = (words: string) => {
+  const plainly = words.replaceAll('out of the fridge', 'left out')
+  return WARM.test(plainly) && !COLD.test(plainly)
+}
 /** Work on raw meat, of which the tables for leftovers say nothing. */
 const RAW = /\b(?:salt|salted|season|seasoned|marinate|marinated|brine|brined|cure|cured|uncovered)\b/
 
 /** A time that a storage word governs, read on the sentence in lower case; null where no table speaks of it. */
 export function keepingTime(words: string, q: Pick<Quantity, 'low' | 'high'>, levelC: number | null): Keeping | null {
+  if (standsOut(words)) return THAW.test(words) ? 'thaw-warm' : 'out'
   if (RAW.test(words)) return null
   if (THAW.test(words)) return /\bwater\b/.test(words) ? 'thaw-water' : 'thaw-fridge'
   if (/\bcool(?:s|ed)?\b/.test(words) && levelC !== null && levelC < 30) return levelC > 10 ? 'cool-21' : 'cool-5'

@@ -12,6 +12,7 @@ const UNBOUND: Record<string, string> = {
   degrees: 'Degrees of which scale? Write °C or °F.',
   storage: 'Neither plan nor model says how food is kept; the cautions do.',
   'how-often': 'The model reckons one turn; how often it is turned hardly moves the time.',
+  'free-from': 'Nobody here knows all that is in it, or what touched it; the card calls nothing free of an allergen.',
   aside: 'Work that the model does not reckon.',
   time: 'Nothing around it says which time is meant: warming up, roasting, searing, resting or all of it.',
   level: 'Nothing around it says which temperature is meant: the cooker, the pull, off the heat or when sliced.',

@@ -94,6 +94,16 @@ const FIXED: Partial<Record<Keeping, Row>> = {
     mostly: 'at-most',
     mend: '6 hours',
   },
+  'thaw-warm': {
+    source: 'fsis-big-thaw',
+    figure: point(0),
+    says: 'in a fridge or in cold water, never at room temperature',
+    why: 'The outside is warm for hours before the middle has thawed.',
+    right: -1,
+    care: -1,
+    mostly: 'at-most',
+    mend: '',
+  },
   'from-frozen': {
     source: 'fsis-big-thaw',
     figure: point(1.5),
@@ -139,6 +149,8 @@ function finding({ mostly, right, care, figure }: Row, claim: Claim): Check['fin
       : mostly === 'at-most'
         ? boundOf(claim.high, claim.low)
         : -boundOf(claim.low, claim.high)
+  // "At least" of the very limit is beyond it.
+  if (mostly === 'at-most' && !Number.isFinite(claim.high) && claim.low >= care) return 'contradicted'
   const [good, fair] = mostly === 'at-least' ? [-right, -care] : [right, care]
   return off <= good ? 'borne-out' : off <= fair ? 'borne-out-with-care' : 'contradicted'
 }
@@ -164,7 +176,7 @@ export function checkKeeping(claim: Claim, f: Forecast): Check {
     reason: row.why,
     by: 'table',
     source: row.source,
-    mend: found === 'contradicted' ? mended(claim, row.mend) : null,
+    mend: found === 'contradicted' && row.mend ? mended(claim, row.mend) : null,
     trueSentence: null,
   }
 }

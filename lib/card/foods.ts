@@ -93,6 +93,8 @@ export function foodNamed(words: string): Food | null {
 export const foodOf = ({ what, food }: { readonly what: string; readonly food?: string | undefined }): Food | null =>
   foodNamed(food ?? what)
 
-const NO_FOOD = /\b(?:charcoal|briquettes?|lump|wood|chips|chunks|foil|string|twine|skewers?|toothpicks?|paper|ice)\b/i
+/** "Tortilla chips", "ice cream" and "rice paper" are eaten. */
+const NO_FOOD =
+  /\b(?:charcoal|briquettes?|lumpwood|foil|twine|skewers?|toothpicks?)\b|\b(?:wood|smoking|oak|hickory|beech|alder|birch|applewood|cherrywood)(?: (?:chips|chunks|logs?|planks?))?$|\b(?:baking|parchment|greaseproof|waxed|butcher[’']?s?|kitchen) paper\b|\bstring$|^(?:crushed )?ice(?: cubes)?$/i
 /** Bought with it and not eaten. */
 export const isNoFood = (what: string) => NO_FOOD.test(what) && foodNamed(what) === null

@@ -36,6 +36,11 @@ const PHRASES: readonly (readonly [Phrase['kind'], string, RegExp])[] = [
   ['doneness', 'well-done', /\bwell[ -]done\b/gi],
   ['doneness', 'rare', /\b(?<!medium[ -])rare\b(?! (?:treat|breed|occasion|thing|chance))/gi],
   ['doneness', 'medium', /\bmedium\b(?![ -](?:rare|well|heat|fire|high|low|hot|sized?|eggs?|onions?|bowl|flame))/gi],
+  [
+    'unbound',
+    'free-from',
+    /\b(?:(?:gluten|wheat|dairy|lactose|milk|eggs?|nuts?|peanuts?|soya?|sesame|fish|shellfish|mustard|celery|allergens?)[ -]free|(?:free|contains no|without any)(?: (?:from|of|any))* (?:gluten|wheat|dairy|lactose|milk|eggs?|nuts?|peanuts?|soya?|sesame|fish|shellfish|mustard|celery|allergens?))\b/gi,
+  ],
   ['unbound', 'length-of-day', /\b(?:overnight|all (?:day|night|morning|afternoon|evening))\b/gi],
   [
     'unbound',

@@ -8,7 +8,7 @@ import { quoted } from './nearest'
 const LONGEST_ADDRESS = 400
 
 function isAddress(written: string): boolean {
-  if (written.length > LONGEST_ADDRESS || /[\s\p{C}]/u.test(written)) return false
+  if (written.length > LONGEST_ADDRESS || /[\s<>"\p{C}]/u.test(written)) return false
   const read = URL.canParse(written) ? new URL(written) : null
   // A password in it would be printed and scanned by everybody.
   return read !== null && /^https?:$/.test(read.protocol) && read.username === '' && read.password === ''

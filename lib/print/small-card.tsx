@@ -63,6 +63,7 @@ function Needs({ model, code }: { model: CardModel; code: QrDrawing | null }) {
           </Words>
         </View>
       ))}
+      {model.recipe.allergens !== '' && <Words style={{ ...set(SMALL), marginTop: 4 }}>{model.recipe.allergens}</Words>}
       {code !== null && at !== null && <Code code={code} at={at} words="The whole card." width={NEEDS} />}
     </View>
   )

@@ -118,6 +118,11 @@ describe('the rest of the recipe', () => {
     expect(recipeOf({ ingredients: [{ what: 'leg of lamb', much: '3.2 kg' }] }).allergens).toBe('')
     expect(JSON.stringify(recipeOf({}))).not.toMatch(/free from|free of/i)
   })
+  it('what is made for the roast, and food that is called chips or ice, is not passed over', () => {
+    const named = ['lamb rub', 'lamb, marinated in soy sauce', 'tortilla chips', 'ice cream', 'oak chips', 'boned lamb']
+    const { allergens } = recipeOf({ ingredients: named.map((what) => ({ what, much: '' })) })
+    expect(allergens).toBe(`Allergens not looked into: ${named.slice(0, 4).join(', ')}.`)
+  })
   it('kit comes from the plan and the author, and the author’s word on keeping is theirs', () => {
     const { kit, storage } = recipeOf({ kit: ['a drip tray'], storage: 'Cold, it makes a fine sandwich' })
     expect(kit).toEqual(expect.arrayContaining(['charcoal', 'a probe thermometer', 'long tongs', 'a drip tray']))

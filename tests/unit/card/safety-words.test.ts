@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { buildCard, checkCard } from '../../../lib/card/card'
 import { cautionsFor } from '../../../lib/card/cautions'
 import { checkSafety } from '../../../lib/card/check-safety'
+import { checkSentence } from '../../../lib/card/check-sentence'
 import type { Caution, Claim } from '../../../lib/card/claim'
 import { forecastCook } from '../../../lib/model/forecast-cook'
 import { toCookPlan } from '../../../lib/plan/cook-plan'
@@ -27,6 +28,26 @@ it('safety: a cook whose likely middle keeps the minimum is not called below it,
   const again = findings(claim?.trueSentence ?? '')
   expect(again.length).toBeGreaterThan(0)
   expect(again.map((one) => one.finding)).not.toContain('contradicted')
+})
+
+it('safety: what is nowhere said to be cold is judged as left out, however long; nothing is called free of an allergen unmarked', () => {
+  const card = { cook: 'x', animal: 'lamb', boneShare: 0, authority: 'US' } as const
+  const found = [
+    'Leave it at room temperature for 2 days.',
+    'Salt it and leave it at room temperature for 14 hours.',
+    'Thaw it at room temperature for a day.',
+    'Leave it out of the fridge for at least 2 hours.',
+    'Thaw it in the fridge for a day.',
+    'It is gluten-free.',
+  ].flatMap((said) => checkSentence(said, { card, forecast: madeUpForecast({}), step: 'x', before: null }))
+  expect(found.map(({ says, finding }) => `${says} ${finding}`)).toEqual([
+    'out contradicted',
+    'out contradicted',
+    'thaw-warm contradicted',
+    'out contradicted',
+    'thaw-fridge borne-out',
+    'free-from cannot-be-checked',
+  ])
 })
 
 /** The cautions of a shoot of one cook, by a forecast made up for it. */
