@@ -63,7 +63,13 @@ function beginOf(shoot: Calendar, day: DayState, clip: Clip, start: Frames, span
   const nearest = by.reduce((best, one) => (away(one) < away(best) ? one : best))
   const before = by.findLast(({ reading, from }) => reading.at <= from)
   const after = by.find(({ reading, from }) => reading.at > from)
-  if (!before || !after || Math.abs(before.from - after.from) > SAME_CLOCK_S * 1000) return nearest.from
+  if (
+    !before ||
+    !after ||
+    before.reading.at >= after.reading.at ||
+    Math.abs(before.from - after.from) > SAME_CLOCK_S * 1000
+  )
+    return nearest.from
   const share = (before.from - before.reading.at) / (after.reading.at - before.reading.at)
   return instant(before.from + share * (after.from - before.from))
 }
