@@ -1,12 +1,14 @@
 import type { Animal } from '../model/cuts'
 import { DONENESS_RANGES, type DonenessRange, donenessAt, wordsFor } from '../model/doneness'
+import { isPoultry } from '../model/dwell-table'
 import type { Forecast } from '../model/forecast'
+import { minimumFor } from '../model/minimums'
 import { spreadOf } from '../model/quantiles'
 import type { SourceId } from '../model/sources'
 import { celsius, formatTempBoth } from '../units'
 import type { Check, CheckContext } from './check'
 import type { Claim, Figure, FindingKind } from './claim'
-import { levelWords } from './wording'
+import { levelWords, minimumWords } from './wording'
 
 const SOURCE: SourceId = 'culinary-school-doneness'
 /** Nobody reads a thermometer finer. */
@@ -25,7 +27,7 @@ function judgeWord(range: DonenessRange, figure: Figure, known: boolean): Findin
  * A word of doneness against what a probe reads when sliced: that is how cooks' scales were read. Scales differ, so what
  * only some of them call so is with care. The filmed cook's reading outranks the model's.
  */
-export function checkDoneness(claim: Claim, f: Forecast, { animal, facts }: CheckContext): Check {
+export function checkDoneness(claim: Claim, f: Forecast, { animal, authority, facts }: CheckContext): Check {
   const model = spreadOf<number>(f.atSlice.probeC)
   const filmed = facts?.probeC['first-slice']
   const figure = filmed === undefined ? model : { low: filmed - 1, likely: filmed, high: filmed + 1 }
@@ -36,6 +38,11 @@ export function checkDoneness(claim: Claim, f: Forecast, { animal, facts }: Chec
       : `filmed: ${formatTempBoth(filmed)} in the middle when sliced; the model: ${levelWords(model)}`
   const base = { figure, found, by: 'table', source: SOURCE, mend: null, trueSentence: null } as const
   const words = wordsFor(animal)
+  if (range && isPoultry(animal) && range.word !== 'well-done') {
+    const minimum = minimumFor({ animal }, authority)
+    const reason = `No bird is served so: the authority’s minimum is ${minimumWords(minimum)}.`
+    return { ...base, finding: 'contradicted', reason, source: minimum.source }
+  }
   if (words.length === 0 || !range)
     return { ...base, finding: 'cannot-be-checked', reason: `Words of doneness are for red meat, not for ${animal}.` }
   const known = words.includes(range.word)

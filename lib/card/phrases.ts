@@ -23,7 +23,7 @@ const PHRASES: readonly (readonly [Phrase['kind'], string, RegExp])[] = [
   [
     'safety',
     'safe',
-    /\b(?:(?:perfectly|completely|entirely|quite) safe|safe to eat|pasteuri[sz]ed|(?:meets|above|over) the (?:food-safety )?authority[’']s minimum|fully cooked)\b/gi,
+    /\b(?:(?:perfectly|completely|entirely|quite) safe|safe to eat|pasteuri[sz]ed|(?:meets|above|over) the (?:food-safety )?authority[’']s minimum|fully cooked|safe (?:at|from|above)(?= \d+ ?(?:°|degrees|[CF]\b)))\b/gi,
   ],
   ['safety', 'below-minimum', /\bbelow the (?:food-safety )?authority[’']s minimum\b/gi],
   [

@@ -50,6 +50,17 @@ it('safety: what is nowhere said to be cold is judged as left out, however long;
   ])
 })
 
+it('safety: no bird is called rare or medium, nor safe at a level below its minimum', () => {
+  const card = { cook: 'x', animal: 'duck', boneShare: 0, authority: 'US' } as const
+  const found = ['Serve it medium-rare.', 'It is safe at 60 °C.'].flatMap((said) =>
+    checkSentence(said, { card, forecast: madeUpForecast({ cut: 'duck-whole' }), step: 'x', before: null }),
+  )
+  expect(found.map(({ kind, finding }) => `${kind} ${finding}`)).toEqual([
+    'doneness contradicted',
+    'safety contradicted',
+  ])
+})
+
 /** The cautions of a shoot of one cook, by a forecast made up for it. */
 function cautions(roast: Record<string, unknown>, made: Made) {
   const [plain] = loin.cooks
