@@ -36,6 +36,8 @@ export interface Card {
   readonly intro: CardStep
   /** "Serves 8.", empty where the author says nothing of it. */
   readonly serves: CardStep
+  /** The author's own note on keeping; empty without one. */
+  readonly storage: CardStep
   readonly timeLine: readonly DayPart[]
   readonly steps: readonly CardStep[]
   readonly recipe: RecipePart
@@ -85,6 +87,7 @@ export function buildCard(shoot: Shoot, forecasts: Forecasts): Card {
     title: authored('title', own.title, writtenTitle(forecast, cut)),
     intro: authored('intro', own.intro, writtenIntro(forecast)),
     serves: planStep('serves', servesText(own)),
+    storage: authored('storage', own.storage, ''),
     timeLine: timeLine(forecast),
     steps: mergeSteps(written, own.steps ?? []),
     recipe: recipePart(shoot, of, forecast),
@@ -106,7 +109,13 @@ const servesText = (own: Author) =>
   own.serves === undefined || /\bserves\b/i.test(own.intro ?? '') ? '' : `Serves ${own.serves}.`
 
 /** Every text of the card that makes claims, in reading order. */
-export const claimTexts = (card: Card): readonly CardStep[] => [card.title, card.serves, card.intro, ...card.steps]
+export const claimTexts = (card: Card): readonly CardStep[] => [
+  card.title,
+  card.serves,
+  card.intro,
+  ...card.steps,
+  card.storage,
+]
 
 /** What the check says of each claim on the card, in reading order, against the card's own cook and what its day's log says. */
 export function checkCard(card: Card, forecasts: Forecasts, facts: CookFacts | null = null): CheckedClaim[] {

@@ -26,6 +26,7 @@ export interface RecipePart {
   /** "Contains mustard."; empty where nothing is known to be in it. */
   readonly allergens: string
   readonly nutrition: Nutrition
+  /** The authority's advice; the author's own note is a claim of the card, and joins it where the check lets it print. */
   readonly storage: readonly string[]
   readonly kit: readonly string[]
 }
@@ -70,7 +71,7 @@ export function recipePart(shoot: Shoot, card: RecipeOf, f: Forecast): RecipePar
       serves: own.serves,
       beside,
     }),
-    storage: storageSentences(own.storage),
+    storage: storageSentences(''),
     kit: kitOf(f, own.kit),
   }
 }

@@ -9,7 +9,7 @@ const ADVICE: readonly string[] = [
   `Warm it up to ${both(165)}.`,
 ]
 /** The authority's advice, then the author's own word as theirs. */
-export function storageSentences(own: string | undefined): string[] {
-  const note = own?.trim()
+export function storageSentences(own: string): string[] {
+  const note = own.trim()
   return [...ADVICE, ...(note ? [`The author’s own note: ${/[.!?]$/.test(note) ? note : `${note}.`}`] : [])]
 }

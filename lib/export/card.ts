@@ -5,6 +5,7 @@ import { howToKnow, type KnowRow } from '../card/how-to-know'
 import { type CardSentence, printable, printableSteps, printedText } from '../card/printable-steps'
 import { type RecipePart, thickWords } from '../card/recipe-part'
 import type { SizeTable } from '../card/sizes'
+import { storageSentences } from '../card/storage'
 import type { DayPart } from '../card/time-line'
 import type { Forecast } from '../model/forecast'
 import { type CardTimes, cardTimes } from './card-times'
@@ -150,14 +151,15 @@ function servingsOf(printed: readonly CheckedClaim[]): number | null {
 }
 
 /** A number of servings that the check contradicts is not printed, so nothing is told for one of them. */
-function printedRecipe({ recipe }: Card, checked: readonly CheckedClaim[]): RecipePart {
+function printedRecipe(card: Card, checked: readonly CheckedClaim[]): RecipePart {
+  const recipe = { ...card.recipe, storage: storageSentences(textOf(card, checked, 'storage')) }
   const wrong = checked.some((c) => c.step === 'serves' && c.finding === 'contradicted')
   const note = 'Nutrition is not reckoned: the check contradicts how many it serves.'
   return wrong ? { ...recipe, serves: null, nutrition: { rows: [], note: [note] } } : recipe
 }
 
-/** A title or intro that the check contradicts does not print. */
-const textOf = (card: Card, checked: readonly CheckedClaim[], which: 'title' | 'serves' | 'intro') =>
+/** A title, intro or note on keeping that the check contradicts does not print. */
+const textOf = (card: Card, checked: readonly CheckedClaim[], which: 'title' | 'serves' | 'intro' | 'storage') =>
   printedText(printable(card[which], checked))
 
 const AFTERWARDS: readonly string[] = ['ash', 'probe-cross-contact', 'cooling', 'defer']

@@ -123,10 +123,9 @@ describe('the rest of the recipe', () => {
     const { allergens } = recipeOf({ ingredients: named.map((what) => ({ what, much: '' })) })
     expect(allergens).toBe(`Allergens not looked into: ${named.slice(0, 4).join(', ')}.`)
   })
-  it('kit comes from the plan and the author, and the author’s word on keeping is theirs', () => {
-    const { kit, storage } = recipeOf({ kit: ['a drip tray'], storage: 'Cold, it makes a fine sandwich' })
+  it('kit comes from the plan and the author', () => {
+    const { kit } = recipeOf({ kit: ['a drip tray'] })
     expect(kit).toEqual(expect.arrayContaining(['charcoal', 'a probe thermometer', 'long tongs', 'a drip tray']))
-    expect(storage.at(-1)).toBe('The author’s own note: Cold, it makes a fine sandwich.')
   })
   it('an allergen that is none is refused at its place', () => {
     const read = parseShoot({ ...lamb, card: { allergens: ['mustrad'] } })

@@ -25,6 +25,14 @@ const CARD = {
 const asRead = (value: unknown): unknown => JSON.parse(JSON.stringify(value))
 const whole = () => asRead(recipeJsonLd(modelOf(CARD, PUBLISHED), CHAPTERS)) as Record<string, unknown>
 
+describe('the author’s note on keeping', () => {
+  it('stands after the authority’s advice as theirs, and what a table contradicts does not print', () => {
+    const kept = (storage: string) => modelOf({ ...CARD, storage }).recipe.storage.slice(3)
+    expect(kept('Cold, it makes a fine sandwich')).toEqual(['The author’s own note: Cold, it makes a fine sandwich.'])
+    expect(kept('It keeps 10 days in the fridge. Slice it cold.')).toEqual(['The author’s own note: Slice it cold.'])
+  })
+})
+
 describe('the recipe as schema.org writes it', () => {
   it('holds only what the vocabulary knows, with and without what is published', () => {
     expect(faultsOf(whole())).toEqual([])

@@ -13,7 +13,7 @@ import { RecipeFields } from './recipe-fields'
 import { VerdictMark } from './verdict-mark'
 
 /** Title, servings and first line stand outside the steps; they are not printed against the check. */
-const isStep = (id: string) => !['title', 'serves', 'intro'].includes(id)
+const isStep = (id: string) => !['title', 'serves', 'intro', 'storage'].includes(id)
 
 type Override = { sentence: string; reason: string }
 type StepDocument = { id: string; text: string; override?: Override[] }
@@ -54,7 +54,11 @@ function allSteps({ steps, order }: CardDeskProps, document: ShootDocument): rea
     const before = placed.findIndex((step) => step.id === written[i - 1]?.id)
     placed.splice(before + 1, 0, emptyStep(id))
   }
-  return [...steps.filter((step) => !isStep(step.id)), ...placed]
+  return [
+    ...steps.filter((step) => !isStep(step.id) && step.id !== 'storage'),
+    ...placed,
+    ...steps.filter((step) => step.id === 'storage'),
+  ]
 }
 
 /** Where the words of a text stand in the document. */
@@ -114,7 +118,7 @@ export function CardDesk(props: CardDeskProps) {
   )
 }
 
-const NAMES: Record<string, string> = { title: 'Title', intro: 'First line' }
+const NAMES: Record<string, string> = { title: 'Title', intro: 'First line', storage: 'Keeping' }
 const nameOf = (id: string) =>
   NAMES[id] ?? (id.startsWith('own-') ? 'Your own' : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
 
