@@ -19,11 +19,7 @@ describe('a remembered cooker in the shoot file', () => {
     expect(writtenMemory(memory)).toMatchObject({ level: '−11.0 °C ± 3.0 °C', pace: '6.0 % ± 4.0 %', tie: 0.4 })
   })
   it.each([
-    [
-      'level',
-      '-11 °C',
-      '"-11 °C" is not a value with its spread. Write it with its spread, such as "−11 °C ± 3 °C".',
-    ],
+    ['level', '-11 °C', '"-11 °C" is not a value with its spread. Write it with its spread, such as "−11 °C ± 3 °C".'],
     [
       'level',
       '-90 °C ± 3 °C',
