@@ -89,6 +89,7 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
             value={filled.cooker}
             onChange={(cooker) => set({ cooker })}
             options={questions.cookers}
+            fault={fault('/cooker')}
           />
           <Field
             label="The meat is"

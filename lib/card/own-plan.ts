@@ -122,11 +122,7 @@ function says(basis: CardBasis, wish: Wish, own: OwnCook, day: Day): string[] {
   const half = day.meatOnMin === null ? null : clock(nearest(day.meatOnMin + ready.likely / 60))
   const climb = coldestClimb(f)
   return [
-    met
-      ? ''
-      : wish.goal.minimum
-        ? 'The minimum is not met in this cooker.'
-        : 'It cannot be brought nearer to what you ask for in this cooker.',
+    met ? '' : 'It cannot be brought nearer to what you ask for in this cooker.',
     `The middle comes to ${levelWords(sliced)} when sliced${word ? `, ${word.replace('-', ' ')} at the likeliest` : ''}.`,
     half
       ? `Half of such cooks can be sliced by ${half}, 19 in 20 by ${clock(wish.serveMin ?? 0)}. One that is ready sooner waits whole${climb}.`
@@ -149,7 +145,14 @@ export function ownPlan(basis: CardBasis, filled: Filled, forecastOf: ForecastOf
   const own = ownCook(basis, wish, forecastOf)
   const wrong = checkRoast(own.cook, '')
   if (wrong.length > 0) return { ok: false, problems: wrong.map(atField) }
+  if (wish.goal.minimum && !own.met) return { ok: false, problems: [BELOW_MINIMUM] }
   return { ok: true, value: planOf(basis, wish, own) }
+}
+/** No plan at all: nobody should be shown times that end below what they asked to keep. */
+const BELOW_MINIMUM: Problem = {
+  pointer: '/cooker',
+  sentence:
+    'In this cooker such a roast does not come to the authority’s minimum in 19 cooks of 20. Choose a hotter cooker or a thinner roast.',
 }
 const atField = ({ sentence }: Problem): Problem => ({ pointer: '/thickness', sentence })
 

@@ -100,6 +100,18 @@ describe('a reader’s own roast', () => {
       sentence: '60 °C is below the authority’s minimum for poultry. Write one from 74 °C / 165 °F to 97 °C / 207 °F.',
     })
   })
+  it('of poultry in a cooker too cool for the minimum is refused, not planned below it', () => {
+    const low = shootOf('turkey-oven')
+    const roast = low.cooks[0]?.stages.find((s) => s.do === 'roast')
+    if (roast?.do !== 'roast') throw new Error('no roast')
+    const cool: Shoot = {
+      ...low,
+      cooks: [{ ...(low.cooks[0] as Cook), stages: [{ ...roast, at: 72 as never, until: { core: 60 as never } }] }],
+    }
+    expect(refused(cool, { thickness: '13 cm' })).toMatchObject([
+      { pointer: '/cooker', sentence: expect.stringMatching(/minimum in 19 cooks of 20/) },
+    ])
+  })
   it.each([
     [{ thickness: '' }, '/thickness', /^A length is missing here/],
     [{ thickness: '11' }, '/thickness', /^11 what\? Write "11 cm"/],
