@@ -1,5 +1,6 @@
 'use client'
 import { allDuties, type Duty, isLapsed, isOver } from '@/lib/session/board-view'
+import { answersTo } from '@/lib/session/calls'
 import { DeskAlerts, DeskFood, DeskProbes } from './desk-state'
 import { LinkLine } from './link-line'
 import { LiveLine } from './live-line'
@@ -57,7 +58,7 @@ function Calls({ duties }: { duties: readonly Duty[] }) {
   const { session, clock, now, nameOf } = useSet()
   const answers = (duty: Duty) =>
     duty.people.map((id) => {
-      const said = session.told.answers[duty.id]?.findLast(({ person }) => person === id)?.answer
+      const said = answersTo(session, duty.id).findLast(({ person }) => person === id)?.answer
       return said ? `${nameOf(id)} (${said.replace('-', ' ')})` : nameOf(id)
     })
   return (

@@ -3,7 +3,7 @@ import { markKey } from '../log/mark-key'
 import type { MomentId } from '../model/moment-ids'
 import { type Celsius, type Instant, instant, later, type Seconds, seconds } from '../units'
 import type { BoardFacts, BoardShot, BoardSpan, Span95 } from './board-facts'
-import { callNow } from './calls'
+import { answersTo, callNow } from './calls'
 import { earlyOf, expectedOf, type Session } from './session'
 import type { SessionCall } from './session-day'
 
@@ -150,8 +150,8 @@ function placeOf(facts: BoardFacts, id: string, person: string | null) {
   }
 }
 
-const answerOf = ({ told }: Session, call: string, person: string | null) =>
-  told.answers[call]?.findLast((one) => one.person === person && person !== null)?.answer ?? null
+const answerOf = (session: Session, call: string, person: string | null) =>
+  answersTo(session, call).findLast((one) => one.person === person && person !== null)?.answer ?? null
 
 const NO_CALL = { moment: null, standby: null, why: null, trigger: null, follows: null, roll: null } as const
 

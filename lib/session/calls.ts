@@ -1,5 +1,5 @@
 import { RULES } from '../day/rules'
-import type { Take } from '../log/day-state'
+import type { Answer, Take } from '../log/day-state'
 import { markKey } from '../log/mark-key'
 import { type Celsius, celsius, formatTemp, type Instant, instant, later, minutes, seconds } from '../units'
 import { type CallNow, type Effect, earlyOf, expectedOf, type Session } from './session'
@@ -22,6 +22,13 @@ export const callNow = (session: Session, call: SessionCall): CallNow =>
 
 const markOf = ({ told }: Session, { cook, moment }: Pick<SessionCall, 'cook' | 'moment'>) =>
   told.marks[markKey(cook, moment)]?.at ?? null
+/** What was answered to a call or alert; to a call that was dropped and taken back, only what was answered since. */
+export function answersTo(session: Session, id: string): readonly Answer[] {
+  const answers = session.told.answers[id] ?? []
+  const since = session.calls[id]?.again?.since
+  return since === undefined ? answers : answers.filter(({ at }) => at >= since)
+}
+
 /** When it happened, or is likely to. */
 export const momentAt = (session: Session, call: SessionCall): Instant | null =>
   markOf(session, call) ?? expectedOf(session, call.cook, call.moment)?.likely ?? null
@@ -37,7 +44,7 @@ type Step = { readonly next: CallNow; readonly effects: readonly Effect[] }
 /** What becomes of a call now: it moves, is called, rolls, and ends. */
 export function stepCall(session: Session, call: SessionCall, event: string): Step {
   const logged = session.told.shots[call.shot]?.state
-  const before = notDropped(callNow(session, call), logged)
+  const before = notDropped(callNow(session, call), logged, session.now)
   if (logged && OVER.has(logged)) return { next: { ...before, state: logged }, effects: [] }
   const ended = endOf(session, call, before)
   if (ended) return { next: { ...before, state: ended }, effects: [] }
@@ -47,8 +54,11 @@ export function stepCall(session: Session, call: SessionCall, event: string): St
   return { next: before, effects: [] }
 }
 /** Only the log drops a shot, and what it takes back is called as if it never had. */
-const notDropped = (call: CallNow, logged: CallNow['state'] | undefined): CallNow =>
-  call.state === 'dropped' && logged !== 'dropped' ? { ...call, state: 'ahead', called: null, why: null } : call
+function notDropped(call: CallNow, logged: CallNow['state'] | undefined, now: Instant): CallNow {
+  if (call.state !== 'dropped' || logged === 'dropped') return call
+  const again = { times: (call.again?.times ?? 0) + 1, since: now }
+  return { ...call, state: 'ahead', called: null, why: null, again }
+}
 const rolled = (before: CallNow): Step => ({ next: { ...before, state: 'roll' }, effects: [] })
 
 /** A take that ran over the marked moment has caught it; none so long after has not. */
@@ -72,7 +82,7 @@ function whileAhead(session: Session, call: SessionCall, before: CallNow, event:
   const deadline =
     at === null ? later(session.now, seconds(call.release + call.setup)) : later(at, seconds(-call.before))
   const action = `Stand by for "${call.title}": ${why}.`
-  const alert = alertPeople(session, call, { event, tone: 'standby', action, deadline })
+  const alert = alertPeople(session, call, { event, tone: 'standby', action, deadline, again: before.again })
   return { next: { ...before, state: 'standby', called: session.now, why }, effects: alert }
 }
 
@@ -127,7 +137,7 @@ function whileStanding(session: Session, call: SessionCall, before: CallNow, eve
   const deadline = instant(Math.max(at, session.now))
   return {
     next: { ...before, state: 'roll' },
-    effects: alertPeople(session, call, { event, tone: 'roll', action, deadline }),
+    effects: alertPeople(session, call, { event, tone: 'roll', action, deadline, again: before.again }),
   }
 }
 
@@ -136,14 +146,15 @@ type Said = {
   readonly tone: 'standby' | 'roll'
   readonly action: string
   readonly deadline: Instant
+  readonly again: CallNow['again']
 }
 /** To everybody who is called; where all of them are in shot, somebody off camera owns it and fetches them. */
-function alertPeople(session: Session, call: SessionCall, { event, tone, action, deadline }: Said): Effect[] {
+function alertPeople(session: Session, call: SessionCall, { event, tone, action, deadline, again }: Said): Effect[] {
   const seen = inShot(session)
   const owner = call.people.find((id) => !seen.has(id)) ?? ownerFor(session, []) ?? call.people[0]
   if (owner === undefined) return []
   const to = call.people.includes(owner) ? call.people : [...call.people, owner]
-  const key = `${tone}/${call.id}`
+  const key = `${tone}/${call.id}${again ? `/again-${again.times}` : ''}`
   return [
     { do: 'sound-alert', key, event, tone, owner, to, channels: channelsNow(session), action, deadline, call: call.id },
   ]

@@ -1,7 +1,7 @@
 import { markKey } from '../log/mark-key'
 import type { MomentId } from '../model/moment-ids'
 import { type Instant, instant, later, minutes } from '../units'
-import { callNow, hottestCore, momentAt } from './calls'
+import { answersTo, callNow, hottestCore, momentAt } from './calls'
 import { foodClock } from './food-clock'
 import { earlyOf, expectedOf, type Session } from './session'
 import type { SessionCook } from './session-day'
@@ -177,9 +177,9 @@ function meals(session: Session): Need[] {
 /** Who was called and does not say that they come is fetched. */
 function unanswered(session: Session): Need[] {
   return session.day.calls.flatMap((call): Need[] => {
-    const { state, called } = callNow(session, call)
+    const { state, called, again } = callNow(session, call)
     if (state !== 'standby' || called === null) return []
-    const answers = session.told.answers[call.id] ?? []
+    const answers = answersTo(session, call.id)
     const silent = call.people.filter(
       (id) => !answers.some(({ person, answer }) => person === id && answer !== 'cannot'),
     )
@@ -195,6 +195,7 @@ function unanswered(session: Session): Need[] {
     const action = cannot
       ? `Find a stand-in for ${personName(session, cannot.person ?? '')} in "${call.title}".`
       : `Fetch ${silent.map((id) => personName(session, id)).join(', ')} for "${call.title}".`
-    return [{ id: `unanswered/${call.id}`, due, deadline, roles: PRODUCER, action, urgent: false }]
+    const id = `unanswered/${call.id}${again ? `/again-${again.times}` : ''}`
+    return [{ id, due, deadline, roles: PRODUCER, action, urgent: false }]
   })
 }

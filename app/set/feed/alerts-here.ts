@@ -1,3 +1,4 @@
+import { answersTo } from '@/lib/session/calls'
 import type { Effect, Session } from '@/lib/session/session'
 import type { Raised, SoundAlert } from '../set-feed'
 
@@ -75,7 +76,7 @@ const CLOCKS_MS = 2000
 export function stands(session: Session, { effect, at }: Raised, person: string): boolean {
   const alert = session.alerts[effect.call]
   if (alert) return alert.state === 'open' && alert.owner === person
-  const answers = (session.told.answers[effect.call] ?? []).filter((answer) => answer.person === person)
+  const answers = answersTo(session, effect.call).filter((answer) => answer.person === person)
   // Who said that they come has not yet said that they roll.
   if (answers.some((answer) => effect.tone === 'standby' || answer.at > at - CLOCKS_MS)) return false
   return session.calls[effect.call]?.state === effect.tone && !rollsAlready(session, effect.call)

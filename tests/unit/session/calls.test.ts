@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { answersTo } from '../../../lib/session/calls'
 import { celsius, minutes } from '../../../lib/units'
 import { at, line, mark, reading } from '../log/lines'
 import { call, forecastOf, live, sessionDayWith, sounds, toldOf } from './made-up-day'
@@ -92,6 +93,19 @@ describe('a call', () => {
     day.forecast(2, forecastOf({ 'first-slice': 20 }))
     expect(toldOf(day.run(2, 25)).filter((one) => one.includes('first-cut'))).toEqual([])
     expect(stateOf(day)).toBe('dropped')
+  })
+  it('that was dropped while people stood by, and is taken back, calls and asks them anew', () => {
+    const day = live()
+    day.forecast(0, forecastOf({ 'first-slice': 100 }, 5))
+    day.run(68, 68)
+    day.line(69, line(69, 'call-answer', { call: 'call-first-cut', answer: 'coming' }, { person: 'cam-1' }))
+    day.line(70, line(70, 'shot-state', { shot: 'first-cut', state: 'dropped' }))
+    day.run(70.5, 71)
+    expect(toldOf(day.line(72, line(72, 'shot-state', { shot: 'first-cut', state: 'ahead' })))).toEqual([
+      'standby call-first-cut -> cam-1',
+    ])
+    expect(answersTo(day.session(), 'call-first-cut')).toEqual([])
+    expect(sounds(day.all).map(({ key }) => key)).toEqual(['standby/call-first-cut', 'standby/call-first-cut/again-1'])
   })
   it('can be called by hand before its time', () => {
     const day = live()
