@@ -8,6 +8,7 @@ import { channelsNow, inShot, ownerFor } from './who'
 
 /** A moment whose take nobody has logged so long after is missed. [estimate] */
 const MISSED_AFTER_S = 120
+const HAPPENING = 'it is happening'
 const OVER: ReadonlySet<string> = new Set(['caught', 'missed', 'dropped'])
 
 export const callNow = (session: Session, call: SessionCall): CallNow =>
@@ -44,7 +45,7 @@ type Step = { readonly next: CallNow; readonly effects: readonly Effect[] }
 /** What becomes of a call now: it moves, is called, rolls, and ends. */
 export function stepCall(session: Session, call: SessionCall, event: string): Step {
   const logged = session.told.shots[call.shot]?.state
-  const before = notDropped(callNow(session, call), logged, session.now)
+  const before = stillOver(session, call, logged)
   if (logged && OVER.has(logged)) return { next: { ...before, state: logged }, effects: [] }
   const ended = endOf(session, call, before)
   if (ended) return { next: { ...before, state: ended }, effects: [] }
@@ -53,11 +54,14 @@ export function stepCall(session: Session, call: SessionCall, event: string): St
     return logged === 'roll' ? rolled(before) : whileStanding(session, call, before, event)
   return { next: before, effects: [] }
 }
-/** Only the log drops a shot, and what it takes back is called as if it never had. */
-function notDropped(call: CallNow, logged: CallNow['state'] | undefined, now: Instant): CallNow {
-  if (call.state !== 'dropped' || logged === 'dropped') return call
-  const again = { times: (call.again?.times ?? 0) + 1, since: now }
-  return { ...call, state: 'ahead', called: null, why: null, again }
+/** Only the log ends a call, by its shot or by a mark; what it takes back is called as if it never had. */
+function stillOver(session: Session, call: SessionCall, logged: CallNow['state'] | undefined): CallNow {
+  const before = callNow(session, call)
+  const marked = before.state !== 'dropped' && markOf(session, call) !== null
+  const hangs = OVER.has(before.state) ? before.state !== logged : before.why === HAPPENING
+  if (!hangs || marked) return before
+  const again = { times: (before.again?.times ?? 0) + 1, since: session.now }
+  return { ...before, state: 'ahead', called: null, why: null, again }
 }
 const rolled = (before: CallNow): Step => ({ next: { ...before, state: 'roll' }, effects: [] })
 
@@ -67,8 +71,8 @@ function endOf(session: Session, call: SessionCall, { state }: CallNow): 'caught
   const takes = session.told.takes.filter(({ shot }) => shot === call.shot)
   // Also where the take comes late, from a phone that was cut off.
   if (at !== null && takes.some((take) => covers(take, at))) return 'caught'
-  if (OVER.has(state)) return state as 'caught' | 'missed'
   if (at === null) return null
+  if (OVER.has(state)) return state as 'caught' | 'missed'
   const rolling = takes.some((take) => take.rolling)
   return !rolling && session.now > at + (call.after + MISSED_AFTER_S) * 1000 ? 'missed' : null
 }
@@ -92,7 +96,7 @@ function whileAhead(session: Session, call: SessionCall, before: CallNow, event:
  */
 function whyNow(session: Session, call: SessionCall): string | null {
   const { now, told } = session
-  if (markOf(session, call) !== null) return 'it is happening'
+  if (markOf(session, call) !== null) return HAPPENING
   if (told.shots[call.shot]?.state === 'standby') return 'called by hand'
   const { follows, trigger } = call
   const from = follows && told.marks[markKey(call.cook, follows.moment)]?.at

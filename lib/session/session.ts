@@ -95,7 +95,7 @@ export interface CallNow {
   readonly announced: Instant | null
   readonly likely: Instant | null
   readonly moves: number
-  /** How often it was dropped and taken back, and when last: people are called anew, and asked anew. */
+  /** How often it was over and taken back, and when last: people are called anew, and asked anew. */
   readonly again?: { readonly times: number; readonly since: Instant }
 }
 export interface Alert {

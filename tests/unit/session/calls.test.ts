@@ -107,6 +107,18 @@ describe('a call', () => {
     expect(answersTo(day.session(), 'call-first-cut')).toEqual([])
     expect(sounds(day.all).map(({ key }) => key)).toEqual(['standby/call-first-cut', 'standby/call-first-cut/again-1'])
   })
+  it('that was missed by a mark which is taken back is called again', () => {
+    const day = live()
+    day.forecast(0, forecastOf({ 'first-slice': 100 }, 5))
+    const wrong = mark(10, 'first-slice')
+    day.line(10, wrong)
+    day.run(11, 18)
+    expect(stateOf(day)).toBe('missed')
+    day.line(19, line(19, 'correction', { corrects: wrong.document.id, void: true }))
+    day.forecast(19.5, forecastOf({ 'first-slice': 100 }, 5))
+    expect(stateOf(day)).toBe('ahead')
+    expect(toldOf(day.run(68, 68))).toEqual(['standby call-first-cut -> cam-1'])
+  })
   it('can be called by hand before its time', () => {
     const day = live()
     day.forecast(0, forecastOf({ 'first-slice': 150 }))
