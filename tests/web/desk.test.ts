@@ -98,7 +98,9 @@ describe.sequential('a draft kept by an older version', () => {
     await page.evaluate(([key, old]) => localStorage.setItem(key, old), [key, old] as const)
     await page.goto(`${shoot}/plan`)
     await saved()
-    expect(await page.evaluate((key) => localStorage.getItem(`${key}-unread`), key)).toBe(old)
+    // "Saved." is in the page before its script has looked at what the browser keeps.
+    const putBy = () => page.evaluate((key) => localStorage.getItem(`${key}-unread`), key)
+    await expect.poll(putBy, { timeout: 20_000 }).toBe(old)
   }, 60_000)
 })
 
