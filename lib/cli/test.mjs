@@ -75,28 +75,20 @@ function tellSlowest(results) {
   )
 }
 
-/** What the suites of some projects say; null where the runner itself failed. */
-async function resultsOf(...which) {
+async function suites() {
   const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-test-'))
   const report = path.join(folder, 'report.json')
   const args = ['run', '--config', 'tests/vitest.config.mjs', '--reporter=json', `--outputFile=${report}`]
-  const { said } = await node('vitest/vitest.mjs', ...args, ...which)
+  const { said } = await node('vitest/vitest.mjs', ...args)
+  let results
   try {
-    return JSON.parse(readFileSync(report, 'utf8')).testResults
+    results = JSON.parse(readFileSync(report, 'utf8')).testResults
   } catch {
     console.log(said.trimEnd())
-    return null
+    return count('vitest', 0, 1)
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
-}
-
-async function suites() {
-  // Pure suites only reckon; journeys and databases wait for half of their time. Beside each other they fill two cores.
-  const runs = [resultsOf('--project=pure', '--maxWorkers=1'), resultsOf('--project=web', '--project=data')]
-  const [pure, whole] = await Promise.all(runs)
-  if (!pure || !whole) return count('vitest', 0, 1)
-  const results = [...pure, ...whole]
   results.forEach(tell)
   tellSlowest(results)
   for (const kind of KINDS) {
