@@ -1,6 +1,6 @@
 'use client'
 import { useState } from 'react'
-import { Choice } from './choice'
+import { CameraChoice } from './camera-choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
@@ -22,14 +22,7 @@ export function CameraClockSheet({ close }: SheetProps) {
   }
   return (
     <Sheet title="Camera clock" close={close}>
-      {facts.cameras.length > 1 && (
-        <Choice
-          name="Camera"
-          value={camera}
-          options={facts.cameras.map((id) => [id, id] as const)}
-          onChoose={setCamera}
-        />
-      )}
+      <CameraChoice value={camera} onChoose={setCamera} />
       <label className="line">
         Timecode it is about to show
         <input

@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { nextShot } from '@/lib/session/board-view'
 import { agoWords } from '@/lib/session/board-words'
-import { Choice } from './choice'
+import { CameraChoice } from './camera-choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
@@ -43,14 +43,7 @@ export function TakeSheet({ close }: SheetProps) {
       close={close}
     >
       <ShotPicker value={shot} onChoose={setShot} />
-      {facts.cameras.length > 1 && (
-        <Choice
-          name="Camera"
-          value={camera}
-          options={facts.cameras.map((id) => [id, id] as const)}
-          onChoose={setCamera}
-        />
-      )}
+      <CameraChoice value={camera} onChoose={setCamera} />
       <div className="pair">
         <label>
           Slate

@@ -22,6 +22,17 @@ import { DrawingOnPaper } from './drawing'
 import { MARGIN, PRINT } from './sheet'
 import { Words } from './words'
 
+/** What the file says of itself. */
+export const aboutCard = ({ title, published }: CardModel, date: Date) => ({
+  title,
+  author: published.author,
+  language: 'en',
+  creator: 'Emberslate',
+  producer: 'Emberslate',
+  creationDate: date,
+  modificationDate: date,
+})
+
 /** Left column's share of the side, and the gap between the columns. */
 const LEFT = 0.325
 export const GAP = 24

@@ -3,7 +3,7 @@ import type { CardModel } from '../export/card'
 import type { QrDrawing } from '../export/qr'
 import { Back } from './card-back'
 import { Front } from './card-front'
-import { Foot } from './card-parts'
+import { aboutCard, Foot } from './card-parts'
 import { MARGIN, type Paper, PRINT, SIZES } from './sheet'
 
 /** What foot and margins take at the bottom. */
@@ -37,15 +37,7 @@ export function CardSheet({
   const width = innerWidth(paper)
   const overleaf = sides.back !== null
   return (
-    <Document
-      title={model.title}
-      author={model.published.author}
-      language="en"
-      creator="Emberslate"
-      producer="Emberslate"
-      creationDate={date}
-      modificationDate={date}
-    >
+    <Document {...aboutCard(model, date)}>
       <Page size={size} style={PAGE}>
         <Front model={model} width={width} scale={sides.front} code={code} />
         {!overleaf && (

@@ -3,7 +3,7 @@ import type { CardLine, CardModel } from '../export/card'
 import type { QrDrawing } from '../export/qr'
 import { Code } from './card-code'
 import { type Lettering, set, under } from './card-lettering'
-import { Cautions } from './card-parts'
+import { aboutCard, Cautions } from './card-parts'
 import { CardTable, type Column } from './card-table'
 import { PRINT } from './sheet'
 import { Words } from './words'
@@ -106,15 +106,7 @@ function Overleaf({ model }: { model: CardModel }) {
 export function SmallCard({ model, code, date }: { model: CardModel; code: QrDrawing | null; date: Date }) {
   const page = { padding: MARGIN, color: PRINT.ink }
   return (
-    <Document
-      title={model.title}
-      author={model.published.author}
-      language="en"
-      creator="Emberslate"
-      producer="Emberslate"
-      creationDate={date}
-      modificationDate={date}
-    >
+    <Document {...aboutCard(model, date)}>
       <Page size={[...SIZE]} style={page}>
         <Title model={model} />
         <View style={{ flexDirection: 'row' }}>

@@ -2,7 +2,7 @@ import { type CookFacts, cookFacts } from '../../../lib/log/cook-facts'
 import { foldLog } from '../../../lib/log/fold'
 import type { Line } from '../../../lib/log/log'
 import type { Forecast } from '../../../lib/model/forecast'
-import type { MomentId } from '../../../lib/model/moment-ids'
+import { MOMENT_IDS, type MomentId } from '../../../lib/model/moment-ids'
 import { logOf, mark, reading } from '../log/lines'
 
 /** What was so on the day, as it was made up and before anybody logged it: the truth that findings are held against. */
@@ -18,18 +18,8 @@ export interface Filmed {
   /** What the log of that day says, read back from its lines. */
   readonly facts: CookFacts | null
 }
-const MARKED: readonly MomentId[] = [
-  'fire-lit',
-  'cooker-steady',
-  'meat-on',
-  'turn',
-  'probe-in',
-  'pull',
-  'vents-open',
-  'sear-start',
-  'off-heat',
-  'first-slice',
-]
+/** Nobody marks the peak of the carryover. */
+const MARKED = MOMENT_IDS.filter((id) => id !== 'carryover-peak')
 
 const middleOf = (sorted: readonly number[]) =>
   sorted.length > 0 ? ((sorted[(sorted.length - 1) >> 1] ?? 0) + (sorted[sorted.length >> 1] ?? 0)) / 2 : null
