@@ -35,7 +35,7 @@ const ONLY_IN: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^react(-dom)?(\/|$)/, ['app', 'print']],
   [/^next(\/|$)/, ['app', 'root']],
   [/^@react-pdf\//, ['print']],
-  [/^(@prisma\/|@electric-sql\/|pglite-)/, ['data']],
+  [/^(@prisma\/|@electric-sql\/|pglite-|pg$|pg-boss$)/, ['data']],
 ]
 const IMPURE: readonly (readonly [string, RegExp])[] = [
   ['the clock', /\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\.now\b|\bTemporal\.Now\b/],
