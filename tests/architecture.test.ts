@@ -18,6 +18,7 @@ const RANK: Record<string, number> = {
   export: 6,
   print: 7,
   data: 8,
+  admin: 9,
   app: 9,
 }
 const PURE = new Set(['units', 'refusals', 'model', 'plan', 'log', 'day', 'card', 'wrap', 'session', 'export'])
@@ -35,7 +36,7 @@ const ONLY_IN: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^react(-dom)?(\/|$)/, ['app', 'print']],
   [/^next(\/|$)/, ['app', 'root']],
   [/^@react-pdf\//, ['print']],
-  [/^(@prisma\/|@electric-sql\/|pglite-|pg$|pg-boss$)/, ['data']],
+  [/^(@prisma\/|@electric-sql\/|pglite-|pg$|pg-boss$)/, ['data', 'admin']],
 ]
 const IMPURE: readonly (readonly [string, RegExp])[] = [
   ['the clock', /\bDate\.now\b|\bnew Date\(\s*\)|\bperformance\.now\b|\bTemporal\.Now\b/],
@@ -68,7 +69,7 @@ function offenceOf(file: string, name: string): string | undefined {
   if (!isOurs(name)) return foreignOffence(from, name)
   const to = partOf(name)
   if (to === 'cli' && from !== 'cli') return `${to} is for the command line only`
-  if (from === 'cli') return to === 'app' || to === 'data' ? `the command line does without ${to}` : undefined
+  if (from === 'cli') return to === 'app' || to === 'data' || to === 'admin' ? `the command line does without ${to}` : undefined
   if (from === to || from === 'root') return undefined
   const [above, below] = [RANK[from], RANK[to]]
   if (above === undefined || (below === undefined && to !== 'root')) return 'a folder without a rank'
