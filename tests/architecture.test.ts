@@ -69,7 +69,8 @@ function offenceOf(file: string, name: string): string | undefined {
   if (!isOurs(name)) return foreignOffence(from, name)
   const to = partOf(name)
   if (to === 'cli' && from !== 'cli') return `${to} is for the command line only`
-  if (from === 'cli') return to === 'app' || to === 'data' || to === 'admin' ? `the command line does without ${to}` : undefined
+  if (from === 'cli')
+    return to === 'app' || to === 'data' || to === 'admin' ? `the command line does without ${to}` : undefined
   if (from === to || from === 'root') return undefined
   const [above, below] = [RANK[from], RANK[to]]
   if (above === undefined || (below === undefined && to !== 'root')) return 'a folder without a rank'
