@@ -2,9 +2,10 @@ import 'server-only'
 import { access, constants, mkdir, rename } from 'node:fs/promises'
 import path from 'node:path'
 import { PGlite } from '@electric-sql/pglite'
+import type { Pool } from 'pg'
 import { PrismaPGlite } from 'pglite-prisma-adapter'
 import { dataFolder } from './env'
-import { PrismaClient } from './generated/client'
+import { type Prisma, PrismaClient } from './generated/client'
 import { lockFolder } from './lock'
 import { applyMigrations } from './migrate'
 import { putBack } from './put-back'
@@ -12,11 +13,16 @@ import { putBackLogs } from './put-back-log'
 
 export type Database = {
   readonly prisma: PrismaClient
-  readonly folder: string
+  /** Where journals and files are; a server keeps everything itself, and there is none. */
+  readonly folder: string | null
+  readonly server: { readonly url: string; readonly pool: Pool } | null
   /** What start-up found and mended, for the log. */
   readonly notes: readonly string[]
   close(): Promise<void>
 }
+
+/** Where statements go: the database, or the transaction of a turn. */
+export type Tx = Prisma.TransactionClient
 
 const DATABASE = 'pg'
 /** Next loads this file once per bundle; the database must be opened once per process. */
@@ -42,7 +48,7 @@ export async function openDatabase(folder: string): Promise<Database> {
     await pglite.close()
     unlock()
   }
-  return { prisma, folder, notes: [...notes, ...mended], close }
+  return { prisma, folder, server: null, notes: [...notes, ...mended], close }
 }
 
 async function makeWritable(folder: string) {
