@@ -1,6 +1,20 @@
+import type { Instrumentation } from 'next'
+
 /** Opens the database before the first page. Next would answer 500 for ever to a register() that throws, so: a line and out. */
 export async function register() {
   if (process.env.NEXT_RUNTIME !== 'nodejs') return
   const { openAtStart } = await import('./lib/data/open-at-start')
   await openAtStart()
+}
+
+/** A page that broke. The start command keeps Next itself quiet about it, for its words may quote anybody. */
+export const onRequestError: Instrumentation.onRequestError = async (fault, _request, { routePath, routeType }) => {
+  if (process.env.NEXT_RUNTIME !== 'nodejs') return
+  const { sayFault } = await import('./lib/data/say')
+  const digest = (fault as { digest?: unknown }).digest
+  sayFault('page-broke', fault, {
+    route: routePath,
+    kind: routeType,
+    digest: typeof digest === 'string' ? digest : undefined,
+  })
 }

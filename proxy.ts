@@ -1,10 +1,11 @@
 import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
 import { problemDocument } from './app/api/problem-document'
-import { mayDo, type Verdict } from './lib/data/access'
+import { mayDo, rowOf, type Verdict } from './lib/data/access'
 import { type BorderCode, BorderError } from './lib/data/border-error'
 import { countWrite } from './lib/data/door-limits'
 import { isKnownHost } from './lib/data/known-host'
+import { noteRefusal, noteRoute } from './lib/data/say'
 import { addSecurityHeaders, contentPolicy } from './lib/data/security-headers'
 import { isSecure, meet, renewedCookie } from './lib/data/visitor'
 
@@ -13,6 +14,8 @@ const READS = new Set(['GET', 'HEAD', 'OPTIONS'])
 const PROGRAM = /^\/(_next\/static\/|[\w-]+\.(js|webmanifest|ico|png|svg)$|(icons|sounds)\/[\w.-]+$)/
 const DEVELOPMENT = process.env.NODE_ENV === 'development'
 const NOT_HERE = '/nothing-here'
+/** Asked by what watches the server, by address and without a cookie: they say nothing that is anybody's. */
+const WATCHED = new Set(['/healthz', '/readyz'])
 
 const originOf = (request: NextRequest, host: string) => `${isSecure(request.headers) ? 'https' : 'http'}://${host}`
 
@@ -24,12 +27,14 @@ function comesFromElsewhere(request: NextRequest, host: string) {
   return origin !== null && origin !== originOf(request, host)
 }
 
+const isWatched = ({ method, nextUrl }: NextRequest) => READS.has(method) && WATCHED.has(nextUrl.pathname)
 const isProgram = (request: NextRequest) => READS.has(request.method) && PROGRAM.test(request.nextUrl.pathname)
 
 /** A page that somebody reads in a browser, and not an answer to a program. */
 const isPage = (request: NextRequest) => READS.has(request.method) && !request.nextUrl.pathname.startsWith('/api/')
 
 function turnAway(request: NextRequest, host: string, verdict: Exclude<Verdict, 'in'>): Response | URL {
+  noteRefusal(verdict)
   if (!isPage(request)) return problemDocument(new BorderError(verdict satisfies BorderCode))
   if (verdict === 'not-found') return new URL(NOT_HERE, request.url)
   const door = new URL('/door', originOf(request, host))
@@ -47,6 +52,8 @@ function goOn(request: NextRequest, policy: string, elsewhere?: URL): NextRespon
 }
 
 async function answer(request: NextRequest, policy: string): Promise<Response> {
+  noteRoute(isProgram(request) ? 'program' : (rowOf(request.method, request.nextUrl.pathname)?.row.path ?? 'unknown'))
+  if (isWatched(request)) return goOn(request, policy)
   const host = request.headers.get('host') ?? ''
   if (!isKnownHost(host)) throw new BorderError('foreign-host')
   const writes = !READS.has(request.method)
@@ -73,8 +80,9 @@ export async function proxy(request: NextRequest): Promise<Response> {
   const nonce = isProgram(request) ? null : randomBytes(16).toString('base64')
   const policy = contentPolicy(nonce, DEVELOPMENT)
   const response = await answer(request, policy).catch((fault) => {
-    if (fault instanceof BorderError) return problemDocument(fault)
-    throw fault
+    if (!(fault instanceof BorderError)) throw fault
+    noteRefusal(fault.code)
+    return problemDocument(fault)
   })
   addSecurityHeaders(response.headers, policy)
   return response

@@ -1,5 +1,7 @@
 import 'server-only'
 import type { Worker } from 'node:worker_threads'
+import { sayFault } from '@/lib/data/say'
+import { noteBroken } from './broken-threads'
 
 /** `Omit` of each of the ways to ask. */
 type Question<T> = T extends unknown ? Omit<T, 'turn'> : never
@@ -37,8 +39,8 @@ export class Beside<Asked extends Turn, Told extends Turn> {
       this.answered = true
       this.settle(told.turn, told)
     })
-    worker.on('error', (fault) => this.giveUp(worker, fault instanceof Error ? fault.message : String(fault)))
-    worker.on('exit', (code) => this.giveUp(worker, `exit code ${code}`))
+    worker.on('error', (fault) => this.giveUp(worker, fault))
+    worker.on('exit', (code) => this.giveUp(worker, new Error(`exit code ${code}`)))
     this.worker = worker
     return worker
   }
@@ -47,11 +49,12 @@ export class Beside<Asked extends Turn, Told extends Turn> {
     this.waiting.delete(turn)
   }
   /** A thread that has never answered is not started again. What it was asked the server works out itself, and tells what breaks. */
-  private giveUp(worker: Worker, why: string) {
+  private giveUp(worker: Worker, why: unknown) {
     // One that failed also ends, when the next may be at work already.
     if (this.worker !== worker) return
-    console.warn(`The ${this.name} thread stopped: ${why}`)
+    sayFault('thread-stopped', why, { thread: this.name })
     this.broken = !this.answered
+    if (this.broken) noteBroken(this.name)
     this.worker = undefined
     for (const turn of [...this.waiting.keys()]) this.settle(turn, undefined)
   }

@@ -1,4 +1,5 @@
 import { BORDER, type BorderError } from '@/lib/data/border-error'
+import { requestId, say } from '@/lib/data/say'
 
 const HEADERS = { 'content-type': 'application/problem+json' }
 
@@ -7,14 +8,25 @@ export function problemDocument({ code, status, message, detail }: BorderError):
   const problems = detail.problems ?? (detail.pointer ? [{ pointer: detail.pointer, sentence: message }] : [])
   const version = detail.version === undefined ? {} : { version: detail.version }
   const title = BORDER[code][1]
-  const body = { type: `/api/openapi.json#${code}`, title, status, detail: message, code, problems, ...version }
+  const more = { ...version, ...(status < 500 ? {} : numbered(code)) }
+  const body = { type: `/api/openapi.json#${code}`, title, status, detail: message, code, problems, ...more }
   const wait = detail.retryAfterS === undefined ? undefined : { 'retry-after': String(detail.retryAfterS) }
   return Response.json(body, { status, headers: { ...HEADERS, ...wait } })
 }
 
+/** The number to tell whoever runs the server: the log has it too. */
+function numbered(code: string) {
+  const request = requestId()
+  say('warn', 'not-done', { code })
+  return request === null ? {} : { request }
+}
+
 /** A fault of ours: nothing about it leaves the terminal but that it happened. */
 export function brokenDocument(): Response {
-  const detail = 'Something broke in Emberslate itself; the terminal says what. Nothing was changed.'
-  const body = { type: 'about:blank', title: 'Broken', status: 500, detail, code: 'broken', problems: [] }
+  const request = requestId()
+  const where = request ? `the terminal says what, under the number ${request}` : 'the terminal says what'
+  const detail = `Something broke in Emberslate itself; ${where}. Nothing was changed.`
+  const more = request ? { request } : {}
+  const body = { type: 'about:blank', title: 'Broken', status: 500, detail, code: 'broken', problems: [], ...more }
   return Response.json(body, { status: 500, headers: HEADERS })
 }

@@ -78,7 +78,7 @@ async function slowestBesideDayMs(address: string): Promise<number> {
   let slowest = 0
   while (!laidOut) {
     const asked = performance.now()
-    await (await fetch(`${address}/api/healthz`)).text()
+    await (await fetch(`${address}/healthz`)).text()
     slowest = Math.max(slowest, performance.now() - asked)
   }
   await page

@@ -1,12 +1,14 @@
 /** `npm start`: makes ready whatever is missing, then serves on this computer only, or with `--crew` on the local network too. Plain Node: it runs before npm ci. */
 import { createServer } from 'node:http'
 import { fileURLToPath } from 'node:url'
+import { say, sayFault } from '../data/log-line.mjs'
 import { addressLines, admit, askedFor, openTrustedLine, refuseUpgrades, trustedPort } from './crew-line.mjs'
 import { makeReady, Unready } from './make-ready.mjs'
+import { numbered } from './requests.mjs'
+import { starting, untilReady } from './until-ready.mjs'
 
 const HOST = '127.0.0.1'
 const SHUTDOWN_MS = 2000
-const OPEN_MS = 60_000
 
 function wantedPort() {
   const said = process.env.PORT?.trim() || '3000'
@@ -31,10 +33,10 @@ const listen = (server, port, host) =>
 
 /** The port is taken first, so that a second start says so before it builds for a minute. */
 async function serve({ crew, proxied }) {
-  let handle = (_request, response) => response.writeHead(503).end('Emberslate is starting.')
+  let handle = starting
   const answer = (request, response) => {
     admit(request, proxied)
-    handle(request, response)
+    numbered(request, response, { proxied, answer: handle })
   }
   const server = createServer(answer)
   refuseUpgrades(server)
@@ -49,21 +51,21 @@ async function serve({ crew, proxied }) {
   process.env.NODE_ENV = 'production'
   const { default: next } = await import('next')
   // Next calls every loopback name "localhost"; under another name it would take its own rewrites for another server's.
-  const app = next({ dev: false, dir: process.cwd(), hostname: 'localhost', port, httpServer: server })
+  // What breaks is told by instrumentation.ts: Next's own words may quote a shoot.
+  const app = next({ dev: false, quiet: true, dir: process.cwd(), hostname: 'localhost', port, httpServer: server })
   await app.prepare()
   handle = app.getRequestHandler()
   // Open for business means that a page answers: the database opens on the way, and says so itself if it cannot.
-  await fetch(`http://${HOST}:${port}/api/healthz`, { signal: AbortSignal.timeout(OPEN_MS) }).catch(() => {
-    const folder = process.env.EMBERSLATE_DATA?.trim() || '.data'
-    throw new Unready(`The database in ${folder} did not open. Set EMBERSLATE_DATA to a folder on a disk that answers.`)
-  })
+  for (const sentence of await untilReady(`http://${HOST}:${port}`)) console.error(sentence)
   console.log(`Emberslate is at http://${HOST}:${port}`)
   if (trusted) for (const line of addressLines(port, trusted)) console.log(line)
+  if (!process.stdout.isTTY) say('info', 'started', { port, tlsPort, crew, proxied, pid: process.pid })
   return { servers: trusted ? [server, trusted.server] : [server], app }
 }
 
 function stopOn(signal, { servers, app }) {
   process.once(signal, () => {
+    if (!process.stdout.isTTY) say('info', 'stopping', { signal })
     setTimeout(() => process.exit(0), SHUTDOWN_MS).unref()
     for (const server of servers) {
       server.close()
@@ -73,6 +75,11 @@ function stopOn(signal, { servers, app }) {
   })
 }
 
+/** Node would print the fault as it is, with whatever it quotes. */
+process.on('uncaughtException', (fault) => {
+  sayFault('crashed', fault)
+  process.exit(1)
+})
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)))
 try {
   const running = await serve(askedFor(process.argv.slice(2)))

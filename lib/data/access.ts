@@ -79,7 +79,8 @@ export const ROUTES: readonly Row[] = [
   row('GET', '/shoots/[shootId]/edit/overlay.svg', LOGGERS),
   row('GET', '/shoots/[shootId]/edit/overlay.zip', LOGGERS),
 
-  row('GET', '/api/healthz', EVERYBODY),
+  row('GET', '/healthz', EVERYBODY),
+  row('GET', '/readyz', EVERYBODY),
   row('GET', '/api/openapi.json', EVERYBODY),
   row('GET', '/api/me', EVERYBODY),
   row('POST', '/api/door/passphrase', EVERYBODY),

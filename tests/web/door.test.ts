@@ -201,7 +201,7 @@ describe('every answer', () => {
   it('ends a line that wants to speak anything but HTTP', async () => {
     const headers = { connection: 'Upgrade', upgrade: 'websocket' }
     const status = await new Promise((resolve, reject) => {
-      get(at('/api/healthz'), { headers, timeout: 5000 }, (response) => {
+      get(at('/healthz'), { headers, timeout: 5000 }, (response) => {
         response.resume().on('end', () => resolve(response.statusCode))
       })
         .on('timeout', () => reject(new Error('the line stays open')))
