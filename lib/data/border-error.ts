@@ -3,11 +3,18 @@ import type { Problem } from '../refusals'
 /** What the border refuses, each with its HTTP status and the sentence a person reads. */
 export const BORDER = {
   'broken-json': [400, 'This is not whole JSON. Send the document again from its first brace to its last.'],
+  'bad-address': [
+    400,
+    'This address cannot be read. Write it without NUL, and with "%" only before two digits of a letter in UTF-8.',
+  ],
   'write-id-missing': [400, 'A write needs a "writeId" of 8 to 64 letters, digits, "-" or "_", made by the sender.'],
   'not-found': [
     404,
     'There is no such shoot here. It may be on another computer: export it there and open the file here.',
   ],
+  'no-such-route': [404, 'There is nothing at this address. What there is stands in /api/openapi.json.'],
+  'wrong-method': [405, 'This address does not take this method. What it takes stands in the header Allow.'],
+  'too-slow': [408, 'The request did not come in whole in time. Send it again.'],
   stale: [
     409,
     'This shoot was changed elsewhere in the meantime. Load it again, then make your change; nothing was overwritten.',
@@ -40,6 +47,7 @@ export const BORDER = {
   'foreign-origin': [403, 'Another web site tried to write here. Make the change in Emberslate itself.'],
   invalid: [422, 'The shoot file has faults. Each is listed with its place.'],
   'log-invalid': [422, 'Nothing of this can be kept in the slate log. Each fault is listed with its place.'],
+  'database-away': [503, 'The database does not answer at present; nothing was changed. Try again in a moment.'],
   'disk-refused': [507, 'The disk did not take the change, so it was not saved. Free some room, then try again.'],
 } as const satisfies Record<string, readonly [number, string]>
 
