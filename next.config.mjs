@@ -11,8 +11,7 @@ const config = {
     '@resvg/resvg-wasm',
     '@electric-sql/pglite',
     'pglite-prisma-adapter',
-    '@prisma/schema-engine-wasm',
-    '@prisma/driver-adapter-utils',
+    '@prisma/adapter-pg',
   ],
 }
 export default config

@@ -1,5 +1,7 @@
 import 'server-only'
+import { AGAIN_AFTER_S, isAway } from '@/lib/data/away'
 import { BorderError } from '@/lib/data/border-error'
+import { sayFault } from '@/lib/data/say'
 import { jsonFault } from '@/lib/plan/json-fault'
 import { LARGEST_BYTES, tooLarge } from '@/lib/plan/parse'
 import type { Result } from '@/lib/refusals'
@@ -12,7 +14,8 @@ export async function answer(work: () => Promise<Response>): Promise<Response> {
     return await work()
   } catch (fault) {
     if (fault instanceof BorderError) return problemDocument(fault)
-    console.error(fault)
+    if (isAway(fault)) return problemDocument(new BorderError('database-away', { retryAfterS: AGAIN_AFTER_S }))
+    sayFault('route-broke', fault)
     return brokenDocument()
   }
 }

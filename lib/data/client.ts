@@ -4,10 +4,11 @@ import path from 'node:path'
 import { PGlite } from '@electric-sql/pglite'
 import type { Pool } from 'pg'
 import { PrismaPGlite } from 'pglite-prisma-adapter'
-import { dataFolder } from './env'
+import { databaseUrl, dataFolder } from './env'
 import { type Prisma, PrismaClient } from './generated/client'
 import { lockFolder } from './lock'
-import { applyMigrations } from './migrate'
+import { applyMigrations, NewerDatabase } from './migrate'
+import { openServer } from './open-server'
 import { putBack } from './put-back'
 import { putBackLogs } from './put-back-log'
 
@@ -30,11 +31,22 @@ const shared = globalThis as { emberslateDatabase?: Promise<Database> }
 
 /** The one open database of this process. */
 export function database(): Promise<Database> {
-  shared.emberslateDatabase ??= openDatabase(dataFolder()).catch((fault) => {
+  shared.emberslateDatabase ??= opened().catch((fault) => {
     shared.emberslateDatabase = undefined
     throw fault
   })
   return shared.emberslateDatabase
+}
+
+/** Lets go of it; the next who asks opens it again. */
+export async function closeDatabase(): Promise<void> {
+  await (await shared.emberslateDatabase)?.close()
+  shared.emberslateDatabase = undefined
+}
+
+async function opened(): Promise<Database> {
+  const url = databaseUrl()
+  return url === null ? openDatabase(dataFolder()) : openServer(url)
 }
 
 /** Opens the database in `folder`, brings its tables up to date and puts back from the journals what it lacks. */
@@ -64,6 +76,7 @@ async function openOrRebuild(folder: string) {
   try {
     return { ...(await openAt(path.join(folder, DATABASE))), notes: [] }
   } catch (fault) {
+    if (fault instanceof NewerDatabase) throw fault
     const aside = `${DATABASE}-unreadable-${new Date().toISOString().replace(/[:.]/g, '-')}`
     await rename(path.join(folder, DATABASE), path.join(folder, aside))
     const why = fault instanceof Error ? fault.message.split('\n')[0] : String(fault)
@@ -75,10 +88,13 @@ async function openOrRebuild(folder: string) {
 async function openAt(folder: string) {
   const pglite = await PGlite.create(folder)
   try {
-    const adapter = new PrismaPGlite(pglite)
-    // The adapter is typed against its own copy of the utilities; the shape is the same.
-    await applyMigrations(adapter as unknown as Parameters<typeof applyMigrations>[0])
-    const prisma = new PrismaClient({ adapter })
+    const db = {
+      run: (script: string) => pglite.exec(script),
+      rows: async (statement: string, values: readonly unknown[] = []) =>
+        (await pglite.query<Record<string, unknown>>(statement, [...values])).rows,
+    }
+    await applyMigrations(db, `The database in ${folder}`)
+    const prisma = new PrismaClient({ adapter: new PrismaPGlite(pglite) })
     await prisma.shoot.count()
     return { pglite, prisma }
   } catch (fault) {

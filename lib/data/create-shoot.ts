@@ -4,7 +4,8 @@ import { parseShoot } from '../plan/parse'
 import type { ShootDocument } from '../plan/shoot'
 import type { Result } from '../refusals'
 import type { SavedShoot } from './saved-shoot'
-import { alreadyDone, inTurn, keepVersion, requireWriteId } from './write-version'
+import { inTurn } from './turns'
+import { alreadyDone, keepVersion, requireWriteId } from './write-version'
 
 /** The id follows from the write id, so that a creation sent twice makes one shoot. */
 export const shootIdFrom = (writeId: string) => createHash('sha256').update(writeId).digest('hex').slice(0, 12)
@@ -16,9 +17,10 @@ export async function createShoot(document: unknown, writeId: string): Promise<R
   if (!read.ok) return read
   const shootId = shootIdFrom(writeId)
   const value = await inTurn(
-    async () =>
-      (await alreadyDone(shootId, writeId)) ??
-      keepVersion({ shootId, version: 1, writeId, document: document as ShootDocument }),
+    shootId,
+    async (tx) =>
+      (await alreadyDone(tx, shootId, writeId)) ??
+      keepVersion(tx, { shootId, version: 1, writeId, document: document as ShootDocument }),
   )
   return { ok: true, value }
 }

@@ -15,6 +15,17 @@ export async function loadLog(shootId: string, since: number, most?: number): Pr
   return rows.map(toLine)
 }
 
+/** The position of the line that came in last; 0 before the first. */
+export async function lastPosition(shootId: string): Promise<number> {
+  const { prisma } = await database()
+  const last = await prisma.logLine.findFirst({
+    where: { shootId },
+    orderBy: { position: 'desc' },
+    select: { position: true },
+  })
+  return last?.position ?? 0
+}
+
 /** The lines of these kinds alone: a day's readings are many. */
 export async function loadKinds(shootId: string, kinds: readonly string[]): Promise<readonly KeptLine[]> {
   const { prisma } = await database()

@@ -1,9 +1,10 @@
 import 'server-only'
-import type { Prisma, PrismaClient } from './generated/client'
+import type { Tx } from './client'
+import type { PrismaClient } from './generated/client'
 import { appendToLogJournal, type KeptLine, type LogJournal, readLogJournals } from './log-journal'
 
-/** So many rows go in one statement: a parameter each for six columns, of 65 535 at most. */
-const ROWS = 2000
+/** So many lines go in one statement: they are one parameter, which must fit in memory a few times over. */
+const ROWS = 5000
 
 /** Makes database and log journals tell the same story at start-up, as `putBack` does for versions. */
 export async function putBackLogs(prisma: PrismaClient, folder: string): Promise<readonly string[]> {
@@ -53,16 +54,19 @@ export const toLine = ({ position, document, received, sent }: Row): KeptLine =>
   document: document as KeptLine['document'],
 })
 
-/** Adds lines to the database, all or none. */
-export async function writeLines(prisma: PrismaClient, shootId: string, lines: readonly KeptLine[]): Promise<void> {
-  const rows = lines.map(({ position, document, received, sent }) => ({
-    shootId,
-    position,
-    entryId: document.id,
-    document: document as Prisma.InputJsonObject,
-    received: new Date(received),
-    sent: new Date(sent),
-  }))
-  const pieces = Array.from({ length: Math.ceil(rows.length / ROWS) }, (_, i) => rows.slice(i * ROWS, (i + 1) * ROWS))
-  await prisma.$transaction(pieces.map((data) => prisma.logLine.createMany({ data })))
+/** Adds lines to the database in pieces, each of them whole or not at all; a sending is one piece. */
+export async function writeLines(tx: Tx, shootId: string, lines: readonly KeptLine[]): Promise<void> {
+  for (let at = 0; at < lines.length; at += ROWS) {
+    const rows = lines.slice(at, at + ROWS).map(({ position, document, received, sent }) => ({
+      position,
+      entryId: document.id,
+      document,
+      received: new Date(received).toISOString(),
+      sent: new Date(sent).toISOString(),
+    }))
+    await tx.$executeRaw`
+      INSERT INTO "LogLine" ("shootId", "position", "entryId", "document", "received", "sent")
+      SELECT ${shootId}, * FROM json_to_recordset(${JSON.stringify(rows)}::json)
+      AS line("position" int, "entryId" text, "document" json, "received" timestamptz, "sent" timestamptz)`
+  }
 }

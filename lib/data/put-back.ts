@@ -1,5 +1,6 @@
 import 'server-only'
-import type { Prisma, PrismaClient } from './generated/client'
+import type { Tx } from './client'
+import type { PrismaClient } from './generated/client'
 import { appendToJournal, type Journal, type JournalEntry, readJournals } from './journal'
 
 /**
@@ -51,14 +52,18 @@ async function fillJournal(prisma: PrismaClient, folder: string, shootId: string
   await appendToJournal(folder, shootId, lines)
 }
 
-/** Adds one version and makes it current if it is the newest. */
-export async function writeVersion(prisma: PrismaClient, entry: JournalEntry): Promise<void> {
-  const { shootId, version, writeId, undoOf } = entry
-  const document = entry.document as Prisma.InputJsonObject
-  const face = { title: String(entry.document.title), date: String(entry.document.date), version }
-  await prisma.$transaction(async (tx) => {
-    await tx.shoot.upsert({ where: { id: shootId }, create: { id: shootId, ...face }, update: {} })
-    await tx.shootVersion.create({ data: { shootId, version, writeId, undoOf, document, at: new Date(entry.at) } })
-    await tx.shoot.updateMany({ where: { id: shootId, version: { lt: version } }, data: face })
-  })
+/** Adds one version and makes it current if it is the newest; one statement, so that all of it is kept or nothing. */
+export async function writeVersion(tx: Tx, entry: JournalEntry): Promise<void> {
+  const { shootId, version, writeId, undoOf = null, document, at } = entry
+  const [title, date, now] = [String(document.title), String(document.date), new Date()]
+  await tx.$executeRaw`
+    WITH face AS (
+      INSERT INTO "Shoot" ("id", "title", "date", "version", "createdAt", "updatedAt")
+      VALUES (${shootId}, ${title}, ${date}, ${version}, ${now}, ${now})
+      ON CONFLICT ("id") DO UPDATE
+      SET "title" = excluded."title", "date" = excluded."date", "version" = excluded."version", "updatedAt" = excluded."updatedAt"
+      WHERE "Shoot"."version" < excluded."version"
+    )
+    INSERT INTO "ShootVersion" ("shootId", "version", "writeId", "undoOf", "document", "at")
+    VALUES (${shootId}, ${version}, ${writeId}, ${undoOf}, ${JSON.stringify(document)}::json, ${new Date(at)})`
 }

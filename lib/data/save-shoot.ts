@@ -5,7 +5,8 @@ import type { Result } from '../refusals'
 import { BorderError } from './border-error'
 import { loadShoot } from './load-shoot'
 import type { SavedShoot } from './saved-shoot'
-import { alreadyDone, inTurn, keepVersion, requireWriteId } from './write-version'
+import { inTurn } from './turns'
+import { alreadyDone, keepVersion, requireWriteId } from './write-version'
 
 /**
  * Saves a changed document as the next version. A document that does not read comes back as its problems.
@@ -20,14 +21,14 @@ export async function saveShoot(
   requireWriteId(writeId)
   const read = parseShoot(document)
   if (!read.ok) return read
-  const value = await inTurn(async () => {
-    const done = await alreadyDone(id, writeId)
+  const value = await inTurn(id, async (tx) => {
+    const done = await alreadyDone(tx, id, writeId)
     if (done) return done
-    const current = await loadShoot(id)
+    const current = await loadShoot(id, undefined, tx)
     if (!current) throw new BorderError('not-found')
     if (baseVersion !== undefined && baseVersion !== current.version)
       throw new BorderError('stale', { pointer: '/baseVersion', version: current.version })
-    return keepVersion({ shootId: id, version: current.version + 1, writeId, document: document as ShootDocument })
+    return keepVersion(tx, { shootId: id, version: current.version + 1, writeId, document: document as ShootDocument })
   })
   return { ok: true, value }
 }

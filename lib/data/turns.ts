@@ -1,0 +1,37 @@
+import 'server-only'
+import { database, type Tx } from './client'
+
+/** Queues of this process, whichever of Next's bundles a write comes through. */
+const shared = globalThis as { emberslateTurns?: Map<string, Promise<unknown>> }
+/** The lock is held by whoever writes to a shoot, in whichever process; work that takes longer than this is given up. */
+const TIMES = { maxWait: 10_000, timeout: 60_000 }
+
+/**
+ * Writes to a shoot wait for each other: what they go by is read, journaled and stored before the next one reads. In a
+ * folder, all writes do. On a server the work is a transaction: what `work` tells is true once this resolves, not before,
+ * and it must ask and write by `tx` alone.
+ */
+export async function inTurn<T>(shootId: string, work: (tx: Tx) => Promise<T>): Promise<T> {
+  const { prisma, server } = await database()
+  if (!server) return queued('', () => work(prisma))
+  // Waiting here, and not for the lock, leaves the connections to others.
+  return queued(shootId, () =>
+    prisma.$transaction(async (tx) => {
+      await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`shoot ${shootId}`}, 0))`
+      return work(tx)
+    }, TIMES),
+  )
+}
+
+function queued<T>(name: string, work: () => Promise<T>): Promise<T> {
+  shared.emberslateTurns ??= new Map()
+  const turns = shared.emberslateTurns
+  const turn = (turns.get(name) ?? Promise.resolve()).then(work)
+  const over: Promise<unknown> = turn
+    .catch(() => undefined)
+    .then(() => {
+      if (turns.get(name) === over) turns.delete(name)
+    })
+  turns.set(name, over)
+  return turn
+}
