@@ -1,11 +1,12 @@
 import 'server-only'
 import { BorderError } from '@/lib/data/border-error'
-import { type AppliedForecast, keepForecast, lastForecast } from '@/lib/data/forecast-journal'
+import { hear, lead } from '@/lib/data/bus'
+import type { AppliedForecast } from '@/lib/data/forecast-journal'
+import { keepTold, lastTold } from '@/lib/data/last-told'
 import { listen } from '@/lib/data/listeners'
 import { loadLog } from '@/lib/data/load-log'
-import { loadShoot } from '@/lib/data/load-shoot'
+import { loadShoot, savedVersion } from '@/lib/data/load-shoot'
 import type { KeptLine } from '@/lib/data/log-journal'
-import { listenForVersions } from '@/lib/data/version-listeners'
 import type { Layout } from '@/lib/day/layout'
 import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
@@ -42,7 +43,7 @@ const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
 
 /**
  * A day under way: whatever its log hears is forecast anew, the latest wins, and everybody who listens is told. What is
- * told was put on the disk before.
+ * told was kept before. Of several processes that have this day one leads: it forecasts, and the others tell what it kept.
  */
 export class LiveDay {
   readonly #shootId: string
@@ -53,8 +54,10 @@ export class LiveDay {
   #open: Promise<OpenDay> | undefined
   #lines: KeptLine[] = []
   #sent = 0
-  #told: Promise<AppliedForecast | null>
+  readonly #told: Promise<void>
   #last: AppliedForecast | null = null
+  #version = 0
+  #leads = false
   #busy = false
   #again = false
   #startedMs = 0
@@ -63,27 +66,24 @@ export class LiveDay {
   constructor(shootId: string, gone: () => void) {
     this.#shootId = shootId
     this.#gone = gone
-    const early: KeptLine[] = []
-    let hear = (lines: readonly KeptLine[]) => {
-      early.push(...lines)
-    }
     const tick = setInterval(() => this.#tick(), TICK_MS)
     tick.unref()
     const step = setInterval(() => this.#session.step(nowMs()), STEP_MS)
     step.unref()
     this.#stops = [
-      listen(shootId, (lines) => hear(lines)),
-      listenForVersions(shootId, (version) => this.#newVersion(version)),
+      hear('version', ({ shoot, version }) => shoot === shootId && this.#newVersion(version)),
+      hear('forecast', ({ shoot }) => shoot === shootId && !this.#leads && void this.#readTold()),
+      hear('again', () => void this.#lookAgain()),
       () => clearInterval(tick),
       () => clearInterval(step),
     ]
-    this.#told = this.#remember().then((last) => {
-      hear = (lines) => this.#hear(lines)
-      this.#hear(early)
-      if (this.#lines.some(isHeard)) this.wake()
-      return last
-    })
-    this.#told.catch((fault) => this.#stop(fault))
+    this.#told = this.#remember()
+    this.#told.then(
+      () => {
+        this.#stops.push(lead(shootId, (leads) => void this.#led(leads)))
+      },
+      (fault) => this.#stop(fault),
+    )
   }
 
   /** The day as announced; refused where the shoot is not here or cannot be laid out. */
@@ -118,14 +118,41 @@ export class LiveDay {
   wake(): void {
     this.#touchedMs = Date.now()
     this.#again = true
-    if (!this.#busy) void this.#work()
+    if (this.#leads && !this.#busy) void this.#work()
   }
 
-  async #remember(): Promise<AppliedForecast | null> {
-    this.#last = await lastForecast(this.#shootId)
+  async #remember(): Promise<void> {
+    const early: KeptLine[] = []
+    let take = (lines: readonly KeptLine[]) => {
+      early.push(...lines)
+    }
+    this.#stops.push(await listen(this.#shootId, (lines) => take(lines)))
+    this.#version = Math.max(this.#version, (await savedVersion(this.#shootId)) ?? 0)
+    this.#last = await lastTold(this.#shootId)
     this.#lines = [...(await loadLog(this.#shootId, 0))]
     this.#session.hear(this.#lines)
-    return this.#last
+    take = (lines) => this.#hear(lines)
+    this.#hear(early)
+    if (this.#lines.some(isHeard)) this.wake()
+  }
+  async #led(leads: boolean): Promise<void> {
+    this.#leads = leads
+    if (!leads) return
+    // Another may have led until now.
+    await this.#readTold()
+    if (this.#again) this.wake()
+  }
+  /** What the leading process told, for those who listen to this one. */
+  async #readTold(): Promise<void> {
+    const before = this.#last
+    const step = await lastTold(this.#shootId).catch(() => null)
+    if (step && step.id !== before?.id && this.#last === before) this.#takeOver(step)
+  }
+  /** Something may have been missed. */
+  async #lookAgain(): Promise<void> {
+    if (!this.#leads) void this.#readTold()
+    const version = await savedVersion(this.#shootId).catch(() => null)
+    if (version) this.#newVersion(version)
   }
   #hear(lines: readonly KeptLine[]) {
     const after = this.#lines.at(-1)?.position ?? 0
@@ -135,6 +162,8 @@ export class LiveDay {
     if (fresh.some(isHeard)) this.wake()
   }
   #newVersion(version: number) {
+    if (version <= this.#version) return
+    this.#version = version
     this.#open = undefined
     this.#tell({ day: { version } })
     this.wake()
@@ -157,7 +186,7 @@ export class LiveDay {
 
   async #work(): Promise<void> {
     this.#busy = true
-    while (this.#again) {
+    while (this.#again && this.#leads) {
       await pause(Math.max(0, this.#startedMs + LEAST_APART_MS - Date.now()))
       this.#again = false
       this.#startedMs = Date.now()
@@ -199,13 +228,17 @@ export class LiveDay {
     }
     if ('missing' in told) throw new Error(`The live forecast of ${this.#shootId} does not know its day`)
     this.#sent = count
+    if (!this.#leads) return
     await this.#apply({ id: `${now}-${count}`, at: now, after: this.#last?.id ?? null, forecast: told.forecast })
   }
 
   async #apply(step: AppliedForecast): Promise<void> {
     if (!differs(step.forecast, this.#last?.forecast ?? null)) return
     // A full disk must not keep a call from moving.
-    await keepForecast(this.#shootId, step).catch((fault) => console.error(fault))
+    await keepTold(this.#shootId, step).catch((fault) => console.error(fault))
+    this.#takeOver(step)
+  }
+  #takeOver(step: AppliedForecast) {
     this.#last = step
     const { after: _, ...told } = step
     this.#session.forecast(told)

@@ -1,5 +1,7 @@
 import 'server-only'
-import type { Prisma } from './generated/client'
+import { database, type Tx } from './client'
+import { databaseUrl } from './env'
+import { CHANNEL, ListenLine } from './listen-line'
 
 /** What one process tells all of them, its own included. Ids only: what happened is read from the database. */
 export type Notice =
@@ -18,15 +20,18 @@ export type Led = (leads: boolean) => void
 
 export interface Bus {
   /** With `tx` it is heard when that is committed, and never where it is not. */
-  notify(notice: Notice, tx?: Prisma.TransactionClient): Promise<void>
+  notify(notice: Notice, tx?: Tx): Promise<void>
   /** Hears from now on; returns how to stop. */
   hear<On extends Heard['on']>(on: On, ear: Ear<On>): () => void
   /** Asks to be the one process that does what is named, until stopped; told at each change. */
   lead(name: string, led: Led): () => void
+  /** How long the database has been out of reach, in milliseconds. */
+  awayMs(): number
+  close(): Promise<void>
 }
 
 /** Those of one process who hear. */
-export class Ears {
+class Ears {
   readonly #ears = new Map<string, Set<(heard: never) => void>>()
 
   hear<On extends Heard['on']>(on: On, ear: Ear<On>): () => void {
@@ -48,13 +53,68 @@ class EmbeddedBus extends Ears implements Bus {
     led(true)
     return () => {}
   }
+  awayMs = () => 0
+  async close(): Promise<void> {}
+}
+
+/** Where statements outside a transaction go. */
+type Statements = Pick<Tx, '$executeRaw'>
+
+/** Several processes by one PostgreSQL: what one notifies all hear, as long as their connection lives. */
+export class ServerBus extends Ears implements Bus {
+  readonly #url: string
+  readonly #statements: () => Promise<Statements>
+  /** Made when somebody first hears: a command that only writes needs none. */
+  #line: ListenLine | null = null
+
+  constructor(url: string, statements: () => Promise<Statements>) {
+    super()
+    this.#url = url
+    this.#statements = statements
+  }
+  async notify(notice: Notice, tx?: Tx): Promise<void> {
+    const statements = tx ?? (await this.#statements())
+    await statements.$executeRaw`SELECT pg_notify(${CHANNEL}, ${JSON.stringify(notice)})`
+  }
+  override hear<On extends Heard['on']>(on: On, ear: Ear<On>): () => void {
+    this.#opened()
+    return super.hear(on, ear)
+  }
+  lead(name: string, led: Led): () => void {
+    return this.#opened().lead(name, led)
+  }
+  awayMs(): number {
+    return this.#line?.awayMs() ?? 0
+  }
+  async close(): Promise<void> {
+    await this.#line?.close()
+    this.#line = null
+  }
+
+  #opened(): ListenLine {
+    this.#line ??= new ListenLine(this.#url, {
+      heard: (payload) => this.tell(JSON.parse(payload) as Notice),
+      up: () => this.tell({ on: 'again' }),
+    })
+    return this.#line
+  }
 }
 
 /** One for the process, whichever of Next's bundles it is loaded in. */
 const shared = globalThis as { emberslateBus?: Bus }
 export function bus(): Bus {
-  shared.emberslateBus ??= new EmbeddedBus()
+  shared.emberslateBus ??= makeBus()
   return shared.emberslateBus
+}
+function makeBus(): Bus {
+  const url = databaseUrl()
+  return url === null ? new EmbeddedBus() : new ServerBus(url, async () => (await database()).prisma)
+}
+/** Lets go of its connection, as the end of the process would. */
+export async function closeBus(): Promise<void> {
+  await shared.emberslateBus?.close()
+  shared.emberslateBus = undefined
 }
 export const notify: Bus['notify'] = (notice, tx) => bus().notify(notice, tx)
 export const hear: Bus['hear'] = (on, ear) => bus().hear(on, ear)
+export const lead: Bus['lead'] = (name, led) => bus().lead(name, led)

@@ -67,7 +67,7 @@ describe('the slate log', () => {
   })
   it('tells those who listen, once each, until they stop', async () => {
     const heard: number[] = []
-    const stop = listen(shoot, (lines) => heard.push(...lines.map(({ position }) => position)))
+    const stop = await listen(shoot, (lines) => heard.push(...lines.map(({ position }) => position)))
     const [a, b, c] = entries(3)
     await append(a, b)
     await append(a)

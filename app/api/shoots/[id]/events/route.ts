@@ -1,3 +1,4 @@
+import { maySee } from '@/lib/data/access'
 import { requireShoot } from '@/lib/data/load-log'
 import { untilEnded } from '@/lib/data/session-ends'
 import { visitorOf } from '@/lib/data/visitor'
@@ -17,7 +18,13 @@ export const GET = (request: Request, { params }: { params: Promise<{ id: string
       resumed ?? new URL(request.url).searchParams.get('since'),
       resumed ? '/last-event-id' : '/since',
     )
-    return new Response(logStream(id, since, untilEnded((await visitorOf(request.headers)).by, request.signal)), {
+    const headers = new Headers(request.headers)
+    const { by } = await visitorOf(headers)
+    const still = async () => {
+      const now = await visitorOf(headers)
+      return now.by === by && maySee(now, id)
+    }
+    return new Response(logStream(id, since, untilEnded(by, request.signal, still)), {
       headers: {
         'content-type': 'text/event-stream; charset=utf-8',
         // "no-transform": a proxy or the server's own gzip would hold events back.

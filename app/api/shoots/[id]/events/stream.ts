@@ -1,4 +1,5 @@
 import { setTimeout } from 'node:timers/promises'
+import { bus } from '@/lib/data/bus'
 import { listen } from '@/lib/data/listeners'
 import { loadLog } from '@/lib/data/load-log'
 import type { KeptLine } from '@/lib/data/log-journal'
@@ -14,6 +15,8 @@ const RETRY_MS = 1000
 const MOST_WAITING = 2000
 const PIECE = 1000
 const DRAIN_MS = 50
+/** Without its database for so long the server knows nothing of the day; the phone goes on by itself. */
+const MOST_AWAY_MS = 20_000
 const encoder = new TextEncoder()
 const bytes = (text: string) => encoder.encode(text)
 
@@ -63,7 +66,7 @@ class Hearing {
   /** Heard while the kept lines were still being read. */
   #early: KeptLine[] | null = []
   #position: number
-  readonly #unlisten: () => void
+  #unlisten = () => {}
   readonly #unhear: () => void
   readonly #beat: NodeJS.Timeout
   #over = false
@@ -73,19 +76,21 @@ class Hearing {
     this.#position = since
     this.#controller = controller
     controller.enqueue(bytes(`retry: ${RETRY_MS}\n\n`))
-    this.#unlisten = listen(shootId, (lines) => this.#hear(lines))
     const live = liveDay(shootId)
     this.#unhear = live.hear((event) => this.#send(liveBytes(event)))
     live.latest().then(
       (forecast) => forecast && this.#send(liveBytes({ forecast })),
       () => this.stop(),
     )
-    this.#beat = setInterval(() => this.#send(bytes(`: at ${this.#position}\n\n`)), HEARTBEAT_MS)
+    this.#beat = setInterval(() => this.#lives(), HEARTBEAT_MS)
     this.#beat.unref()
   }
 
   async catchUp(): Promise<void> {
     try {
+      const unlisten = await listen(this.#shootId, (lines) => this.#hear(lines))
+      if (this.#over) return unlisten()
+      this.#unlisten = unlisten
       for (;;) {
         const lines = await loadLog(this.#shootId, this.#position, PIECE)
         this.#tell(lines)
@@ -115,6 +120,11 @@ class Hearing {
     } catch {
       // The reader closed it first.
     }
+  }
+
+  #lives(): void {
+    if (bus().awayMs() > MOST_AWAY_MS) this.stop()
+    else this.#send(bytes(`: at ${this.#position}\n\n`))
   }
 
   #hear(lines: readonly KeptLine[]): void {

@@ -1,0 +1,30 @@
+import 'server-only'
+import { notify } from './bus'
+import { database } from './client'
+import { type AppliedForecast, keepForecast, lastForecast } from './forecast-journal'
+import type { Prisma } from './generated/client'
+
+const nameOf = (shootId: string) => `told/${shootId}`
+
+/**
+ * Keeps a forecast that was applied, then lets the other processes know. They tell their phones the same one, curves and
+ * all; the journal is without those, so a server keeps the last one whole.
+ */
+export async function keepTold(shootId: string, step: AppliedForecast): Promise<void> {
+  await keepForecast(shootId, step)
+  const { prisma, server } = await database()
+  if (!server) return
+  const name = nameOf(shootId)
+  const content = step as unknown as Prisma.InputJsonObject
+  const kept = { content, revision: { increment: 1 } }
+  await prisma.smallFile.upsert({ where: { name }, create: { name, content, revision: 1 }, update: kept })
+  await notify({ on: 'forecast', shoot: shootId })
+}
+
+/** The forecast told last by any process; with its curves where a server keeps them. */
+export async function lastTold(shootId: string): Promise<AppliedForecast | null> {
+  const { prisma, server } = await database()
+  if (!server) return lastForecast(shootId)
+  const row = await prisma.smallFile.findUnique({ where: { name: nameOf(shootId) } })
+  return (row?.content as unknown as AppliedForecast | undefined) ?? lastForecast(shootId)
+}
