@@ -22,7 +22,7 @@ const numberOf = ({ headers }, proxied) => {
 }
 
 const refused = new Map()
-function tellRefused() {
+export function tellRefused() {
   if (refused.size > 0) say('warn', 'turned-away', Object.fromEntries(refused))
   refused.clear()
 }
