@@ -12,17 +12,18 @@ import { gainsOf } from './shoots/gains-of'
 import { sliceAt } from './shoots/slice-at'
 import { triedChange } from './shoots/tried-change'
 import type { WhatIfAnswer } from './shoots/what-ifs'
+import { whoseIs } from './whose'
 
 const holder = globalThis as { emberslateDays?: Beside<Asked, Told> }
-holder.emberslateDays ??= new Beside('day', () => new Worker(new URL('./day-thread.ts', import.meta.url)))
-const thread = holder.emberslateDays
+holder.emberslateDays ??= new Beside('day', () => new Worker(new URL('./day-thread.ts', import.meta.url)), 'day')
+export const dayThread = holder.emberslateDays
 
 export async function dayBeside(shoot: Shoot) {
-  const told = await thread.ask({ layOut: shoot })
+  const told = await dayThread.ask({ layOut: shoot }, whoseIs(shoot))
   return told && 'laid' in told ? told : undefined
 }
 export async function gainsBeside(shoot: Shoot): Promise<readonly Gain[]> {
-  const told = await thread.ask({ gains: shoot })
+  const told = await dayThread.ask({ gains: shoot }, whoseIs(shoot))
   return told && 'gains' in told ? told.gains : gainsOf(shoot)
 }
 export async function changeBeside(
@@ -30,10 +31,10 @@ export async function changeBeside(
   shoot: Shoot,
   change: DayChange,
 ): Promise<Result<WhatIfAnswer>> {
-  const told = await thread.ask({ change, document, shoot })
+  const told = await dayThread.ask({ change, document, shoot }, whoseIs(shoot))
   return told && 'tried' in told ? told.tried : triedChange(document, shoot, change)
 }
 export async function sliceBeside(shoot: Shoot, at: Celsius, units: UnitSystem): Promise<Slice | null> {
-  const told = await thread.ask({ sliceOf: shoot, at, units })
+  const told = await dayThread.ask({ sliceOf: shoot, at, units }, whoseIs(shoot))
   return told && 'slice' in told ? told.slice : sliceAt(shoot, at, units)
 }

@@ -1,9 +1,9 @@
-import { parentPort } from 'node:worker_threads'
 import type { Beside } from '@/lib/export/cut-face-beside'
 import type { DayChange } from '@/lib/plan/day-changes'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
 import type { Result } from '@/lib/refusals'
 import type { Celsius, UnitSystem } from '@/lib/units'
+import { answers } from './answers'
 import type { Gain } from './shoots/gains'
 import { gainsOf } from './shoots/gains-of'
 import { sliceAt } from './shoots/slice-at'
@@ -27,7 +27,7 @@ export type Told = {
   | { readonly slice: Beside | null }
 )
 
-parentPort?.on('message', (asked: Asked) => parentPort?.postMessage(answerTo(asked)))
+answers(answerTo)
 
 function answerTo(asked: Asked): Told {
   const { turn } = asked

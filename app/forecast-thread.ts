@@ -1,4 +1,3 @@
-import { parentPort } from 'node:worker_threads'
 import { pullWindow } from '@/lib/card/sizes'
 import type { Layout } from '@/lib/day/layout'
 import type { CookPlan } from '@/lib/model/cook'
@@ -8,6 +7,7 @@ import { fastestKernel } from '@/lib/model/kernels'
 import { toCookPlan } from '@/lib/plan/cook-plan'
 import { type ForecastDocument, forecastDocument } from '@/lib/plan/forecast-document'
 import type { Shoot } from '@/lib/plan/shoot'
+import { answers } from './answers'
 import { type DayPlayed, type LoggedDay, loggedDay, rehearsedDay } from './shoots/rehearsed-day'
 import { type WhyAsked, type WhyTold, wrapWhy } from './shoots/wrap-why'
 
@@ -31,22 +31,22 @@ export type Told = { readonly turn: number } & (
   | { readonly pull: Window }
 )
 
-const tell = (told: Told, rows: readonly Float32Array[] = []) =>
-  parentPort?.postMessage(
-    told,
-    rows.map((row) => row.buffer as ArrayBuffer),
-  )
+answers(answerTo, (told: Told) => ('forecasts' in told ? told.forecasts.flatMap(([, one]) => curvesOf(one)) : []))
 
-parentPort?.on('message', (asked: Asked) => {
+function answerTo(asked: Asked): Told {
   const { turn } = asked
-  if ('document' in asked) return tell({ turn, document: forecastDocument(asked.document) })
-  if ('rehearse' in asked) return tell({ turn, played: rehearsedDay(asked.rehearse, asked.layout) })
-  if ('logged' in asked) return tell({ turn, became: loggedDay(asked.logged) })
-  if ('why' in asked) return tell({ turn, told: wrapWhy(asked.why) })
+  if ('document' in asked) return { turn, document: forecastDocument(asked.document) }
+  if ('rehearse' in asked) return { turn, played: rehearsedDay(asked.rehearse, asked.layout) }
+  if ('logged' in asked) return { turn, became: loggedDay(asked.logged) }
+  if ('why' in asked) return { turn, told: wrapWhy(asked.why) }
   const options = { seed: asked.seed, kernel: fastestKernel() }
-  if ('pullOf' in asked) return tell({ turn, pull: pullWindow(forecastCook(asked.pullOf, options)) })
+  if ('pullOf' in asked) return { turn, pull: pullWindow(forecastCook(asked.pullOf, options)) }
   const shoot = asked.forecasts
-  const forecasts = shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), options)] as const)
-  const rows = forecasts.flatMap(([, { trace }]) => [trace.cookerC, trace.surfaceC, trace.coreC, trace.probeC])
-  tell({ turn, forecasts }, rows)
-})
+  return {
+    turn,
+    forecasts: shoot.cooks.map((cook) => [cook.id, forecastCook(toCookPlan(shoot, cook), options)] as const),
+  }
+}
+
+const curvesOf = ({ trace }: Forecast) =>
+  [trace.cookerC, trace.surfaceC, trace.coreC, trace.probeC].map((row) => row.buffer as ArrayBuffer)

@@ -47,10 +47,11 @@ async function workedOut(shoot: Shoot): Promise<SizeTable> {
   const windows: Window[][] = []
   for (const { plans } of grid.rows) {
     const row: Window[] = []
-    for (const plan of plans) row.push(plan === filmed.cook ? pullWindow(filmed) : await windowOf(plan, seedOf(shoot)))
+    for (const plan of plans)
+      row.push(plan === filmed.cook ? pullWindow(filmed) : await windowOf(shoot, plan, seedOf(shoot)))
     windows.push(row)
   }
   return tableOf(grid, windows)
 }
-const windowOf = async (plan: CookPlan, seed: number): Promise<Window> =>
-  (await pullBeside(plan, seed)) ?? pullWindow(forecastCook(plan, { seed, kernel: fastestKernel() }))
+const windowOf = async (shoot: Shoot, plan: CookPlan, seed: number): Promise<Window> =>
+  (await pullBeside(shoot, plan, seed)) ?? pullWindow(forecastCook(plan, { seed, kernel: fastestKernel() }))

@@ -31,3 +31,5 @@ export const givenPassphrase = () => process.env.EMBERSLATE_PASSPHRASE || undefi
 /** Where the plain line and the TLS line listen; set by the start command. */
 export const plainPort = (): number | null => Number(said('EMBERSLATE_PLAIN_PORT')) || null
 export const tlsPort = (): number | null => Number(said('EMBERSLATE_TLS_PORT')) || null
+/** Of which sources this was built; set by the start command. */
+export const build = () => said('EMBERSLATE_BUILD') || 'unbuilt'
