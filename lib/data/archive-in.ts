@@ -1,29 +1,30 @@
 import 'server-only'
-import { createReadStream } from 'node:fs'
-import { rm } from 'node:fs/promises'
-import type { Readable } from 'node:stream'
-import { type Entry, openPromise, type ZipFile } from 'yauzl'
+import type { Entry, ZipFile } from 'yauzl'
 import { z } from 'zod'
-import { LARGEST_PHOTO_BYTES, PHOTO_NAME, photoName, photoTypeOf } from '../log/photo-name'
+import { LARGEST_PHOTO_BYTES, photoName, photoTypeOf } from '../log/photo-name'
 import { readEntry } from '../log/read-entry'
 import { parseShoot } from '../plan/parse'
 import type { Problem } from '../refusals'
 import { HEAD, PARTS, PHOTOS } from './archive'
 import { archiveHash, archiveOf } from './archive-out'
-import { uploaded } from './archive-upload'
+import { forgetPieces, takenUnder, type Uploaded, uploaded } from './archive-upload'
+import { bytesOf, entriesOf, openZip, refuse } from './archive-zip'
+import { isAway } from './away'
 import { BorderError } from './border-error'
-import { database } from './client'
+import { database, type Tx } from './client'
 import { putForecasts } from './forecast-journal'
 import { appendToJournal, type JournalEntry, VERSION_LINE } from './journal'
 import { loadShoot } from './load-shoot'
 import { appendToLogJournal, type KeptLine, LOG_LINE, setLogAside } from './log-journal'
+import { notTaken } from './not-taken'
 import { putPhoto } from './photos'
 import { writeVersion } from './put-back'
 import { writeLines } from './put-back-log'
-import { inTurn } from './write-version'
+import { sayFault } from './say'
+import { sqlOf } from './server-sql'
+import { inTurn } from './turns'
 
 const MOST_TEXT = 300_000_000
-const MOST_PARTS = 20_000
 /** Faults that are listed; more of them say nothing more. */
 const MOST_FAULTS = 20
 
@@ -38,29 +39,26 @@ interface Texts {
   readonly forecasts: string
 }
 
-const refuse = (sentence: string, problems: readonly Problem[] = [{ pointer: '', sentence }]) =>
-  new BorderError('archive-invalid', { sentence, problems })
-
 /**
  * Takes an uploaded archive in under its own id, or as a copy under one that follows from its bytes. The same archive twice
  * is one shoot; one whose shoot is here already and has gone on otherwise is refused, so that nothing is overwritten.
  */
 export async function takeArchive(upload: string, copy: boolean): Promise<TakenIn> {
-  const file = await uploaded(upload)
-  const hash = await archiveHash(createReadStream(file))
-  const zip = await openPromise(file, { autoClose: false }).catch((fault: Error) => {
-    throw refuse(`This is no whole archive (${fault.message}). Save the shoot's archive again and take that file in.`)
-  })
   try {
-    const taken = await take(zip, hash, copy)
-    await rm(file, { force: true })
+    const taken = await take(await uploaded(upload), copy)
+    await forgetPieces(upload, taken.id, copy)
     return taken
-  } finally {
-    zip.close()
+  } catch (fault) {
+    // Asked twice: the other one has taken it in, and its pieces may have gone while we read them.
+    const id = await takenUnder(upload, copy)
+    if (id === null) throw fault
+    return { id, became: 'known' }
   }
 }
 
-async function take(zip: ZipFile, hash: string, copy: boolean): Promise<TakenIn> {
+async function take(uploaded: Uploaded, copy: boolean): Promise<TakenIn> {
+  const hash = await archiveHash(uploaded.bytes())
+  const zip = await openZip(uploaded)
   const entries = await entriesOf(zip)
   const texts = await readTexts(zip, entries)
   const id = copy ? hash.slice(0, 12) : texts.id
@@ -71,11 +69,11 @@ async function take(zip: ZipFile, hash: string, copy: boolean): Promise<TakenIn>
     if (entry.fileName.startsWith(PHOTOS))
       await keep(id, entry.fileName, await bytesOf(zip, entry, LARGEST_PHOTO_BYTES))
   // Asked again in turn: the same archive may have been sent twice at once.
-  return inTurn(async () => (await takenBefore(id, texts, hash, copy)) ?? (await commit(id, texts)))
+  return inTurn(id, async (tx) => (await takenBefore(id, texts, hash, copy, tx)) ?? (await commit(tx, id, texts)))
 }
 
-async function takenBefore(id: string, texts: Texts, hash: string, copy: boolean): Promise<TakenIn | null> {
-  const here = await loadShoot(id)
+async function takenBefore(id: string, texts: Texts, hash: string, copy: boolean, tx?: Tx): Promise<TakenIn | null> {
+  const here = await loadShoot(id, undefined, tx)
   if (!here) return null
   if (copy || (await archiveHash(archiveOf(id))) === hash) return { id, became: 'known' }
   const had = texts.versions.at(-1)?.version
@@ -84,72 +82,41 @@ async function takenBefore(id: string, texts: Texts, hash: string, copy: boolean
   })
 }
 
-async function commit(shootId: string, { versions, lines, forecasts }: Texts): Promise<TakenIn> {
-  const { prisma, folder } = await database()
-  const full = versions.map((one) => ({ shootId, ...one }))
-  const takeBacks: (() => Promise<void>)[] = []
+/** In its turn. In a folder journals come first, and the versions last in them; a server takes all of it or nothing. */
+async function commit(tx: Tx, shootId: string, texts: Texts): Promise<TakenIn> {
+  const { folder } = await database()
+  const takeBacks = folder === null ? [] : await journal(folder, shootId, texts)
   try {
-    await setLogAside(folder, shootId)
-    await putForecasts(folder, shootId, forecasts)
-    if (lines.length > 0) takeBacks.push(await appendToLogJournal(folder, shootId, lines))
-    takeBacks.push(await appendToJournal(folder, shootId, full))
+    if (folder === null) await putForecasts(shootId, texts.forecasts, sqlOf(tx))
+    for (const version of texts.versions) await writeVersion(tx, { shootId, ...version })
+    await writeLines(tx, shootId, texts.lines)
   } catch (fault) {
-    const why = fault instanceof Error ? fault.message : String(fault)
-    throw new BorderError('disk-refused', {
-      sentence: `The disk did not take the archive (${why}); there is no such shoot here yet. Free some room, then try again.`,
-    })
-  }
-  try {
-    for (const version of full) await writeVersion(prisma, version)
-    if (lines.length > 0) await writeLines(prisma, shootId, lines)
-  } catch (fault) {
-    console.error(fault)
+    if (folder === null && isAway(fault)) throw fault
+    sayFault('archive-refused', fault)
     // Left in a journal, what the database does not take would stop every later start.
     for (const takeBack of takeBacks.reverse()) await takeBack()
-    await prisma.shoot.deleteMany({ where: { id: shootId } })
+    if (folder !== null) await tx.shoot.deleteMany({ where: { id: shootId } })
     throw refuse('The archive holds something that cannot be kept; nothing of it was taken in. Save it again.')
   }
   return { id: shootId, became: 'kept' }
 }
 
-async function entriesOf(zip: ZipFile): Promise<Map<string, Entry>> {
-  const entries = new Map<string, Entry>()
-  if (zip.entryCount > MOST_PARTS)
-    throw refuse(`This file has ${zip.entryCount} parts; the archive of a shoot has fewer.`)
+async function journal(folder: string, shootId: string, { versions, lines, forecasts }: Texts) {
+  const takeBacks: (() => Promise<void>)[] = []
   try {
-    for await (const entry of zip.eachEntry()) entries.set(entry.fileName, entry)
+    await setLogAside(folder, shootId)
+    await putForecasts(shootId, forecasts)
+    if (lines.length > 0) takeBacks.push(await appendToLogJournal(folder, shootId, lines))
+    const full = versions.map((one) => ({ shootId, ...one }))
+    takeBacks.push(await appendToJournal(folder, shootId, full))
   } catch (fault) {
-    throw refuse(`This is no whole archive (${fault instanceof Error ? fault.message : fault}). Save it again.`)
+    for (const takeBack of takeBacks.reverse()) await takeBack().catch(() => undefined)
+    return notTaken(
+      (why) =>
+        `The disk did not take the archive (${why}); there is no such shoot here yet. Free some room, then try again.`,
+    )(fault)
   }
-  const known: readonly string[] = Object.values(PARTS)
-  const lacking = known.find((name) => !entries.has(name))
-  if (lacking) throw refuse(`This is no archive of a shoot: it has no ${lacking}.`)
-  const strange = [...entries.keys()].find(
-    (name) => !known.includes(name) && !(name.startsWith(PHOTOS) && PHOTO_NAME.test(name.slice(PHOTOS.length))),
-  )
-  if (strange) throw refuse(`The archive has a part “${strange.slice(0, 80)}” that no archive of a shoot has.`)
-  return entries
-}
-
-async function bytesOf(zip: ZipFile, entry: Entry, most: number): Promise<Buffer> {
-  const pieces: Buffer[] = []
-  let size = 0
-  const tooMuch = () => refuse(`${entry.fileName} is larger than ${(most / 1e6).toLocaleString('en-GB')} MB.`)
-  if (entry.uncompressedSize > most) throw tooMuch()
-  try {
-    const stream: Readable = await zip.openReadStreamPromise(entry)
-    for await (const piece of stream) {
-      size += piece.length
-      if (size > most) throw tooMuch()
-      pieces.push(piece)
-    }
-  } catch (fault) {
-    if (fault instanceof BorderError) throw fault
-    throw refuse(
-      `${entry.fileName} does not read (${fault instanceof Error ? fault.message : fault}). Save the archive again.`,
-    )
-  }
-  return Buffer.concat(pieces)
+  return takeBacks
 }
 
 async function readTexts(zip: ZipFile, entries: ReadonlyMap<string, Entry>): Promise<Texts> {

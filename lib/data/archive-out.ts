@@ -1,16 +1,13 @@
 import 'server-only'
 import { createHash } from 'node:crypto'
-import { readdir, readFile } from 'node:fs/promises'
-import path from 'node:path'
 import { Zip, ZipDeflate } from 'fflate'
-import { PHOTO_NAME } from '../log/photo-name'
 import { headText, PARTS, PHOTOS, shootText } from './archive'
 import { BorderError } from './border-error'
 import { database } from './client'
 import { keptForecasts } from './forecast-journal'
 import { loadLog } from './load-log'
 import { loadShoot } from './load-shoot'
-import { photoFolder } from './photos'
+import { photosOf, readPhoto } from './photos'
 
 /** The same day for every part of every archive: what is the same must be the same to the byte. */
 const NO_DAY = new Date(1980, 0, 1)
@@ -41,10 +38,8 @@ async function* partsOf(shootId: string, document: unknown): AsyncGenerator<Part
   yield text(PARTS.versions, versionsOf(shootId))
   yield text(PARTS.log, logOf(shootId))
   yield text(PARTS.forecasts, [bytes(await keptForecasts(shootId))])
-  const folder = photoFolder(shootId)
-  const names = (await readdir(folder).catch(() => [])).filter((name) => PHOTO_NAME.test(name)).sort()
-  for (const name of names)
-    yield { name: PHOTOS + name, level: PLAIN, pieces: [await readFile(path.join(folder, name))] }
+  for (const name of await photosOf(shootId))
+    yield { name: PHOTOS + name, level: PLAIN, pieces: [await readPhoto(shootId, name)] }
 }
 
 async function* versionsOf(shootId: string): AsyncGenerator<Uint8Array> {

@@ -1,8 +1,7 @@
 import 'server-only'
-import { access, mkdir, open, readdir, rm, stat } from 'node:fs/promises'
-import path from 'node:path'
+import { blobsIn, putBlob, readBlob, removeBlobs, removeOlderBlobs } from './blobs'
 import { BorderError } from './border-error'
-import { dataFolder } from './env'
+import { notTaken } from './not-taken'
 
 /** A shoot's photographs have at most 1 GB, its texts far less. */
 const MOST_BYTES = 1_200_000_000
@@ -11,58 +10,82 @@ export const LARGEST_PIECE = 8_000_000
 const UPLOAD = /^[A-Za-z0-9_-]{8,64}$/
 const DAY_MS = 86_400_000
 
-const folder = () => path.join(dataFolder(), 'incoming')
-function fileOf(upload: string): string {
-  if (UPLOAD.test(upload)) return path.join(folder(), `${upload}.zip`)
-  const sentence = 'An upload has a name of 8 to 64 letters, digits, "-" or "_", made by the sender.'
-  throw new BorderError('archive-invalid', { sentence, problems: [{ pointer: '/upload', sentence }] })
+const INCOMING = 'incoming'
+function folderOf(upload: string): string {
+  if (UPLOAD.test(upload)) return `${INCOMING}/${upload}`
+  throw refused('/upload', 'An upload has a name of 8 to 64 letters, digits, "-" or "_", made by the sender.')
 }
+const refused = (pointer: string, sentence: string) =>
+  new BorderError('archive-invalid', { sentence, problems: [{ pointer, sentence }] })
 
-/** Adds a piece that begins `from` bytes into the archive; the same piece again does it once. Answers how much is here. */
-export async function addPiece(upload: string, from: number, piece: Uint8Array): Promise<number> {
-  const file = fileOf(upload)
-  if (from === 0) await makeRoom()
-  if (from + piece.byteLength > MOST_BYTES)
-    throw new BorderError('too-large', { sentence: 'The archive of a shoot has at most 1.2 GB.' })
-  try {
-    const handle = await open(file, from === 0 ? 'w+' : 'r+')
-    try {
-      const { size } = await handle.stat()
-      if (from > size) throw gap(size)
-      await handle.truncate(from)
-      await handle.write(piece, 0, piece.byteLength, from)
-    } finally {
-      await handle.close()
-    }
-  } catch (fault) {
-    if (fault instanceof BorderError) throw fault
-    if ((fault as NodeJS.ErrnoException).code === 'ENOENT') throw gap(0)
-    const sentence = `The disk did not take the archive (${(fault as Error).message}). Free some room, then try again.`
-    throw new BorderError('disk-refused', { sentence })
-  }
-  return from + piece.byteLength
+/** A piece is named by where in the archive it stands: "0000004000000-0000008000000". */
+interface Piece {
+  readonly from: number
+  readonly to: number
 }
-const gap = (size: number) => {
-  const sentence = `${size} bytes of this archive are here; go on from there.`
-  return new BorderError('archive-invalid', { sentence, problems: [{ pointer: '/from', sentence }] })
-}
-
-/** What was begun and left lying makes room. */
-async function makeRoom(): Promise<void> {
-  await mkdir(folder(), { recursive: true })
-  for (const name of await readdir(folder())) {
-    const file = path.join(folder(), name)
-    const { mtimeMs } = await stat(file).catch(() => ({ mtimeMs: Date.now() }))
-    if (mtimeMs < Date.now() - DAY_MS) await rm(file, { force: true })
-  }
-}
-
-/** Where an upload lies. */
-export async function uploaded(upload: string): Promise<string> {
-  const file = fileOf(upload)
-  await access(file).catch(() => {
-    const sentence = 'Nothing of this archive is here yet. Send its pieces first.'
-    throw new BorderError('archive-invalid', { sentence, problems: [{ pointer: '/upload', sentence }] })
+const PIECE = /^(\d{13})-(\d{13})$/
+const nameOf = ({ from, to }: Piece) => [from, to].map((at) => String(at).padStart(13, '0')).join('-')
+async function piecesOf(folder: string): Promise<readonly Piece[]> {
+  const names = await blobsIn(folder)
+  return names.flatMap((name) => {
+    const [, from, to] = PIECE.exec(name) ?? []
+    return from && to ? [{ from: Number(from), to: Number(to) }] : []
   })
-  return file
 }
+
+/**
+ * Adds a piece that begins `from` bytes into the archive; the same piece again does it once, and what stood behind it goes.
+ * Each piece may reach another process. Answers how much is here.
+ */
+export async function addPiece(upload: string, from: number, bytes: Uint8Array): Promise<number> {
+  const folder = folderOf(upload)
+  const to = from + bytes.byteLength
+  if (to > MOST_BYTES) throw new BorderError('too-large', { sentence: 'The archive of a shoot has at most 1.2 GB.' })
+  if (from === 0) await removeOlderBlobs(INCOMING, Date.now() - DAY_MS)
+  const pieces = await piecesOf(folder)
+  const here = pieces.filter((one) => one.to <= from).at(-1)?.to ?? 0
+  if (here !== from) throw refused('/from', `${here} bytes of this archive are here; go on from there.`)
+  const former = from === 0 ? undefined : pieces.filter((one) => one.to > from).map(nameOf)
+  await removeBlobs(folder, former)
+    .then(() => putBlob(folder, nameOf({ from, to }), bytes))
+    .catch(notTaken((why) => `The disk did not take the archive (${why}). Free some room, then try again.`))
+  return to
+}
+
+/** An archive whose pieces are here. */
+export interface Uploaded {
+  readonly size: number
+  bytes(from?: number, to?: number): AsyncGenerator<Uint8Array>
+}
+export async function uploaded(upload: string): Promise<Uploaded> {
+  const folder = folderOf(upload)
+  const pieces = await piecesOf(folder)
+  if (pieces.length === 0) throw refused('/upload', 'Nothing of this archive is here yet. Send its pieces first.')
+  const size = pieces.at(-1)?.to ?? 0
+  // It is read from front to back, a little at a time: the piece that was read last is the likeliest to be asked for.
+  let last: { readonly piece: Piece; readonly bytes: Buffer } | undefined
+  const read = async (piece: Piece) => {
+    if (last?.piece !== piece) {
+      const bytes = await readBlob(folder, nameOf(piece))
+      if (!bytes) throw refused('/upload', 'A piece of this archive is gone. Send it again.')
+      last = { piece, bytes }
+    }
+    return last.bytes
+  }
+  async function* bytes(from = 0, to = size) {
+    for (const piece of pieces)
+      if (piece.to > from && piece.from < to)
+        yield (await read(piece)).subarray(Math.max(0, from - piece.from), Math.min(piece.to, to) - piece.from)
+  }
+  return { size, bytes }
+}
+
+/** What was taken in once stays known for a day under its upload: whoever did not hear the answer asks again. */
+const takenName = (copy: boolean) => (copy ? 'taken-as-copy' : 'taken')
+export async function forgetPieces(upload: string, id: string, copy: boolean): Promise<void> {
+  const folder = folderOf(upload)
+  await putBlob(folder, takenName(copy), Buffer.from(id))
+  await removeBlobs(folder, (await piecesOf(folder)).map(nameOf))
+}
+export const takenUnder = async (upload: string, copy: boolean): Promise<string | null> =>
+  (await readBlob(folderOf(upload), takenName(copy)))?.toString() ?? null

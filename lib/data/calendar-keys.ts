@@ -2,17 +2,22 @@ import 'server-only'
 import { createHmac, timingSafeEqual } from 'node:crypto'
 import { z } from 'zod'
 import type { Grant } from './access'
-import { DoorFile } from './door-file'
 import { type Link, linksOf, liveLinks } from './links'
 import { newSecret, SECRET } from './secret'
+import { SmallFile } from './small-file'
 
 /** What the keys are made with. Two of 128 bits; in clear, for every key has to be shown again. */
-const file = new DoorFile<{ readonly secret: string }>('calendar.json', z.object({ secret: z.string().length(44) }), {
-  secret: '',
-})
+const file = new SmallFile<{ readonly secret: string }>(
+  'door/calendar.json',
+  z.object({ secret: z.string().length(44) }),
+  {
+    secret: '',
+  },
+)
 async function secretOf(): Promise<string> {
-  const { secret } = await file.change((now) => (now.secret ? now : { secret: newSecret() + newSecret() }))
-  return secret
+  const { secret } = await file.read()
+  if (secret) return secret
+  return (await file.change((now) => (now.secret ? now : { secret: newSecret() + newSecret() }))).secret
 }
 
 /** 128 bits that let a calendar read one person's calls; they follow from the link and end with it. */

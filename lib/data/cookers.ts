@@ -1,13 +1,10 @@
 import 'server-only'
 import { createHash } from 'node:crypto'
-import { readdir, readFile } from 'node:fs/promises'
-import path from 'node:path'
 import { z } from 'zod'
 import { COOKER_KINDS, type CookerKind } from '../model/cook'
 import type { CookerLesson } from '../model/memory'
-import { appendSynced } from './append-synced'
-import { BorderError } from './border-error'
-import { dataFolder } from './env'
+import { appendLines, filesIn, readLines } from './line-file'
+import { notTaken } from './not-taken'
 
 /** A cooker that somebody gave a name, with what its logged cooks have taught. */
 export interface KeptCooker {
@@ -40,8 +37,8 @@ type Step = z.output<typeof LINE>
 export const cookerIdOf = (name: string, kind: CookerKind) =>
   createHash('sha256').update(`${kind}/${name.trim().toLowerCase()}`).digest('hex').slice(0, 16)
 
-const cookersFolder = () => path.join(dataFolder(), 'cookers')
-const fileOf = (id: string) => path.join(cookersFolder(), `${id}.ndjson`)
+const COOKERS = 'cookers'
+const fileOf = (id: string) => `${COOKERS}/${id}`
 
 /** Keeps what a cook taught; a cook that is kept again is put in place of itself. */
 export async function keepLesson(name: string, kind: CookerKind, lesson: CookerLesson, at: number): Promise<string> {
@@ -57,14 +54,12 @@ export async function forgetCooker(id: string, forgotten: boolean, at: number): 
   return true
 }
 const append = (id: string, step: Step) =>
-  appendSynced(fileOf(id), [JSON.stringify(step)]).catch((fault: Error) => {
-    const sentence = `The disk did not take it (${fault.message}); nothing was changed. Free some room, then try again.`
-    throw new BorderError('disk-refused', { sentence })
-  })
+  appendLines(fileOf(id), [JSON.stringify(step)]).catch(
+    notTaken((why) => `The disk did not take it (${why}); nothing was changed. Free some room, then try again.`),
+  )
 
 export async function keptCookers(): Promise<readonly KeptCooker[]> {
-  const names = await readdir(cookersFolder()).catch(() => [] as string[])
-  const ids = names.flatMap((name) => (name.endsWith('.ndjson') ? [name.slice(0, -'.ndjson'.length)] : []))
+  const ids = (await filesIn(COOKERS)).map((file) => file.slice(COOKERS.length + 1))
   const all = await Promise.all(ids.map(readCooker))
   return all.filter((one) => one !== null).sort((a, b) => (keyOf(a) < keyOf(b) ? -1 : 1))
 }
@@ -73,8 +68,7 @@ const keyOf = ({ name, kind }: KeptCooker) => `${name} ${kind}`
 
 async function readCooker(id: string): Promise<KeptCooker | null> {
   if (!/^[0-9a-f]{16}$/.test(id)) return null
-  const text = await readFile(fileOf(id), 'utf8').catch(() => '')
-  return folded(id, text.split('\n').flatMap(stepOf))
+  return folded(id, (await readLines(fileOf(id))).flatMap(stepOf))
 }
 /** A line that a power cut left half written does not count. */
 function stepOf(line: string): Step[] {

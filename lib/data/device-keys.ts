@@ -2,8 +2,8 @@ import 'server-only'
 import { z } from 'zod'
 import { DEVICE } from '../log/entry-words'
 import { BorderError } from './border-error'
-import { DoorFile } from './door-file'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
+import { SmallFile } from './small-file'
 
 const KEY = z.object({
   id: z.string(),
@@ -16,7 +16,7 @@ const KEY = z.object({
 })
 /** What lets one device send readings to one shoot. */
 export type DeviceKey = z.output<typeof KEY>
-const file = new DoorFile<readonly DeviceKey[]>('keys.json', z.array(KEY), [])
+const file = new SmallFile<readonly DeviceKey[]>('door/keys.json', z.array(KEY), [])
 /** When a key was last used is worth a write so often. */
 const SEEN_MS = 60_000
 

@@ -1,11 +1,9 @@
 import 'server-only'
-import { readFile, rm } from 'node:fs/promises'
-import path from 'node:path'
 import { z } from 'zod'
 import type { LiveForecast } from '../session/session'
 import type { Instant } from '../units'
-import { appendSynced } from './append-synced'
-import { database } from './client'
+import { appendLines, lastLines, readLines, replaceLines } from './line-file'
+import type { Sql } from './server-sql'
 
 /** A forecast that was applied on the day, and the one it came after. Times are milliseconds. */
 export interface AppliedForecast {
@@ -22,13 +20,14 @@ const LINE = z.object({
   forecast: z.looseObject({ reason: z.string(), expected: z.array(z.looseObject({})) }),
 })
 
-const fileOf = (folder: string, shootId: string) => path.join(folder, 'forecasts', `${shootId}.ndjson`)
+const fileOf = (shootId: string) => `forecasts/${shootId}`
+/** Of so many lines at the end one is whole. */
+const ENOUGH = 20
 
-/** Puts an applied forecast on the disk for good; its curves are a picture that the next one draws anew. */
+/** Keeps an applied forecast for good; its curves are a picture that the next one draws anew. */
 export async function keepForecast(shootId: string, { forecast, ...step }: AppliedForecast): Promise<void> {
-  const { folder } = await database()
   const { lines: _, ...kept } = forecast
-  await appendSynced(fileOf(folder, shootId), [JSON.stringify({ ...step, forecast: kept })])
+  await appendLines(fileOf(shootId), [JSON.stringify({ ...step, forecast: kept })])
 }
 
 /** All of them as they are kept, whole lines only. */
@@ -36,18 +35,15 @@ export async function keptForecasts(shootId: string): Promise<string> {
   return (await linesOf(shootId)).flatMap((line) => (readLine(line) ? [`${line}\n`] : [])).join('')
 }
 /** Those of an archive, in place of any. */
-export async function putForecasts(folder: string, shootId: string, text: string): Promise<void> {
-  const file = fileOf(folder, shootId)
-  await rm(file, { force: true })
-  const lines = text.split('\n').filter((line) => readLine(line))
-  if (lines.length > 0) await appendSynced(file, lines)
+export async function putForecasts(shootId: string, text: string, sql?: Sql): Promise<void> {
+  await replaceLines(
+    fileOf(shootId),
+    text.split('\n').filter((line) => readLine(line)),
+    sql,
+  )
 }
 
-async function linesOf(shootId: string): Promise<readonly string[]> {
-  const { folder } = await database()
-  const text = await readFile(fileOf(folder, shootId), 'utf8').catch(() => '')
-  return text.trimEnd().split('\n')
-}
+const linesOf = (shootId: string) => readLines(fileOf(shootId))
 /** Every forecast that was applied since. */
 export async function forecastsSince(shootId: string, since: number): Promise<AppliedForecast[]> {
   return (await forecastsTold(shootId)).filter(({ at }) => at >= since)
@@ -55,7 +51,7 @@ export async function forecastsSince(shootId: string, since: number): Promise<Ap
 
 /** The last whole line; one that a power cut left half written does not count. */
 export async function lastForecast(shootId: string): Promise<AppliedForecast | null> {
-  for (const line of [...(await linesOf(shootId))].reverse()) {
+  for (const line of [...(await lastLines(fileOf(shootId), ENOUGH))].reverse()) {
     const read = readLine(line)
     if (read) return read
   }

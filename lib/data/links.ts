@@ -1,8 +1,8 @@
 import 'server-only'
 import { z } from 'zod'
 import type { Instant } from '../units'
-import { DoorFile } from './door-file'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
+import { SmallFile } from './small-file'
 
 export const LINK_ROLES = ['crew', 'viewer', 'producer'] as const
 export type LinkRole = (typeof LINK_ROLES)[number]
@@ -18,7 +18,7 @@ const LINK = z.object({
 })
 /** What lets one person into one shoot, on any number of phones. Its code is told once and not kept. */
 export type Link = z.output<typeof LINK>
-const file = new DoorFile<readonly Link[]>('links.json', z.array(LINK), [])
+const file = new SmallFile<readonly Link[]>('door/links.json', z.array(LINK), [])
 
 const DAY_MS = 86_400_000
 /** Until the end of the second day after the shoot, wherever it is; a shoot long past still gives two days. */

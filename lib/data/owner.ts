@@ -2,7 +2,7 @@ import 'server-only'
 import { randomBytes, scrypt, timingSafeEqual } from 'node:crypto'
 import { z } from 'zod'
 import { BorderError } from './border-error'
-import { DoorFile } from './door-file'
+import { SmallFile } from './small-file'
 
 /** One of the settings that OWASP's Password Storage Cheat Sheet lists for scrypt: N = 2^15, r = 8, p = 3 (32 MiB). */
 const COST = { N: 2 ** 15, r: 8, p: 3 }
@@ -18,7 +18,7 @@ const OWNER = z.object({
   chosen: z.number(),
 })
 type Owner = z.output<typeof OWNER>
-const file = new DoorFile<Owner | null>('owner.json', OWNER.nullable(), null)
+const file = new SmallFile<Owner | null>('door/owner.json', OWNER.nullable(), null)
 
 /** The same letters whichever keyboard composed them. */
 const spelled = (passphrase: string) => passphrase.normalize('NFKC')

@@ -1,10 +1,10 @@
 import 'server-only'
 import { z } from 'zod'
 import { forgetOwnersCodes } from './carry'
-import { DoorFile } from './door-file'
 import type { Link } from './links'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
 import { endedNow } from './session-ends'
+import { SmallFile } from './small-file'
 
 const HOUR_MS = 3_600_000
 /** A session gets a new secret so often. */
@@ -31,7 +31,7 @@ const SESSION = z.object({
 })
 /** One browser that is signed in. */
 export type Session = z.output<typeof SESSION>
-const file = new DoorFile<readonly Session[]>('sessions.json', z.array(SESSION), [])
+const file = new SmallFile<readonly Session[]>('door/sessions.json', z.array(SESSION), [])
 
 const fresh = (secret: string, now: number) => ({ hash: hashOf(secret), made: now, until: null })
 const isLive = (session: Session, now: number) => now < session.expires
@@ -134,11 +134,11 @@ async function endSessions(which: (session: Session) => boolean): Promise<void> 
     ended.push(...out.map(({ id }) => id))
     return out.length === 0 ? sessions : sessions.filter((one) => !out.includes(one))
   })
-  for (const id of ended) endedNow(id)
+  await Promise.all(ended.map(endedNow))
 }
 export const endSession = (id: string) => endSessions((session) => session.id === id)
 export async function endOwnerSessions(): Promise<void> {
-  forgetOwnersCodes()
+  await forgetOwnersCodes()
   await endSessions((session) => session.owner)
 }
 /** Takes a link from all who came by it; who has no other is out. */
@@ -152,7 +152,7 @@ export async function endByLink(link: string): Promise<void> {
       return { ...one, links: one.links.filter((other) => other !== link) }
     }),
   )
-  for (const id of touched) endedNow(id)
+  await Promise.all(touched.map(endedNow))
 }
 
 /** When somebody last came by each link, and with how many browsers. */

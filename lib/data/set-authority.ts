@@ -2,7 +2,7 @@ import 'server-only'
 import { X509Certificate } from 'node:crypto'
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
-import { doorFolder } from './door-file'
+import { databaseUrl, dataFolder } from './env'
 
 export interface SetAuthority {
   readonly der: Buffer
@@ -12,9 +12,10 @@ export interface SetAuthority {
   readonly ends: number
 }
 
-/** The open part of this computer's certificate authority; nothing where the start command made none. */
+/** The open part of this computer's certificate authority; nothing where the start command made none, as in server mode. */
 export async function setAuthority(): Promise<SetAuthority | undefined> {
-  const text = await readFile(path.join(doorFolder(), 'tls.json'), 'utf8').catch(() => undefined)
+  if (databaseUrl() !== null) return undefined
+  const text = await readFile(path.join(dataFolder(), 'door', 'tls.json'), 'utf8').catch(() => undefined)
   if (text === undefined) return undefined
   const { authority } = JSON.parse(text) as { authority: { certificate: string } }
   const certificate = new X509Certificate(authority.certificate)

@@ -72,9 +72,13 @@ describe('a session', () => {
     expect(await sessionOf(next, later + HOUR)).toBeDefined()
   })
   it("is carried to another line once, and an owner's not at all once the owner's sessions have ended", async () => {
-    const [owner, crew] = [carryCode({ owner: true, links: [] }), carryCode({ owner: false, links: ['l'] })]
+    const [owner, crew] = [await carryCode({ owner: true, links: [] }), await carryCode({ owner: false, links: ['l'] })]
     await endOwnerSessions()
-    expect([takeCarried(owner), takeCarried(crew)?.links, takeCarried(crew)]).toEqual([undefined, ['l'], undefined])
+    expect([await takeCarried(owner), (await takeCarried(crew))?.links, await takeCarried(crew)]).toEqual([
+      undefined,
+      ['l'],
+      undefined,
+    ])
   })
 })
 

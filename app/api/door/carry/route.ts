@@ -8,6 +8,6 @@ export const dynamic = 'force-dynamic'
 export const POST = (request: Request) =>
   answer(async () => {
     const { session } = await meet(request.headers)
-    const code = session ? carryCode(session.session) : null
+    const code = session ? await carryCode(session.session) : null
     return Response.json({ code }, { headers: { 'cache-control': 'no-store' } })
   })

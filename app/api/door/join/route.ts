@@ -14,7 +14,7 @@ export const POST = (request: Request) =>
   answer(async () => {
     const { code } = await readBody(request)
     countJoin(peerOf(request.headers))
-    const carried = takeCarried(code)
+    const carried = await takeCarried(code)
     if (carried?.owner) return signedIn(request, await openOwnerSession(), { to: '/' })
     const link = await linkByCode(code)
     const ids = link ? [link.id] : (carried?.links ?? [])

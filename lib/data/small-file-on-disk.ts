@@ -1,32 +1,26 @@
 import 'server-only'
 import { mkdir, open, readFile, rename } from 'node:fs/promises'
 import path from 'node:path'
-import type { z } from 'zod'
 import { syncFolder } from './append-synced'
 import { dataFolder } from './env'
+import type { SmallFileKind } from './small-file'
 
 /** Next loads this file once per bundle; the proxy and the routes must see the same door. */
 const shared = globalThis as { emberslateDoor?: Map<string, Promise<unknown>>; emberslateDoorTurn?: Promise<unknown> }
 
-export const doorFolder = () => path.join(dataFolder(), 'door')
-
 /**
- * A small file of the door: read once, held in memory, and on the disk before a change is told. It lies beside the
- * database and not in it, so that a rebuild from the journals leaves the door as it was.
+ * Read once, held in memory, and on the disk before a change is told. It lies beside the database and not in it, so that a
+ * rebuild from the journals leaves the door as it was.
  */
-export class DoorFile<T> {
-  readonly #name: string
-  readonly #schema: z.ZodType<T>
-  readonly #empty: T
+export class SmallFileOnDisk<T> {
+  readonly #kind: SmallFileKind<T>
 
-  constructor(name: string, schema: z.ZodType<T>, empty: T) {
-    this.#name = name
-    this.#schema = schema
-    this.#empty = empty
+  constructor(kind: SmallFileKind<T>) {
+    this.#kind = kind
   }
 
   get #file() {
-    return path.join(doorFolder(), this.#name)
+    return path.join(dataFolder(), this.#kind.name)
   }
 
   read(): Promise<T> {
@@ -58,9 +52,9 @@ export class DoorFile<T> {
       if (fault.code === 'ENOENT') return undefined
       throw fault
     })
-    if (text === undefined) return this.#empty
+    if (text === undefined) return this.#kind.empty
     try {
-      return this.#schema.parse(JSON.parse(text))
+      return this.#kind.schema.parse(JSON.parse(text))
     } catch {
       // Never taken for empty: a door that forgets its owner would let the next one in.
       throw new Error(`${this.#file} does not read. Mend it, or move it away and start again.`)
