@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { entriesWord } from './feed/merged-words'
+import { SERVER_AWAY } from './feed/wire'
 import { useSet } from './set-context'
 
 /** The bar's right end: whether what was logged is safe elsewhere. */
@@ -16,7 +17,9 @@ export function LinkMark() {
       : link === 'catching-up'
         ? 'catching up'
         : held
-          ? 'not let in'
+          ? held === SERVER_AWAY
+            ? 'server away'
+            : 'not let in'
           : 'no signal'
   return <span className={link === 'live' ? '' : 'loud'}>{words}</span>
 }
@@ -37,14 +40,16 @@ export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; ca
           {forecastBy === 'this device' && ' The forecast is this phone’s own.'}
         </p>
       )}
-      {link === 'catching-up' && (
+      {link === 'catching-up' && !held && (
         <p className="status" role="status">
           <b>Catching up.</b> {waiting > 0 ? `${entriesWord(waiting)} on the way.` : 'The log is being read.'}
         </p>
       )}
       {held && (
         <p className="status" role="status">
-          <b>Nothing goes out.</b> {held} {waiting > 0 && `${entriesWord(waiting)} kept here, none lost.`}
+          <b>{held === SERVER_AWAY ? held : 'Nothing goes out.'}</b>{' '}
+          {held === SERVER_AWAY ? 'What is logged goes out by itself, and alerts go on.' : held}{' '}
+          {waiting > 0 && `${entriesWord(waiting)} kept here, none lost.`}
         </p>
       )}
       {news && (

@@ -12,7 +12,7 @@ export interface HearingTold {
   beat(): void
   /** The line is gone, or could not be had. */
   cut(): void
-  shutOut(sentence: string): void
+  notNow(sentence: string): void
 }
 
 /** Keeps listening to the server: notices a dead line, comes back, resumes after the last position. */
@@ -20,6 +20,8 @@ export class Hearing {
   readonly #pause: Pause
   #line: AbortController | null = null
   #stopped = false
+  /** So long the server asked to be left alone. */
+  #waitMs: number | null = null
 
   constructor(
     readonly wire: Wire,
@@ -37,7 +39,7 @@ export class Hearing {
       if (this.#stopped) return
       this.told.cut()
       failed = heard ? 0 : failed + 1
-      await this.#pause.wait(backoffMs(failed, MOST_WAIT_MS))
+      await this.#pause.wait(Math.min(this.#waitMs ?? backoffMs(failed, MOST_WAIT_MS), MOST_WAIT_MS))
     }
   }
 
@@ -59,6 +61,7 @@ export class Hearing {
   async #listen(): Promise<boolean> {
     const line = new AbortController()
     this.#line = line
+    this.#waitMs = null
     let heard = false
     let callOff = this.clock.after(SILENT_MS, () => line.abort())
     const alive = () => {
@@ -79,7 +82,10 @@ export class Hearing {
         alive()
         this.told.beat()
       },
-      shutOut: (sentence: string) => this.told.shutOut(sentence),
+      notNow: (sentence: string, waitMs: number | null) => {
+        this.#waitMs = waitMs
+        this.told.notNow(sentence)
+      },
     }
     await this.wire.listen(this.since(), listener, line.signal).catch(() => {})
     callOff()

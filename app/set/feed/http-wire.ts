@@ -4,7 +4,7 @@ import type { Problem } from '@/lib/refusals'
 import { instant } from '@/lib/units'
 import type { SetOpening } from '../set-feed'
 import { eventReader } from './event-lines'
-import type { Listener, SendAnswer, Sent, Wire } from './wire'
+import { type Listener, SERVER_AWAY, type SendAnswer, type Sent, type Wire } from './wire'
 
 /** What `GET /api/me` says of who is signed in. */
 type WhoAmI = { readonly person: { readonly shoot: string; readonly id: string } | null }
@@ -33,12 +33,19 @@ export function httpWire(shootId: string): Wire {
 }
 
 const SIGNED_OUT = 401
+const AWAY = 503
 const OPEN_AGAIN = 'Open your crew link again.'
+const wordsFor = (status: number) => (status === SIGNED_OUT ? OPEN_AGAIN : status === AWAY ? SERVER_AWAY : undefined)
+function waitOf({ headers }: Response): number | null {
+  const after = Number(headers.get('retry-after'))
+  return after > 0 ? after * 1000 : null
+}
 
 async function listenTo(path: string, since: number, listener: Listener, signal: AbortSignal): Promise<void> {
   const headers = { accept: 'text/event-stream', 'last-event-id': String(since) }
   const response = await fetch(path, { headers, signal, cache: 'no-store' })
-  if (response.status === SIGNED_OUT) listener.shutOut(OPEN_AGAIN)
+  const words = wordsFor(response.status)
+  if (words) listener.notNow(words, waitOf(response))
   if (!response.ok || !response.body) throw new Error(`events ${response.status}`)
   listener.opened()
   const read = eventReader(
@@ -59,12 +66,8 @@ async function answerOf(response: Response, entries: readonly EntryDocument[]): 
   }
   if (response.ok && body.entries?.length === entries.length)
     return { heard: 'kept', received: Date.parse(body.received ?? ''), entries: body.entries }
-  const sentence =
-    response.status === SIGNED_OUT
-      ? OPEN_AGAIN
-      : (body.detail ?? body.title ?? `The server answered ${response.status}.`)
+  const sentence = wordsFor(response.status) ?? body.detail ?? body.title ?? `The server answered ${response.status}.`
   if (response.status === 422 || response.status === 400)
     return { heard: 'refused', problems: body.problems ?? [], sentence }
-  const after = Number(response.headers.get('retry-after'))
-  return { heard: 'not-now', sentence, waitMs: after > 0 ? after * 1000 : null }
+  return { heard: 'not-now', sentence, waitMs: waitOf(response) }
 }

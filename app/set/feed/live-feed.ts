@@ -45,8 +45,8 @@ const ANSWER_WITHIN_MS = 10_000
 export class LiveFeed implements SetFeed {
   #person: string | null = null
   #signedIn = false
-  /** What to do where the server no longer knows this device. */
-  #shutOut: string | null = null
+  /** Why the server lets this device not listen, and what to do. */
+  #notNow: string | null = null
   #name = ''
   #opening: SetOpening
   #keeping: Keeping | null = null
@@ -98,8 +98,8 @@ export class LiveFeed implements SetFeed {
       event: (heard) => this.#hear(heard),
       beat: () => this.#beat(),
       cut: () => this.#cut(),
-      shutOut: (sentence) => {
-        this.#shutOut = sentence
+      notNow: (sentence) => {
+        this.#notNow = sentence
         this.#changed()
       },
     })
@@ -130,7 +130,7 @@ export class LiveFeed implements SetFeed {
       merged: this.#merged.sentences,
       sounding: this.#alerts.sounding(this.#day.session),
       aside: this.#aside,
-      held: this.#outbox.why ?? this.#shutOut,
+      held: this.#outbox.why ?? this.#notNow,
     }
     return this.#shown
   }
@@ -238,7 +238,7 @@ export class LiveFeed implements SetFeed {
   }
   #connect(): void {
     this.#connected = true
-    this.#shutOut = null
+    this.#notNow = null
     this.#day.hold()
     this.device.clock.after(THROUGH_WITHIN_MS, () => this.#beat())
     void this.#refresh()

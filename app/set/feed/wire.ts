@@ -3,6 +3,9 @@ import type { Problem } from '@/lib/refusals'
 import type { SetOpening } from '../set-feed'
 import type { Heard } from './event-lines'
 
+/** The server cannot reach its database, or is starting: nothing the phone should do about it. */
+export const SERVER_AWAY = 'The server is being restarted.'
+
 /** What became of one entry that was sent. */
 export type Sent =
   | { readonly id: string; readonly became: 'kept' | 'known' }
@@ -20,8 +23,8 @@ export interface Listener {
   event(heard: Heard): void
   /** The server says that it lives, and that nothing is held back before this. */
   beat(): void
-  /** The server answered, and does not know this device any more. */
-  shutOut(sentence: string): void
+  /** The server answered, and lets nobody listen: for this device, or for a while. */
+  notNow(sentence: string, waitMs: number | null): void
 }
 
 /** How a set screen speaks to the server. Where the server is not reached a promise is broken. */

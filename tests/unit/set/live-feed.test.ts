@@ -100,6 +100,21 @@ describe('entries of a phone', () => {
     expect(shown(phone).aside).toHaveLength(1)
     expect(texts(phone)).toEqual([])
   })
+  it('wait while the server is without its database, and are there within 5 s of its return', async () => {
+    const { time, server } = setUp()
+    const phone = new Phone(server)
+    await phone.start()
+    server.away = true
+    server.cut()
+    server.reached = true
+    await phone.feed.add(note('kept'))
+    await time.run(60)
+    expect(shown(phone)).toMatchObject({ link: 'cut-off', waiting: 1, held: 'The server is being restarted.' })
+    server.away = false
+    await time.run(5)
+    expect(shown(phone)).toMatchObject({ link: 'live', waiting: 0, held: null })
+    expect(server.log.map(({ document }) => document.text)).toEqual(['kept'])
+  })
   it('wait while the server has no room, and say so', async () => {
     const { time, server } = setUp()
     const phone = new Phone(server)

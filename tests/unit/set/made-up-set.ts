@@ -4,7 +4,7 @@ import { LiveFeed } from '../../../app/set/feed/live-feed'
 import { MemoryStore } from '../../../app/set/feed/memory-store'
 import type { Forecaster } from '../../../app/set/feed/own-forecast'
 
-import type { Listener, SendAnswer, Sent, Wire } from '../../../app/set/feed/wire'
+import { type Listener, SERVER_AWAY, type SendAnswer, type Sent, type Wire } from '../../../app/set/feed/wire'
 import type { SetOpening, SoundAlert } from '../../../app/set/set-feed'
 import type { EntryDocument } from '../../../lib/log/entry'
 import { whenText } from '../../../lib/log/entry-words'
@@ -60,6 +60,8 @@ export class MadeUpServer {
   full = false
   /** It knows no device any more. */
   shut = false
+  /** Its database does not answer: 503 with Retry-After. */
+  away = false
   person: string | null = null
   readonly #listeners = new Set<{ listener: Listener; end: () => void }>()
 
@@ -104,6 +106,7 @@ export class MadeUpServer {
       send: async (sent, entries) => {
         if (!this.reached) throw new Error('cut')
         if (this.shut) return { heard: 'not-now', sentence: 'Open your crew link again.', waitMs: null }
+        if (this.away) return { heard: 'not-now', sentence: SERVER_AWAY, waitMs: 2000 }
         if (this.full) return { heard: 'not-now', sentence: 'The disk is full.', waitMs: null }
         const answer = this.append(sent, JSON.parse(JSON.stringify(entries)))
         if (this.losesAnswers) throw new Error('cut')
@@ -113,8 +116,9 @@ export class MadeUpServer {
   }
 
   async #listen(since: number, listener: Listener, signal: AbortSignal): Promise<void> {
-    if (this.shut) listener.shutOut('Open your crew link again.')
-    if (!this.reached || this.shut) throw new Error('cut')
+    if (this.shut) listener.notNow('Open your crew link again.', null)
+    if (this.away) listener.notNow(SERVER_AWAY, 2000)
+    if (!this.reached || this.shut || this.away) throw new Error('cut')
     listener.opened()
     for (let position = since + 1; position <= this.log.length; position++) this.#say(listener, position)
     listener.beat()
