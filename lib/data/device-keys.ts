@@ -2,6 +2,8 @@ import 'server-only'
 import { z } from 'zod'
 import { DEVICE } from '../log/entry-words'
 import { BorderError } from './border-error'
+import { LastSeen } from './last-seen'
+import { sayFault } from './say'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
 import { SmallFile } from './small-file'
 
@@ -17,8 +19,7 @@ const KEY = z.object({
 /** What lets one device send readings to one shoot. */
 export type DeviceKey = z.output<typeof KEY>
 const file = new SmallFile<readonly DeviceKey[]>('door/keys.json', z.array(KEY), [])
-/** When a key was last used is worth a write so often. */
-const SEEN_MS = 60_000
+const lastSeen = new LastSeen('keys')
 
 /** A key under a name of its own in its shoot; the secret is told once and not kept. */
 export async function makeKey(shoot: string, name: unknown, expires: number) {
@@ -53,7 +54,9 @@ export async function revokeKey(shoot: string, id: string): Promise<boolean> {
   return found
 }
 
-export const keysOf = async (shoot: string) => (await file.read()).filter((key) => key.shoot === shoot)
+export const keysOf = async (shoot: string) =>
+  (await file.read()).filter((key) => key.shoot === shoot).map((key) => ({ ...key, seen: seenOf(key) }))
+const seenOf = ({ id, seen }: DeviceKey) => lastSeen.of(id, seen ?? 0) || null
 
 /** The key that a request was sent with. */
 export async function keyBySecret(secret: string): Promise<DeviceKey | undefined> {
@@ -61,7 +64,13 @@ export async function keyBySecret(secret: string): Promise<DeviceKey | undefined
   const hash = hashOf(secret)
   const now = Date.now()
   const key = (await file.read()).find((one) => one.hash === hash && now < one.expires)
-  if (key && now - (key.seen ?? 0) > SEEN_MS)
-    await file.change((keys) => keys.map((one) => (one.id === key.id ? { ...one, seen: now } : one)))
+  if (key) await noteSeen(key, now)
   return key
+}
+
+async function noteSeen({ id }: DeviceKey, now: number): Promise<void> {
+  const all = lastSeen.note(id, now)
+  const write = (one: DeviceKey) => ({ ...one, seen: Math.max(one.seen ?? 0, all?.get(one.id) ?? 0) || null })
+  // A reading is not refused because this could not be written.
+  if (all) await file.change((keys) => keys.map(write)).catch((fault) => sayFault('seen-not-kept', fault))
 }

@@ -1,7 +1,9 @@
 import 'server-only'
 import { z } from 'zod'
 import { forgetOwnersCodes } from './carry'
+import { LastSeen } from './last-seen'
 import type { Link } from './links'
+import { sayFault } from './say'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
 import { endedNow } from './session-ends'
 import { SmallFile } from './small-file'
@@ -14,8 +16,6 @@ const OVERLAP_MS = 60_000
 const OWNER_MS = 30 * 24 * HOUR_MS
 /** So long after its link's end a session comes back to life when the link is renewed. */
 const RENEWABLE_MS = 30 * 24 * HOUR_MS
-/** When somebody was last seen is worth a write so often. */
-const SEEN_MS = 60_000
 /** A person has a few phones; of more, those seen longest ago are out. */
 const MOST_PER_LINK = 20
 const MOST_SECRETS = 4
@@ -32,6 +32,8 @@ const SESSION = z.object({
 /** One browser that is signed in. */
 export type Session = z.output<typeof SESSION>
 const file = new SmallFile<readonly Session[]>('door/sessions.json', z.array(SESSION), [])
+const lastSeen = new LastSeen('sessions')
+const seenOf = ({ id, seen }: Session) => lastSeen.of(id, seen)
 
 const fresh = (secret: string, now: number) => ({ hash: hashOf(secret), made: now, until: null })
 const isLive = (session: Session, now: number) => now < session.expires
@@ -68,7 +70,7 @@ async function openSession(wanted: Pick<Session, 'owner' | 'links' | 'expires'>)
 
 function withRoom(sessions: readonly Session[], links: readonly string[]): readonly Session[] {
   const alike = sessions.filter((one) => one.links.some((link) => links.includes(link)))
-  const out = [...alike].sort((a, b) => b.seen - a.seen).slice(MOST_PER_LINK - 1)
+  const out = [...alike].sort((a, b) => seenOf(b) - seenOf(a)).slice(MOST_PER_LINK - 1)
   return sessions.filter((one) => !out.includes(one))
 }
 
@@ -90,7 +92,7 @@ export async function sessionOf(secret: string, now = Date.now()): Promise<Sessi
 export async function keepUp(session: Session, secret: string, now = Date.now()): Promise<Opened | undefined> {
   const hash = hashOf(secret)
   const { due, settles } = standing(session, hash, now)
-  if (!due && !settles && now - session.seen < SEEN_MS) return undefined
+  if (!due && !settles) return noteSeen(session, now)
   let next: string | undefined
   await file.change((sessions) =>
     sessions.map((one) => {
@@ -102,6 +104,13 @@ export async function keepUp(session: Session, secret: string, now = Date.now())
     }),
   )
   return next ? { secret: next, expires: session.expires } : undefined
+}
+
+async function noteSeen({ id }: Session, now: number): Promise<undefined> {
+  const all = lastSeen.note(id, now)
+  const write = (one: Session) => ({ ...one, seen: Math.max(one.seen, all?.get(one.id) ?? 0) })
+  // Nobody is kept out because this could not be written.
+  if (all) await file.change((sessions) => sessions.map(write)).catch((fault) => sayFault('seen-not-kept', fault))
 }
 
 /** Where in its session the secret that was used stands, whether a new one is due, and whether older ones end by it. */
@@ -161,7 +170,7 @@ export async function seenByLink(): Promise<ReadonlyMap<string, { readonly seen:
   for (const session of await file.read())
     for (const link of session.links) {
       const sofar = seen.get(link) ?? { seen: 0, phones: 0 }
-      seen.set(link, { seen: Math.max(sofar.seen, session.seen), phones: sofar.phones + 1 })
+      seen.set(link, { seen: Math.max(sofar.seen, seenOf(session)), phones: sofar.phones + 1 })
     }
   return seen
 }
