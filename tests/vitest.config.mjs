@@ -7,6 +7,21 @@ const root = fileURLToPath(new URL('..', import.meta.url))
 const PURE = ['unit', 'laws', 'reference'].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`)
 
 const WEB = ['tests/web/**/*.test.ts']
+/** What only a PostgreSQL can show; tests/data/folder is what only a folder can. */
+const ON_SERVER = 'tests/data/server/*.test.ts'
+/** With a PostgreSQL to run on, the suite of the data runs on it once more. */
+const SERVER = process.env.EMBERSLATE_TEST_SERVER
+  ? [
+      {
+        extends: true,
+        test: {
+          name: 'server',
+          include: ['tests/data/*.test.ts', ON_SERVER],
+          globalSetup: 'tests/migrated-database.ts',
+        },
+      },
+    ]
+  : []
 
 export default defineConfig({
   root,
@@ -32,10 +47,11 @@ export default defineConfig({
         test: {
           name: 'data',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: [...PURE, ...WEB],
+          exclude: [...PURE, ...WEB, ON_SERVER],
           globalSetup: 'tests/empty-database.ts',
         },
       },
+      ...SERVER,
     ],
   },
 })

@@ -7,15 +7,16 @@ import { createShoot } from '../../lib/data/create-shoot'
 import { listenerCount } from '../../lib/data/listeners'
 import { readLog } from '../../lib/log/ndjson'
 import { mark, reading } from '../unit/log/lines'
-import { closeAll, freshFolder } from './real-database'
+import { closeAll, freshDatabase } from './real-database'
 
 const DOCUMENT = JSON.parse(readFileSync('tests/fixtures/shoots/minimal.json', 'utf8'))
 /** The server's own live day goes on listening. */
 const LIVE_DAY = 1
 let shoot: string
 beforeEach(async () => {
-  await freshFolder()
-  const made = await createShoot(DOCUMENT, 'write-000001')
+  await freshDatabase()
+  // Its live day outlives a test: each has a shoot of its own.
+  const made = await createShoot(DOCUMENT, `write-${Date.now()}`)
   shoot = made.ok ? made.value.id : ''
 })
 afterEach(closeAll)
@@ -98,7 +99,7 @@ describe('the events of the slate log', () => {
     expect(heard[0]?.entry).toMatchObject({ sent: new Date(SENT).toISOString(), received: expect.any(String) })
     gone.abort()
     expect((await reader.read()).done).toBe(true)
-    expect(listenerCount(shoot)).toBe(LIVE_DAY)
+    await expect.poll(() => listenerCount(shoot)).toBe(LIVE_DAY)
   })
   it('resume after the last that was heard', async () => {
     await post({ sent: SENT, entries: documents(3) })
@@ -106,6 +107,6 @@ describe('the events of the slate log', () => {
     const { events: heard, reader } = await hear(response, 1)
     expect(heard.map(({ id }) => id)).toEqual([3])
     await reader.cancel()
-    expect(listenerCount(shoot)).toBe(LIVE_DAY)
+    await expect.poll(() => listenerCount(shoot)).toBe(LIVE_DAY)
   })
 })

@@ -1,24 +1,59 @@
 import { execFile } from 'node:child_process'
+import { randomBytes } from 'node:crypto'
+import { existsSync, mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { closeBus } from '../../lib/data/bus'
 import { type Database, database } from '../../lib/data/client'
 import { emptyDataFolder } from '../empty-database'
+import { copyOfMigrated, onServer } from '../migrated-database'
 
 const shared = globalThis as { emberslateDatabase?: Promise<Database> }
 
-/** A data folder of its own for one test; the database in it opens with the first operation. */
+/** A database of its own for one test, in a folder or on a server as the suite is run; `reopen` takes what this returns. */
+export async function freshDatabase(): Promise<string> {
+  if (!onServer()) return freshFolder()
+  const url = await copyOfMigrated()
+  pointAt(url)
+  return url
+}
+
+/** A data folder of its own for one test that is about the folder itself. */
 export function freshFolder(): string {
   const folder = emptyDataFolder()
-  process.env.EMBERSLATE_DATA = folder
+  pointAt(folder)
   return folder
+}
+
+/** A place of its own to keep files in, where in a folder no database has to be opened. */
+export async function freshPlace(): Promise<string> {
+  if (onServer()) return freshDatabase()
+  const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-place-'))
+  pointAt(folder)
+  return folder
+}
+
+function pointAt(place: string) {
+  const folder = path.isAbsolute(place)
+  process.env.DATABASE_URL = folder ? '' : place
+  // With a server there is no data folder at all: whoever makes one is caught by closeAll.
+  process.env.EMBERSLATE_DATA = folder
+    ? place
+    : path.join(tmpdir(), `emberslate-no-folder-${randomBytes(6).toString('hex')}`)
 }
 
 /** Ends the process's hold on its database, as the end of the process would. */
 export async function closeAll() {
+  await closeBus()
   await (await shared.emberslateDatabase)?.close()
   shared.emberslateDatabase = undefined
+  const folder = process.env.EMBERSLATE_DATA ?? ''
+  if (process.env.DATABASE_URL && existsSync(folder))
+    throw new Error(`With a server, somebody made the folder ${folder}.`)
 }
 
-export function reopen(folder: string): Promise<Database> {
-  process.env.EMBERSLATE_DATA = folder
+export function reopen(place: string): Promise<Database> {
+  pointAt(place)
   return database()
 }
 
