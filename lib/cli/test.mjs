@@ -1,7 +1,12 @@
-/** `npm test`: makes ready what is missing, then runs every check; the last line counts all of them together. */
+/**
+ * `npm test`: makes ready what is missing, then runs every check; the last line counts all of them together. With
+ * `--server` the suite of the data runs on a PostgreSQL of its own too.
+ */
+import { spawn } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
+import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 import { makeReady, run, Unready } from './make-ready.mjs'
 
@@ -38,6 +43,23 @@ async function ready() {
   } catch (fault) {
     console.error(fault instanceof Unready ? fault.message : fault)
     return false
+  }
+}
+
+/** Starts a PostgreSQL that ends with us, and tells the suites where it is. */
+async function startServer() {
+  const since = Date.now()
+  const child = spawn(process.execPath, ['--import=tsx', 'tests/postgres-beside.ts'], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  })
+  const gone = new Promise((resolve) => child.once('close', resolve))
+  const said = new Promise((resolve) => createInterface(child.stdout).once('line', resolve))
+  const url = await Promise.race([said, gone.then(() => '')])
+  count('postgresql', url ? 1 : 0, url ? 0 : 1, since)
+  if (url) process.env.EMBERSLATE_TEST_SERVER = url
+  return () => {
+    child.stdin.end()
+    return gone
   }
 }
 
@@ -109,7 +131,9 @@ if (await ready()) {
     () => node('next/dist/bin/next', 'typegen'),
     () => node('typescript/bin/tsc', '--noEmit'),
   )
+  const stopServer = process.argv.includes('--server') ? await startServer() : () => {}
   await Promise.all([types, suites()])
+  await stopServer()
 } else count('build', 0, 1, since)
 console.log(`${total.passed} passed, ${total.failed} failed`)
 process.exit(total.failed > 0 ? 1 : 0)
