@@ -18,7 +18,8 @@ interface Row {
 const READ = `SELECT "revision", CASE WHEN "revision" = $2 THEN NULL ELSE "content"::text END AS "content"
   FROM "SmallFile" WHERE "name" = $1`
 const LOCK = 'SELECT "revision", "content"::text AS "content" FROM "SmallFile" WHERE "name" = $1 FOR UPDATE'
-const BEGIN = 'INSERT INTO "SmallFile" ("name", "content", "revision") VALUES ($1, $2::json, 0) ON CONFLICT DO NOTHING'
+/** So that there is a row to lock. */
+const BEGIN = `INSERT INTO "SmallFile" ("name", "content", "revision") VALUES ($1, 'null', 0) ON CONFLICT DO NOTHING`
 const CHANGE = 'UPDATE "SmallFile" SET "content" = $2::json, "revision" = $3 WHERE "name" = $1'
 
 /** A row that every process asks for its revision before it trusts its memory, so that an end is felt at once everywhere. */
@@ -52,10 +53,10 @@ export class SmallFileOnServer<T> {
 
   /** The row, which nobody else changes until the transaction ends. */
   async #locked(sql: Sql): Promise<Row> {
-    const { name, empty } = this.#kind
+    const { name } = this.#kind
     const [row] = await sql<Row>(LOCK, [name])
     if (row) return row
-    await sql(BEGIN, [name, JSON.stringify(empty)])
+    await sql(BEGIN, [name])
     return (await sql<Row>(LOCK, [name]))[0] as Row
   }
 
@@ -72,6 +73,7 @@ export class SmallFileOnServer<T> {
   }
 
   #valueOf({ revision, content }: Row, held: Held | undefined): T {
+    if (revision === 0) return this.#kind.empty
     if (held && held.revision === revision) return held.value as T
     try {
       const value = this.#kind.schema.parse(JSON.parse(content as string))

@@ -13,7 +13,7 @@ import { saveShoot } from '../../lib/data/save-shoot'
 import { undoShoot } from '../../lib/data/undo-shoot'
 import { instant } from '../../lib/units'
 import { reading } from '../unit/log/lines'
-import { closeAll, freshFolder, reopen } from './real-database'
+import { closeAll, freshDatabase, reopen } from './real-database'
 
 const DOCUMENT = JSON.parse(readFileSync('tests/fixtures/shoots/minimal.json', 'utf8'))
 /** A photograph whose bytes hold what marks a part in a zip file. */
@@ -23,10 +23,10 @@ const PHOTO = Uint8Array.from(
 )
 const UPLOAD = 'upload-000001'
 let shoot = ''
-let folder = ''
+let place = ''
 
 beforeEach(async () => {
-  folder = freshFolder()
+  place = await freshDatabase()
   const made = await createShoot(DOCUMENT, 'write-000001')
   shoot = made.ok ? made.value.id : ''
   await saveShoot(shoot, { ...DOCUMENT, title: 'Épaule, ½ rôtie' }, 'write-000002', 1)
@@ -62,7 +62,7 @@ describe('an archive', () => {
     const file = await archived()
     const photo = (await keepPhoto(shoot, PHOTO)).name
     await closeAll()
-    const other = freshFolder()
+    const other = await freshDatabase()
     expect(await takeIn(file)).toEqual({ id: shoot, became: 'kept' })
     await closeAll()
     await reopen(other)
@@ -107,7 +107,7 @@ describe('an archive', () => {
     }
     // Nothing of them is left that a later start would stumble over.
     await closeAll()
-    await reopen(folder)
+    await reopen(place)
     expect(await loadShoot('another')).toBeUndefined()
   })
 

@@ -1,15 +1,17 @@
-import { appendFileSync, mkdtempSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { appendFileSync } from 'node:fs'
 import path from 'node:path'
-import { beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { cookerIdOf, forgetCooker, keepLesson, keptCookers } from '../../lib/data/cookers'
+import { appendLines } from '../../lib/data/line-file'
 import type { CookerLesson } from '../../lib/model/memory'
+import { onServer } from '../migrated-database'
+import { closeAll, freshPlace } from './real-database'
 
-let folder = ''
-beforeEach(() => {
-  folder = mkdtempSync(path.join(tmpdir(), 'emberslate-cookers-'))
-  process.env.EMBERSLATE_DATA = folder
+let place = ''
+beforeEach(async () => {
+  place = await freshPlace()
 })
+afterEach(closeAll)
 const lesson = (cook: string, mean = -6): CookerLesson => ({
   cook,
   date: '2027-05-15',
@@ -21,7 +23,7 @@ const lesson = (cook: string, mean = -6): CookerLesson => ({
 const KETTLE = 'kettle-charcoal'
 const cooksOf = async () => (await keptCookers()).map(({ lessons }) => lessons.map(({ cook }) => cook))
 
-// Nothing is held in memory: each of these reads what the disk has, as after a restart.
+// Nothing is held in memory: each of these reads what is kept, as after a restart.
 describe('the register of cookers', () => {
   it('keeps each lesson under its cooker, whatever way the name is written, and a cook kept again once', async () => {
     await keepLesson('The garden kettle', KETTLE, lesson('a/hero'), 1)
@@ -49,7 +51,9 @@ describe('the register of cookers', () => {
   })
   it('passes over a line that a power cut left half written, and knows no cooker by a strange id', async () => {
     const id = await keepLesson('The garden kettle', KETTLE, lesson('a/hero'), 1)
-    appendFileSync(path.join(folder, 'cookers', `${id}.ndjson`), '{"at":2,"forgot')
+    const half = '{"at":2,"forgot'
+    if (onServer()) await appendLines(`cookers/${id}`, [half])
+    else appendFileSync(path.join(place, 'cookers', `${id}.ndjson`), half)
     expect(await cooksOf()).toEqual([['a/hero']])
     expect(await forgetCooker('../door/owner', true, 3)).toBe(false)
     expect(await forgetCooker(cookerIdOf('Another', KETTLE), true, 3)).toBe(false)

@@ -1,7 +1,7 @@
 import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import { beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { setCertificate } from '../../lib/cli/set-certificate.mjs'
 import { mayDo, NOBODY } from '../../lib/data/access'
 import { calendarPath, grantOfCalendar } from '../../lib/data/calendar-keys'
@@ -10,10 +10,10 @@ import { expiryFor, linkByCode, makeLink, revokeLink } from '../../lib/data/link
 import { chooseFirst, isOwners, ownerIsKnown } from '../../lib/data/owner'
 import { RateLimit } from '../../lib/data/rate-limit'
 import { endOwnerSessions, keepUp, openOwnerSession, type Session, sessionOf } from '../../lib/data/sessions'
+import { closeAll, freshPlace } from './real-database'
 
-beforeEach(() => {
-  process.env.EMBERSLATE_DATA = mkdtempSync(path.join(tmpdir(), 'emberslate-door-'))
-})
+beforeEach(freshPlace)
+afterEach(closeAll)
 const HOUR = 3_600_000
 
 describe("the owner's passphrase", () => {
@@ -22,7 +22,7 @@ describe("the owner's passphrase", () => {
     expect(await ownerIsKnown()).toBe(false)
     await chooseFirst('four plain words here')
     await expect(chooseFirst('another one of mine')).rejects.toThrow('chosen already')
-    ;(globalThis as { emberslateDoor?: unknown }).emberslateDoor = undefined
+    Object.assign(globalThis, { emberslateDoor: undefined, emberslateSmallFiles: undefined })
     expect([await isOwners('four plain words here'), await isOwners('four plain words her')]).toEqual([true, false])
   })
 })

@@ -1,16 +1,17 @@
 import { createHash } from 'node:crypto'
-import { readdirSync, readFileSync, rmSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { GET } from '../../app/api/shoots/[id]/photos/[name]/route'
 import { POST } from '../../app/api/shoots/[id]/photos/route'
+import { blobsIn, removeBlobs } from '../../lib/data/blobs'
 import { createShoot } from '../../lib/data/create-shoot'
 import { keepPhoto } from '../../lib/data/photos'
-import { closeAll, freshFolder } from './real-database'
+import { closeAll, freshDatabase } from './real-database'
 
 const DOCUMENT = JSON.parse(readFileSync('tests/fixtures/shoots/minimal.json', 'utf8'))
-let [shoot, folder] = ['', '']
+let shoot = ''
 beforeEach(async () => {
-  folder = freshFolder()
+  await freshDatabase()
   const made = await createShoot(DOCUMENT, 'write-000001')
   shoot = made.ok ? made.value.id : ''
 })
@@ -25,15 +26,15 @@ const post = (body: Uint8Array<ArrayBuffer>, id = shoot) =>
   POST(new Request('http://127.0.0.1/', { method: 'POST', body }), { params: Promise.resolve({ id }) })
 const get = (name: string, id = shoot) =>
   GET(new Request('http://127.0.0.1/'), { params: Promise.resolve({ id, name }) })
-const files = () => readdirSync(`${folder}/photos/${shoot}`)
+const kept = () => blobsIn(`photos/${shoot}`)
 
 describe('a photograph of the set', () => {
-  it('is kept beside the database under the name of its content, once however often it comes, and comes back whole', async () => {
+  it('is kept under the name of its content, once however often it comes, and comes back whole', async () => {
     const both = await Promise.all([post(JPEG), post(JPEG)])
     const again = await post(JPEG)
     expect([both[0].status, again.status, (await again.json()).became]).toEqual([201, 200, 'known'])
     expect(await (await post(WEBP)).json()).toEqual({ name: nameOf(WEBP, 'webp'), became: 'kept' })
-    expect(files().sort()).toEqual([nameOf(JPEG, 'jpg'), nameOf(WEBP, 'webp')].sort())
+    expect(await kept()).toEqual([nameOf(JPEG, 'jpg'), nameOf(WEBP, 'webp')].sort())
     const got = await get(nameOf(JPEG, 'jpg'))
     expect(new Uint8Array(await got.arrayBuffer())).toEqual(JPEG)
     const header = (name: string) => got.headers.get(name)
@@ -51,14 +52,14 @@ describe('a photograph of the set', () => {
     ]
     expect(answers.map(({ status }) => status)).toEqual([415, 413, 404, 404, 404])
     expect((await (answers[1] as Response).json()).detail).toContain('1.5 MB')
-    expect(readdirSync(folder)).not.toContain('photos')
+    expect([await kept(), await blobsIn('photos/none-such')]).toEqual([[], []])
   })
   it('is refused with a sentence where its shoot is full, until somebody makes room', async () => {
     const most = JPEG.length + 100
     expect((await keepPhoto(shoot, JPEG, most)).became).toBe('kept')
     await expect(keepPhoto(shoot, WEBP, most)).rejects.toMatchObject({ code: 'photos-full', status: 413 })
     expect((await keepPhoto(shoot, JPEG, most)).became).toBe('known')
-    rmSync(`${folder}/photos/${shoot}/${nameOf(JPEG, 'jpg')}`)
+    await removeBlobs(`photos/${shoot}`, [nameOf(JPEG, 'jpg')])
     expect((await keepPhoto(shoot, WEBP, most)).became).toBe('kept')
   })
 })
