@@ -87,7 +87,10 @@ export class ListenLine {
     let was = false
     try {
       await client.connect()
-      await client.query(`SET idle_session_timeout = ${IDLE_MS}`)
+      // PostgreSQL 13 has no such setting, and waits for the network to say that a process is gone.
+      await client.query(
+        `SELECT set_config(name, '${IDLE_MS}', false) FROM pg_settings WHERE name = 'idle_session_timeout'`,
+      )
       await client.query(`LISTEN ${CHANNEL}`)
       was = true
       this.#awaySince = null

@@ -24,7 +24,7 @@ export class Hearing {
   #waitMs: number | null = null
 
   constructor(
-    readonly wire: Wire,
+    readonly wire: Pick<Wire, 'listen'>,
     readonly clock: DeviceClock,
     readonly since: () => number,
     readonly told: HearingTold,

@@ -41,7 +41,8 @@ function waitOf({ headers }: Response): number | null {
   return after > 0 ? after * 1000 : null
 }
 
-async function listenTo(path: string, since: number, listener: Listener, signal: AbortSignal): Promise<void> {
+/** One try to hear a shoot's events, until the stream ends or is cut. */
+export async function listenTo(path: string, since: number, listener: Listener, signal: AbortSignal): Promise<void> {
   const headers = { accept: 'text/event-stream', 'last-event-id': String(since) }
   const response = await fetch(path, { headers, signal, cache: 'no-store' })
   const words = wordsFor(response.status)
