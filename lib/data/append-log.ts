@@ -4,6 +4,7 @@ import { sameDocument } from '../log/log'
 import { readEntry } from '../log/read-entry'
 import type { Problem } from '../refusals'
 import type { Instant } from '../units'
+import { withoutErased } from './erased'
 import { type Asked, keepInTurn, type LogTurn } from './log-turn'
 
 /** What became of one entry of a sending: `known` was kept before, `refused` is not kept. */
@@ -26,7 +27,11 @@ export async function appendLog(
   documents: readonly unknown[],
   faultsOf: (entry: EntryDocument) => readonly Problem[] = () => [],
 ): Promise<Sending> {
-  const read = documents.map((document) => readOne(document, faultsOf))
+  const erased = await withoutErased(shootId)
+  const read = documents.map((document) => {
+    const one = readOne(document, faultsOf)
+    return 'problems' in one ? one : erased(one)
+  })
   const asked: Asked = { sent, entries: read.filter((one): one is Wanted => !('problems' in one)) }
   const turn = await keepInTurn(shootId, asked)
   return { received: turn.received, entries: read.map((one, i) => becameOf(one, i, asked, turn)) }

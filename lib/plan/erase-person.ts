@@ -1,22 +1,43 @@
 import { shootJsonSchema } from './json-schema'
 import { type Field, type Fields, SHOOT_FIELDS } from './person-fields'
-import { blanked, isCalled, type PersonWords, phoneOf, toldIn, withoutClauses } from './person-words'
+import { blanked, isCalled, type PersonWords, personWords, phoneOf, toldIn, withoutClauses } from './person-words'
 import type { ShootDocument } from './shoot'
 import { textPaths } from './text-paths'
 
-/** How one person is taken out of a shoot. */
-export interface Erasure {
-  /** Each id that goes, and the neutral one that stands in its place. */
-  readonly ids: ReadonlyMap<string, string>
+/** How one person is taken out of a shoot, as it can be written down. */
+export interface ErasurePlan {
+  /** Each id that goes, with the neutral one that stands in its place. */
+  readonly ids: Readonly<Record<string, string>>
   /** Ids under which the person stands in the shoot, those that stay among them. */
-  readonly own: ReadonlySet<string>
-  /** Phones and probes whose name tells who they are, and the neutral name. */
-  readonly devices: ReadonlyMap<string, string>
+  readonly own: readonly string[]
+  /** Phones and probes whose name tells who they are, with the neutral name. */
+  readonly devices: Readonly<Record<string, string>>
   readonly names: readonly string[]
-  readonly words: PersonWords
+  /** By which a text tells of them. */
+  readonly telling: readonly string[]
+  readonly phones: readonly string[]
   /** Single words of the name go too, wherever they stand in free text. */
   readonly notes: boolean
 }
+interface Renamed {
+  get(written: string): string | undefined
+}
+export interface Erasure {
+  readonly ids: Renamed
+  readonly own: ReadonlySet<string>
+  readonly devices: Renamed
+  readonly names: readonly string[]
+  readonly words: PersonWords
+  readonly notes: boolean
+}
+export const erasureOf = ({ ids, own, devices, names, telling, phones, notes }: ErasurePlan): Erasure => ({
+  ids: new Map(Object.entries(ids)),
+  own: new Set(own),
+  devices: new Map(Object.entries(devices)),
+  names,
+  words: personWords(telling, phones),
+  notes,
+})
 /** `after` is null where the text is gone. */
 export interface Change {
   readonly pointer: string

@@ -1,6 +1,6 @@
-import type { Erasure } from './erase-person'
+import type { ErasurePlan } from './erase-person'
 import { freeId, isNeutral } from './neutral-id'
-import { isCalled, personWords, wordsOf } from './person-words'
+import { isCalled, wordsOf } from './person-words'
 import type { ShootDocument } from './shoot'
 import { listAt } from './sketch'
 
@@ -22,11 +22,11 @@ const idOf = ({ id }: Person) => (typeof id === 'string' ? id : '')
 const nameOf = ({ name }: Person) => (typeof name === 'string' ? name.trim() : '')
 const sameName = (a: string, b: string) => wordsOf(a).join(' ') === wordsOf(b).join(' ')
 
-/** Who an id is, over all versions: by the names it had, and by other ids that had one of these names. */
-export function knownAs(documents: readonly ShootDocument[], id: string): KnownAs {
+/** Who stands under these ids, over all versions: by the names they had, and by other ids that had one of these names. */
+export function knownAs(documents: readonly ShootDocument[], wanted: readonly string[]): KnownAs {
   const people = documents.flatMap(peopleIn)
   const newest = new Set(peopleIn(documents.at(-1) ?? {}).map(idOf))
-  const ids = new Set([id])
+  const ids = new Set(wanted)
   const names = new Set<string>()
   for (let before = -1; before < ids.size + names.size; ) {
     before = ids.size + names.size
@@ -83,12 +83,12 @@ export interface AlsoNamed {
 }
 
 /** How this person is taken out: which ids and device names tell who they are, and what stands in their place. */
-export function erasureOf(
+export function erasurePlan(
   documents: readonly ShootDocument[],
   { ids, names, phones, roles }: KnownAs,
   also: AlsoNamed,
   notes: boolean,
-): Erasure {
+): ErasurePlan {
   const inShoot = documents.flatMap(peopleIn)
   const taken = new Set([...inShoot.map(idOf), ...also.persons, ...inShoot.flatMap(({ roles: all }) => rolesIn(all))])
   // Somebody wrote a name where an id was asked for.
@@ -103,11 +103,12 @@ export function erasureOf(
   }
   const telling = [...wholeNames(names), ...renamed.keys()]
   return {
-    ids: renamed,
-    own: new Set([...own, ...renamed.values()]),
+    ids: Object.fromEntries(renamed),
+    own: [...own, ...renamed.values()],
     devices: newDevices(also.devices, telling),
     names: [...names, ...renamed.keys()],
-    words: personWords(telling, phones),
+    telling,
+    phones,
     notes,
   }
 }
@@ -118,7 +119,7 @@ const wholeNames = (names: readonly string[]) =>
   names.filter((name) => !names.some((other) => other !== name && other.toLowerCase().startsWith(name.toLowerCase())))
 
 const LEAST_TELLING = 3
-function newDevices(devices: readonly string[], telling: readonly string[]): ReadonlyMap<string, string> {
+function newDevices(devices: readonly string[], telling: readonly string[]): Record<string, string> {
   const words = telling.flatMap(wordsOf).filter((word) => word.length >= LEAST_TELLING && !/^\d+$/.test(word))
   // "marias-phone" too.
   const named = devices.filter((device) => wordsOf(device).some((one) => words.some((word) => one.startsWith(word))))
@@ -128,5 +129,5 @@ function newDevices(devices: readonly string[], telling: readonly string[]): Rea
     while (devices.includes(`device-${n}`))
     return `device-${n}`
   }
-  return new Map(named.map((device) => [device, free()]))
+  return Object.fromEntries(named.map((device) => [device, free()]))
 }

@@ -5,7 +5,8 @@ import { eraseFromEntry, LOG_FIELDS, personsIn } from '../../../lib/log/erase-fr
 import { foldLog } from '../../../lib/log/fold'
 import type { Line } from '../../../lib/log/log'
 import { readEntry } from '../../../lib/log/read-entry'
-import { erasureOf, knownAs } from '../../../lib/plan/known-as'
+import { erasureOf } from '../../../lib/plan/erase-person'
+import { erasurePlan, knownAs } from '../../../lib/plan/known-as'
 import { textPaths } from '../../../lib/plan/text-paths'
 import { lambWith } from '../plan/shoots'
 import { line, logOf, mark, newId, reading } from './lines'
@@ -39,7 +40,8 @@ lines.push(line(16, 'correction', { corrects: newId(), put: { who: 'maria', text
 
 const persons = [...new Set(lines.flatMap(({ document }) => personsIn(document)))]
 const devices = ['marias-probe', 'phone-a', 'phone-b']
-const erasure = (notes: boolean) => erasureOf([shoot], knownAs([shoot], 'maria'), { persons, devices }, notes)
+const erasure = (notes: boolean) =>
+  erasureOf(erasurePlan([shoot], knownAs([shoot], ['maria']), { persons, devices }, notes))
 const erased = (notes: boolean): Line[] =>
   lines.map((one) => {
     const { document } = eraseFromEntry(one.document, erasure(notes))

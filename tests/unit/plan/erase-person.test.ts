@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { layOutDay } from '../../../lib/day/lay-out'
-import { type Erasure, eraseFromShoot } from '../../../lib/plan/erase-person'
+import { type Erasure, eraseFromShoot, erasureOf } from '../../../lib/plan/erase-person'
 import { shootJsonSchema } from '../../../lib/plan/json-schema'
-import { erasureOf, idsNamed, knownAs } from '../../../lib/plan/known-as'
+import { erasurePlan, idsNamed, knownAs } from '../../../lib/plan/known-as'
 import { isNeutral } from '../../../lib/plan/neutral-id'
 import { parseShoot } from '../../../lib/plan/parse'
 import { SHOOT_FIELDS } from '../../../lib/plan/person-fields'
@@ -35,7 +35,7 @@ const MARIA = {
 }
 const document = lambWith(MARIA)
 const erasureFor = (documents: readonly ShootDocument[], id: string, notes = false): Erasure =>
-  erasureOf(documents, knownAs(documents, id), { persons: [], devices: [] }, notes)
+  erasureOf(erasurePlan(documents, knownAs(documents, [id]), { persons: [], devices: [] }, notes))
 const at = (value: unknown, ...keys: (string | number)[]): unknown =>
   keys.reduce<unknown>((one, key) => (one as Record<string, unknown> | undefined)?.[key], value)
 
@@ -97,7 +97,7 @@ describe('one person taken out of a shoot', () => {
       lambWith({ ...MARIA, '/people/1/id': 'camera-one', '/callSheet/contacts/0/phone': '0498 123 456' }),
       document,
     ]
-    const known = knownAs(versions, 'maria')
+    const known = knownAs(versions, ['maria'])
     expect([...known.ids].sort()).toEqual(['camera-one', 'ma', 'maria'])
     expect(known.names).toContain('Mar')
     expect(known.phones).toContain('0498 123 456')

@@ -1,0 +1,44 @@
+import 'server-only'
+import { eraseFromEntry } from '../log/erase-from-log'
+import { eraseFromShoot, erasureOf } from '../plan/erase-person'
+import type { ShootDocument } from '../plan/shoot'
+import { eraseTold } from './erase-told'
+import type { Erasing } from './erasing'
+import { keptForecasts, putForecasts } from './forecast-journal'
+import type { Prisma } from './generated/client'
+import type { KeptLine } from './log-journal'
+import { sqlOf } from './server-sql'
+import { inTurn } from './turns'
+import { keepVersion } from './write-version'
+
+/** Versions, log and forecasts in one transaction, in the shoot's turn; whoever listens hears of a new version. */
+export async function eraseOnServer({ shoot: shootId, writeId, plan }: Erasing): Promise<void> {
+  const erasure = erasureOf(plan)
+  const told = await keptForecasts(shootId)
+  await inTurn(shootId, async (tx) => {
+    const versions = await tx.shootVersion.findMany({ where: { shootId }, orderBy: { version: 'asc' } })
+    for (const { version, document } of versions) {
+      const erased = eraseFromShoot(document as ShootDocument, erasure)
+      if (erased.changes.length === 0) continue
+      const where = { shootId_version: { shootId, version } }
+      await tx.shootVersion.update({ where, data: { document: erased.document as Prisma.InputJsonObject } })
+    }
+    const lines = await tx.logLine.findMany({ where: { shootId }, select: { position: true, document: true } })
+    for (const { position, document } of lines) {
+      const erased = eraseFromEntry(document as KeptLine['document'], erasure)
+      if (erased.changes.length === 0) continue
+      const where = { shootId_position: { shootId, position } }
+      await tx.logLine.update({ where, data: { document: erased.document as Prisma.InputJsonObject } })
+    }
+    const lessTold = told
+      .split('\n')
+      .map((line) => (line === '' ? line : eraseTold(line, erasure)))
+      .join('\n')
+    if (lessTold !== told) await putForecasts(shootId, lessTold, sqlOf(tx))
+    const newest = versions.at(-1)
+    if (newest && !versions.some((one) => one.writeId === writeId)) {
+      const { document } = eraseFromShoot(newest.document as ShootDocument, erasure)
+      await keepVersion(tx, { shootId, version: newest.version + 1, writeId, document })
+    }
+  })
+}

@@ -1,0 +1,68 @@
+import 'server-only'
+import { personsIn } from '../log/erase-from-log'
+import type { ErasurePlan } from '../plan/erase-person'
+import { erasurePlan, type KnownAs, knownAs } from '../plan/known-as'
+import type { ShootDocument } from '../plan/shoot'
+import { listAt } from '../plan/sketch'
+import { database } from './client'
+import { keysOf } from './device-keys'
+import { linksOf } from './links'
+import { loadLog } from './load-log'
+import type { KeptLine } from './log-journal'
+
+export interface KeptVersion {
+  readonly version: number
+  readonly at: Date
+  readonly document: ShootDocument
+}
+/** All of a shoot in which somebody may be named. */
+export interface ShootRecords {
+  readonly shootId: string
+  readonly versions: readonly KeptVersion[]
+  readonly lines: readonly KeptLine[]
+}
+
+/** Every shoot that is here. */
+export async function shootIds(): Promise<readonly string[]> {
+  const { prisma } = await database()
+  return (await prisma.shoot.findMany({ select: { id: true }, orderBy: { id: 'asc' } })).map(({ id }) => id)
+}
+
+export async function versionsOf(shootId: string): Promise<readonly KeptVersion[]> {
+  const { prisma } = await database()
+  const rows = await prisma.shootVersion.findMany({ where: { shootId }, orderBy: { version: 'asc' } })
+  return rows.map(({ version, at, document }) => ({ version, at, document: document as ShootDocument }))
+}
+
+export async function recordsOf(shootId: string): Promise<ShootRecords> {
+  return { shootId, versions: await versionsOf(shootId), lines: await loadLog(shootId, 0) }
+}
+
+export interface Found {
+  readonly known: KnownAs
+  readonly plan: ErasurePlan
+}
+/** Who stands under these ids, and how they would be taken out; null where the shoot never had such a person. */
+export async function findPerson(
+  { shootId, versions, lines }: ShootRecords,
+  wanted: readonly string[],
+  notes: boolean,
+): Promise<Found | null> {
+  const documents = versions.map(({ document }) => document)
+  const links = await linksOf(shootId)
+  const persons = new Set([
+    ...links.map(({ person }) => person),
+    ...lines.flatMap(({ document }) => personsIn(document)),
+  ])
+  const people = documents.flatMap((document) => listAt<{ readonly id?: unknown }>(document, '/people'))
+  if (!wanted.some((id) => persons.has(id) || people.some((one) => one.id === id))) return null
+  const known = knownAs(documents, wanted)
+  const keys = (await keysOf(shootId)).map(({ name }) => name)
+  const devices = [...new Set([...keys, ...lines.flatMap(({ document }) => deviceOf(document))])]
+  return { known, plan: erasurePlan(documents, known, { persons: [...persons], devices }, notes) }
+}
+
+function deviceOf({ by }: KeptLine['document']): string[] {
+  const device = (by as { readonly device?: unknown } | undefined)?.device
+  return typeof device === 'string' ? [device] : []
+}
