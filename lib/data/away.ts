@@ -1,6 +1,7 @@
 import 'server-only'
+import { databaseUrl } from './env'
 
-/** SQLSTATEs and codes of Node and Prisma that say that the server is not there now, and may be again. */
+/** SQLSTATEs and codes of Node, Prisma and its adapter that say that the server is not there now, and may be again. */
 const AWAY = new Set([
   // The server ends, has crashed, starts, or has no connection left.
   '57P01',
@@ -28,24 +29,33 @@ const AWAY = new Set([
   // A turn that found no connection, or whose connection broke.
   'P2028',
   'P2037',
+  // What the adapter makes of a socket's fault.
+  'DatabaseNotReachable',
+  'ConnectionClosed',
+  'SocketTimeout',
+  'TooManyConnections',
 ])
 /** Seconds after which whoever met it may ask again. */
 export const AGAIN_AFTER_S = 2
+/** A page or file of the embedded database is damaged: it is being rebuilt. */
+const REBUILT = new Set(['XX001', 'XX002', '58P01'])
 /** What the driver says without a code. */
 const SAID =
-  /connection terminated|timeout exceeded when trying to connect|server closed the connection|not queryable|client has encountered a connection error/i
+  /database ended itself|PGlite is clos(?:ed|ing)|connection terminated|timeout exceeded when trying to connect|server closed the connection|not queryable|client has encountered a connection error/i
+
+const saysAway = (code: string) => AWAY.has(code) || (REBUILT.has(code) && databaseUrl() === null)
 
 /** Whether a fault means that the database server is away: nothing of this try was kept, and it may be tried again. */
-export function isAway(fault: unknown): boolean {
-  for (let one = fault, depth = 0; typeof one === 'object' && one !== null && depth < 6; depth++) {
-    const { code, message, meta, cause, originalCode, driverAdapterError } = one as Record<string, unknown>
-    if (AWAY.has(String(code)) || AWAY.has(String(originalCode)) || SAID.test(String(message))) return true
-    if (Array.isArray((one as { errors?: unknown }).errors))
-      return (one as { errors: unknown[] }).errors.some((inner) => isAway(inner))
-    one = driverAdapterError ?? cause ?? (meta as { driverAdapterError?: unknown } | undefined)?.driverAdapterError
-    if (one === undefined) one = meta
-  }
-  return false
+export function isAway(fault: unknown, deepest = 6): boolean {
+  if (typeof fault !== 'object' || fault === null || deepest === 0) return false
+  const { code, originalCode, kind, message, cause, meta, driverAdapterError, errors } = fault as Record<
+    string,
+    unknown
+  >
+  if ([code, originalCode, kind].some((one) => saysAway(String(one))) || SAID.test(String(message))) return true
+  // Each layer wraps the fault of the one beneath: Prisma in `meta`, its adapter in `cause`, Node in `errors`.
+  const within = [cause, meta, driverAdapterError, ...(Array.isArray(errors) ? errors : [])]
+  return within.some((one) => isAway(one, deepest - 1))
 }
 
 const AGAIN_AFTER_MS = 300
