@@ -1,7 +1,9 @@
 import { strToU8, Zip, ZipPassThrough } from 'fflate'
 import type { OverlayRun } from '../export/overlay-frames'
 import type { Instant } from '../units'
-import type { Rasteriser } from './overlay-png'
+
+/** Draws some pictures, in order. */
+export type DrawEach = (svgs: readonly string[]) => Promise<readonly Uint8Array[]>
 
 export interface ZipOfFrames {
   readonly name: string
@@ -15,11 +17,17 @@ export interface ZipOfFrames {
 export const frameName = (clip: string, frame: number) =>
   `${clip.replace(/[^\w.-]+/g, '-')}_${String(frame).padStart(6, '0')}.png`
 
+/** Drawn together in about a second at full size; no more than two such lots are held. [measured] */
+const DRAWN_AT_ONCE = 8
+
 /**
- * The frames of an overlay as a zip, a piece at a time, so that however long a clip is no more than one picture is held.
+ * The frames of an overlay as a zip, a piece at a time, so that however long a clip is only a few pictures are held.
  * PNG is packed already: the files are stored as they are.
  */
-export function* zipOfFrames(draw: Rasteriser, { name, runs, about, at }: ZipOfFrames): Generator<Uint8Array> {
+export async function* zipOfFrames(
+  draw: DrawEach,
+  { name, runs, about, at }: ZipOfFrames,
+): AsyncGenerator<Uint8Array, void> {
   let pieces: Uint8Array[] = []
   const zip = new Zip((fault, piece) => {
     if (fault) throw fault
@@ -38,8 +46,7 @@ export function* zipOfFrames(draw: Rasteriser, { name, runs, about, at }: ZipOfF
   }
   add('about.txt', strToU8(about))
   let frame = 0
-  for (const { svg, count } of runs) {
-    const png = draw(svg)
+  for await (const { png, count } of drawn(draw, runs)) {
     for (let i = 0; i < count; i++) {
       add(frameName(name, frame++), png)
       yield* taken()
@@ -47,4 +54,34 @@ export function* zipOfFrames(draw: Rasteriser, { name, runs, about, at }: ZipOfF
   }
   zip.end()
   yield* taken()
+}
+
+/** Each run's picture, in order; while one lot is taken up the next is being drawn. */
+async function* drawn(draw: DrawEach, runs: Iterable<OverlayRun>) {
+  const lots = lotsOf(runs)
+  const next = () => {
+    const { value: lot } = lots.next()
+    if (!lot) return null
+    const pictures = draw(lot.map(({ svg }) => svg))
+    // Whoever stops taking does not hear what becomes of it.
+    pictures.catch(() => undefined)
+    return { lot, pictures }
+  }
+  for (let now = next(); now; ) {
+    const ahead = next()
+    const pictures = await now.pictures
+    for (const [i, { count }] of now.lot.entries()) yield { png: pictures[i] as Uint8Array, count }
+    now = ahead
+  }
+}
+
+function* lotsOf(runs: Iterable<OverlayRun>): Generator<OverlayRun[], undefined> {
+  let lot: OverlayRun[] = []
+  for (const run of runs) {
+    lot.push(run)
+    if (lot.length < DRAWN_AT_ONCE) continue
+    yield lot
+    lot = []
+  }
+  if (lot.length > 0) yield lot
 }

@@ -102,20 +102,39 @@ describe('the overlay', () => {
   it('as a zip opens again, a file a frame; equal frames are the same bytes, drawn once', async () => {
     let drawn = 0
     const draw = await rasteriser()
-    const counted = (svg: string) => {
-      drawn++
-      return draw(svg)
+    const counted = async (svgs: readonly string[]) => {
+      drawn += svgs.length
+      return svgs.map(draw)
     }
     const one = laid({ length: '40 s', rate: '24' })
-    const pieces = [
-      ...zipOfFrames(counted, { name: 'A 001', runs: overlayRuns(facts, one, STYLE), about: 'about', at: at(0) }),
-    ]
+    const runs = overlayRuns(facts, one, STYLE)
+    const pieces: Uint8Array[] = []
+    for await (const piece of zipOfFrames(counted, { name: 'A 001', runs, about: 'about', at: at(0) }))
+      pieces.push(piece)
     const files = unzipSync(Buffer.concat(pieces))
     const names = Object.keys(files).filter((name) => name.endsWith('.png'))
     expect([names.length, names[0], names.at(-1)]).toEqual([960, 'A-001_000000.png', 'A-001_000959.png'])
     expect(drawn).toBeLessThan(5)
     expect(files['A-001_000000.png']).toEqual(files['A-001_000001.png'])
     expect(pixelsOf(files['A-001_000959.png'] as Uint8Array).at(0, 0)[3]).toBe(0)
+  })
+  it('of a long clip is drawn in lots, no more than two ahead of what was taken', async () => {
+    const lots: number[] = []
+    const runs = Array.from({ length: 100 }, (_, i) => ({ svg: `${i}`, count: 2 }))
+    const draw = async (svgs: readonly string[]) => {
+      lots.push(svgs.length)
+      return svgs.map((svg) => Uint8Array.from(Buffer.from(svg)))
+    }
+    const pieces: Uint8Array[] = []
+    const zip = zipOfFrames(draw, { name: 'long', runs, about: 'about', at: at(0) })
+    pieces.push((await zip.next()).value as Uint8Array)
+    expect(lots.length).toBeLessThanOrEqual(2)
+    for await (const piece of zip) pieces.push(piece)
+    expect(lots.reduce((sum, one) => sum + one, 0)).toBe(100)
+    const { 'about.txt': _, ...files } = unzipSync(Buffer.concat(pieces))
+    expect(Object.values(files).map((bytes) => Buffer.from(bytes).toString())).toEqual(
+      runs.flatMap(({ svg, count }) => Array<string>(count).fill(svg)),
+    )
   })
   it('is refused in a sentence where there is nothing to show or too much', () => {
     expect(overlayFault(laid({ start: '12:45:00:00', length: '5 min' }), facts)).toMatch(/before the meat went on/)

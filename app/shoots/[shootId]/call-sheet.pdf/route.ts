@@ -1,7 +1,7 @@
 import { BorderError } from '@/lib/data/border-error'
-import { printCallSheet } from '@/lib/print/call-sheet'
 import { announced } from '../../../announced'
 import { answer } from '../../../api/border'
+import { printedBeside } from '../../../print-pool'
 import { chosenUnits } from '../../../units'
 import { layoutReady, openShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
@@ -14,5 +14,6 @@ export const GET = (request: Request, { params }: { params: Promise<{ shootId: s
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
     const told = await announced(open.id, laid.layout, open.shoot.zone)
     const model = callSheetModel(open, told, await chosenUnits())
-    return pdfResponse(await printCallSheet(model, paperOf(request)), `${open.shoot.title} call sheet`)
+    const pdf = await printedBeside(open.shoot, { callSheet: model, paper: paperOf(request) })
+    return pdfResponse(pdf, `${open.shoot.title} call sheet`)
   })

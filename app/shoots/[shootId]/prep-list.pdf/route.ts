@@ -1,7 +1,7 @@
 import { BorderError } from '@/lib/data/border-error'
-import { printPrepList } from '@/lib/print/prep-list'
 import { announced } from '../../../announced'
 import { answer } from '../../../api/border'
+import { printedBeside } from '../../../print-pool'
 import { chosenUnits } from '../../../units'
 import { layoutReady, openShoot } from '../../../workbench'
 import { paperOf, pdfResponse } from '../../pdf-response'
@@ -14,5 +14,6 @@ export const GET = (request: Request, { params }: { params: Promise<{ shootId: s
     if (!laid.ok) throw new BorderError('invalid', { problems: laid.problems })
     const { layout } = await announced(open.id, laid.layout, open.shoot.zone)
     const model = prepModel(open, layout, await chosenUnits())
-    return pdfResponse(await printPrepList(model, paperOf(request)), `${open.shoot.title} prep list`)
+    const pdf = await printedBeside(open.shoot, { prepList: model, paper: paperOf(request) })
+    return pdfResponse(pdf, `${open.shoot.title} prep list`)
   })
