@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
 import { problemDocument } from './app/api/problem-document'
-import { mayDo, rowOf, type Verdict } from './lib/data/access'
+import { isAddress, mayDo, methodsAt, rowOf, type Verdict } from './lib/data/access'
 import { type BorderCode, BorderError } from './lib/data/border-error'
 import { countWrite } from './lib/data/door-limits'
 import { isKnownHost } from './lib/data/known-host'
@@ -31,7 +31,18 @@ const isWatched = ({ method, nextUrl }: NextRequest) => READS.has(method) && WAT
 const isProgram = (request: NextRequest) => READS.has(request.method) && PROGRAM.test(request.nextUrl.pathname)
 
 /** A page that somebody reads in a browser, and not an answer to a program. */
-const isPage = (request: NextRequest) => READS.has(request.method) && !request.nextUrl.pathname.startsWith('/api/')
+const isPage = (request: NextRequest) => READS.has(request.method) && !/^\/api(\/|$)/.test(request.nextUrl.pathname)
+
+/** What no route would take; of pages Next knows more than the table. */
+function refuseStrange(request: NextRequest): void {
+  const { pathname } = request.nextUrl
+  if (!isAddress(pathname)) throw new BorderError('bad-address')
+  if (isPage(request) || rowOf(request.method, pathname)) return
+  const methods = methodsAt(pathname)
+  throw methods.length > 0
+    ? new BorderError('wrong-method', { allow: methods.join(', ') })
+    : new BorderError('no-such-route')
+}
 
 function turnAway(request: NextRequest, host: string, verdict: Exclude<Verdict, 'in'>): Response | URL {
   noteRefusal(verdict)
@@ -60,6 +71,7 @@ async function answer(request: NextRequest, policy: string): Promise<Response> {
   if (writes && comesFromElsewhere(request, host)) throw new BorderError('foreign-origin')
   const { pathname } = request.nextUrl
   if (isProgram(request)) return NextResponse.next()
+  refuseStrange(request)
   const met = await meet(request.headers, request.nextUrl)
   const verdict = mayDo(met.visitor, request.method, pathname)
   const turned = verdict === 'in' ? undefined : turnAway(request, host, verdict)

@@ -26,10 +26,20 @@ export function valueOrRefuse<T>(result: Result<T>): T {
   throw new BorderError('invalid', { problems: result.problems })
 }
 
-const readText = async (request: Request): Promise<string> =>
-  (
-    await readBytes(request, LARGEST_BYTES, (bytes) => new BorderError('too-large', { sentence: tooLarge(bytes) }))
-  ).toString('utf8')
+const NOT_UTF8 = 'The body is not UTF-8. Send it as UTF-8, not compressed and without gaps.'
+/** A letter that cannot be read is refused: put right in silence it would be another than was sent. */
+async function readText(request: Request): Promise<string> {
+  const bytes = await readBytes(
+    request,
+    LARGEST_BYTES,
+    (many) => new BorderError('too-large', { sentence: tooLarge(many) }),
+  )
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+  } catch {
+    throw new BorderError('broken-json', { sentence: NOT_UTF8 })
+  }
+}
 
 export type Body = Readonly<Record<string, unknown>>
 

@@ -3,6 +3,7 @@ import { createServer } from 'node:https'
 import path from 'node:path'
 import { isAddress, isPrivateAddress, lanAddresses, lanNames } from '../data/lan-names.mjs'
 import { Unready } from './make-ready.mjs'
+import { endLine, LINE, refuseUnread } from './refuse-early.mjs'
 import { setCertificate } from './set-certificate.mjs'
 
 /** A machine may be given another address while it serves. */
@@ -44,17 +45,15 @@ export function admit(request, proxied) {
 
 /** Nothing here speaks anything but HTTP; Next would leave such a line open for ever. */
 export function refuseUpgrades(server) {
-  server.on('upgrade', (_request, socket) => {
-    socket.on('error', () => {})
-    socket.end('HTTP/1.1 400 Bad Request\r\nConnection: close\r\nContent-Length: 0\r\n\r\n', () => socket.destroy())
-  })
+  server.on('upgrade', (_request, socket) => endLine(socket, 'bad-request'))
 }
 
 /** The line that phones may trust, under a certificate that follows this machine's addresses. */
 export async function openTrustedLine(answer, listen) {
   const first = await setCertificate(folder(), given())
-  const server = createServer({ key: first.key, cert: first.certificate }, answer)
+  const server = createServer({ ...LINE, key: first.key, cert: first.certificate }, answer)
   refuseUpgrades(server)
+  refuseUnread(server, answer)
   const port = await listen(server)
   const look = async () => {
     const now = await setCertificate(folder(), given(), true)

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { say, sayFault } from '../data/log-line.mjs'
 import { addressLines, admit, askedFor, openTrustedLine, refuseUpgrades, trustedPort } from './crew-line.mjs'
 import { makeReady, Unready } from './make-ready.mjs'
+import { LINE, refusedEarly, refuseUnread } from './refuse-early.mjs'
 import { numbered } from './requests.mjs'
 import { starting, untilReady } from './until-ready.mjs'
 
@@ -35,11 +36,13 @@ const listen = (server, port, host) =>
 async function serve({ crew, proxied }) {
   let handle = starting
   const answer = (request, response) => {
+    if (refusedEarly(request, response)) return
     admit(request, proxied)
     numbered(request, response, { proxied, answer: handle })
   }
-  const server = createServer(answer)
+  const server = createServer(LINE, answer)
   refuseUpgrades(server)
+  refuseUnread(server, answer)
   // Without a host Node listens on every address; behind a proxy only the proxy may reach us.
   const open = crew && !proxied
   const tlsPort = open ? trustedPort(wantedPort()) : null

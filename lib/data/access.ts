@@ -131,12 +131,20 @@ const BY_NAME_FIRST = [...ROUTES].sort((a, b) => openParts(a) - openParts(b))
 const PATTERNS = BY_NAME_FIRST.map((one) => ({ row: one, pattern: partsOf(one.path) }))
 
 /** Names inside a path as Next hands them to a route; what does not decode is no name. */
-function decoded(pathname: string): readonly string[] {
+function decoded(pathname: string): readonly string[] | null {
   try {
-    return partsOf(pathname).map(decodeURIComponent)
+    const parts = partsOf(pathname).map(decodeURIComponent)
+    return parts.some((part) => part.includes('\0')) ? null : parts
   } catch {
-    return []
+    return null
   }
+}
+/** Whether each part of an address can be a name: no database and no disk takes a NUL. */
+export const isAddress = (pathname: string) => decoded(pathname) !== null
+/** The methods that an address takes; none where there is nothing. */
+export function methodsAt(pathname: string): readonly string[] {
+  const parts = decoded(pathname) ?? []
+  return PATTERNS.filter(({ pattern }) => fits(pattern, parts)).map(({ row }) => row.method)
 }
 
 export function rowOf(
@@ -144,7 +152,7 @@ export function rowOf(
   pathname: string,
 ): { readonly row: Row; readonly shoot: string | null } | undefined {
   const asked = method === 'HEAD' ? 'GET' : method
-  const parts = decoded(pathname)
+  const parts = decoded(pathname) ?? []
   const found = PATTERNS.find(({ row, pattern }) => row.method === asked && fits(pattern, parts))
   if (!found) return undefined
   const at = found.pattern.findIndex((part, i) => isOpen(part) && found.pattern[i - 1] === 'shoots')

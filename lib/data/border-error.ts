@@ -1,7 +1,9 @@
 import type { Problem } from '../refusals'
+import { EARLY } from './early-refusals.mjs'
 
 /** What the border refuses, each with its HTTP status and the sentence a person reads. */
 export const BORDER = {
+  ...EARLY,
   'broken-json': [400, 'This is not whole JSON. Send the document again from its first brace to its last.'],
   'bad-address': [
     400,
@@ -13,8 +15,6 @@ export const BORDER = {
     'There is no such shoot here. It may be on another computer: export it there and open the file here.',
   ],
   'no-such-route': [404, 'There is nothing at this address. What there is stands in /api/openapi.json.'],
-  'wrong-method': [405, 'This address does not take this method. What it takes stands in the header Allow.'],
-  'too-slow': [408, 'The request did not come in whole in time. Send it again.'],
   stale: [
     409,
     'This shoot was changed elsewhere in the meantime. Load it again, then make your change; nothing was overwritten.',
@@ -61,6 +61,8 @@ export type BorderDetail = {
   problems?: readonly Problem[]
   /** Seconds after which it may be tried again. */
   retryAfterS?: number
+  /** The methods that the address takes. */
+  allow?: string
 }
 
 export class BorderError extends Error {

@@ -1,0 +1,51 @@
+/** What Node would refuse without a word, or Next cannot take, refused as everything else is: by a problem document (RFC 9457). */
+import { STATUS_CODES } from 'node:http'
+import { EARLY } from '../data/early-refusals.mjs'
+
+/** How long a whole request may take to come in: 8 MB on the slowest line that is worth waiting for. [estimate] */
+export const LINE = { requestTimeout: 120_000, connectionsCheckingInterval: 5000 }
+const METHODS = 'GET, HEAD, POST, PUT, DELETE, OPTIONS'
+const KNOWN = new Set(METHODS.split(', '))
+const CODES = { HPE_HEADER_OVERFLOW: 'long-head', ERR_HTTP_REQUEST_TIMEOUT: 'too-slow' }
+
+function documentOf(code) {
+  const [status, sentence] = EARLY[code]
+  const problems = status === 400 ? [{ pointer: '', sentence }] : []
+  const type = `/api/openapi.json#${code}`
+  const body = JSON.stringify({ type, title: sentence, status, detail: sentence, code, problems })
+  const headers = {
+    'content-type': 'application/problem+json',
+    'content-length': String(Buffer.byteLength(body)),
+    'x-content-type-options': 'nosniff',
+    'referrer-policy': 'same-origin',
+    'cross-origin-resource-policy': 'same-origin',
+    'content-security-policy': "default-src 'none'",
+    connection: 'close',
+    ...(code === 'wrong-method' ? { allow: METHODS } : {}),
+  }
+  return { status, headers, body }
+}
+
+/** For a line on which nothing was understood. */
+export function endLine(socket, code) {
+  socket.on('error', () => {})
+  // What an answer has begun on cannot take another.
+  if (!socket.writable || socket.bytesWritten > 0) return socket.destroy()
+  const { status, headers, body } = documentOf(code)
+  const lines = Object.entries(headers).map(([name, value]) => `${name}: ${value}\r\n`)
+  socket.end(`HTTP/1.1 ${status} ${STATUS_CODES[status]}\r\n${lines.join('')}\r\n${body}`, () => socket.destroy())
+}
+
+/** Answers a request that no route could take; false where it may go on. */
+export function refusedEarly({ method }, response) {
+  if (KNOWN.has(method)) return false
+  const { status, headers, body } = documentOf('wrong-method')
+  response.writeHead(status, headers).end(body)
+  return true
+}
+
+export function refuseUnread(server, answer) {
+  server.on('clientError', (fault, socket) => endLine(socket, CODES[fault.code] ?? 'bad-request'))
+  // Whatever else is expected of us, the answer says what came of it.
+  server.on('checkExpectation', answer)
+}
