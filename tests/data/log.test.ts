@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { appendLog } from '../../lib/data/append-log'
 import { createShoot } from '../../lib/data/create-shoot'
 import { listen, listenerCount } from '../../lib/data/listeners'
@@ -67,6 +67,7 @@ describe('the slate log', () => {
     const [a, b, c] = entries(3)
     await append(a, b)
     await append(a)
+    await vi.waitFor(() => expect(heard).toEqual([1, 2]))
     stop()
     await append(c)
     expect(heard).toEqual([1, 2])
