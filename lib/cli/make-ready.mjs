@@ -98,9 +98,25 @@ async function step(sentence, command, args, whenItFails) {
   throw new Unready(whenItFails)
 }
 
-/** Does `work` unless the stamp beside what it makes says that it was done for the same input. */
-async function unlessDone(stamp, made, input, work) {
-  if (existsSync(made) && read(stamp) === input) return
+/** What is made of what: the stamp beside it says of which input. */
+const MADE = {
+  packages: { stamp: 'node_modules/.emberslate', made: 'node_modules', of: ['package-lock.json'] },
+  'database client': {
+    stamp: 'lib/data/generated/.emberslate',
+    made: 'lib/data/generated/client.ts',
+    of: ['prisma/schema.prisma', 'package-lock.json'],
+  },
+  build: { stamp: '.next/emberslate', made: '.next/BUILD_ID', of: [...SOURCES, ...MORE_SOURCES] },
+}
+const isDone = ({ stamp, made }, input) => existsSync(made) && read(stamp) === input
+/** What the next start would make first. */
+export const due = () => Object.keys(MADE).filter((name) => !isDone(MADE[name], hashOf(MADE[name].of)))
+
+/** Does `work` unless it was done for the same input. */
+async function unlessDone(name, work) {
+  const { stamp, of } = MADE[name]
+  const input = hashOf(of)
+  if (isDone(MADE[name], input)) return
   rmSync(stamp, { force: true })
   await work()
   mkdirSync(path.dirname(stamp), { recursive: true })
@@ -135,8 +151,7 @@ export async function makeReady({ build: wanted }) {
   Object.assign(process.env, QUIET)
   checkNode()
   checkFolder()
-  await unlessDone('node_modules/.emberslate', 'node_modules', hashOf(['package-lock.json']), install)
-  const schema = hashOf(['prisma/schema.prisma', 'package-lock.json'])
-  await unlessDone('lib/data/generated/.emberslate', 'lib/data/generated/client.ts', schema, generate)
-  if (wanted) await unlessDone('.next/emberslate', '.next/BUILD_ID', hashOf([...SOURCES, ...MORE_SOURCES]), build)
+  await unlessDone('packages', install)
+  await unlessDone('database client', generate)
+  if (wanted) await unlessDone('build', build)
 }
