@@ -1,16 +1,12 @@
 import 'server-only'
-import { access, constants, mkdir, rename } from 'node:fs/promises'
-import path from 'node:path'
-import { PGlite } from '@electric-sql/pglite'
 import type { Pool } from 'pg'
-import { PrismaPGlite } from 'pglite-prisma-adapter'
 import { databaseUrl, dataFolder } from './env'
-import { type Prisma, PrismaClient } from './generated/client'
-import { lockFolder } from './lock'
-import { applyMigrations, NewerDatabase } from './migrate'
+import type { Prisma, PrismaClient } from './generated/client'
+import { DatabaseDamaged } from './heed-faults'
+import { openFolder, setDatabaseAside } from './open-folder'
 import { openServer } from './open-server'
-import { putBack } from './put-back'
-import { putBackLogs } from './put-back-log'
+import { say, sayFault } from './say'
+import { settled } from './unsettled'
 
 export type Database = {
   readonly prisma: PrismaClient
@@ -25,7 +21,6 @@ export type Database = {
 /** Where statements go: the database, or the transaction of a turn. */
 export type Tx = Prisma.TransactionClient
 
-const DATABASE = 'pg'
 /** Next loads this file once per bundle; the database must be opened once per process. */
 const shared = globalThis as { emberslateDatabase?: Promise<Database> }
 
@@ -51,54 +46,33 @@ async function opened(): Promise<Database> {
 
 /** Opens the database in `folder`, brings its tables up to date and puts back from the journals what it lacks. */
 export async function openDatabase(folder: string): Promise<Database> {
-  await makeWritable(folder)
-  const unlock = await lockFolder(folder)
-  const { pglite, prisma, notes } = await openOrRebuild(folder)
-  const mended = [...(await putBack(prisma, folder)), ...(await putBackLogs(prisma, folder))]
-  const close = async () => {
-    await prisma.$disconnect()
-    await pglite.close()
-    unlock()
-  }
-  return { prisma, folder, server: null, notes: [...notes, ...mended], close }
+  let own: Database | undefined
+  const { prisma, notes, close } = await openFolder(folder, (fault) => own && reopen(own, fault))
+  own = { prisma, folder, server: null, notes, close }
+  return own
 }
 
-async function makeWritable(folder: string) {
-  try {
-    await mkdir(folder, { recursive: true })
-    await access(folder, constants.R_OK | constants.W_OK | constants.X_OK)
-  } catch {
-    throw new Error(`The folder ${folder} cannot be written. Set EMBERSLATE_DATA to a folder that can.`)
+/** A database that cannot go on is closed and opened again; whoever asks meanwhile waits for it, or hears why not. */
+function reopen(own: Database, fault: Error): void {
+  const isThis = shared.emberslateDatabase?.then(
+    (open) => open === own,
+    () => false,
+  )
+  say('error', 'database-broke', { kind: fault.name, why: fault.message })
+  const again = async () => {
+    if (!(await isThis)) return
+    // A line that is in a journal and not yet in the database is stored or taken back first.
+    await settled()
+    await own.close().catch(() => undefined)
+    if (own.folder !== null && fault instanceof DatabaseDamaged) await setDatabaseAside(own.folder, fault.message)
   }
-}
-
-async function openOrRebuild(folder: string) {
-  try {
-    return { ...(await openAt(path.join(folder, DATABASE))), notes: [] }
-  } catch (fault) {
-    if (fault instanceof NewerDatabase) throw fault
-    const aside = `${DATABASE}-unreadable-${new Date().toISOString().replace(/[:.]/g, '-')}`
-    await rename(path.join(folder, DATABASE), path.join(folder, aside))
-    const why = fault instanceof Error ? fault.message.split('\n')[0] : String(fault)
-    const note = `The database did not open (${why}). It was moved aside to ${aside} and rebuilt from the journals.`
-    return { ...(await openAt(path.join(folder, DATABASE))), notes: [note] }
-  }
-}
-
-async function openAt(folder: string) {
-  const pglite = await PGlite.create(folder)
-  try {
-    const db = {
-      run: (script: string) => pglite.exec(script),
-      rows: async (statement: string, values: readonly unknown[] = []) =>
-        (await pglite.query<Record<string, unknown>>(statement, [...values])).rows,
-    }
-    await applyMigrations(db, `The database in ${folder}`)
-    const prisma = new PrismaClient({ adapter: new PrismaPGlite(pglite) })
-    await prisma.shoot.count()
-    return { pglite, prisma }
-  } catch (fault) {
-    await pglite.close().catch(() => undefined)
-    throw fault
-  }
+  const next = again().then(opened)
+  shared.emberslateDatabase = next
+  next.then(
+    ({ notes }) => say('warn', 'database-again', { notes: notes.join(' ') }),
+    (why) => {
+      sayFault('database-not-again', why)
+      if (shared.emberslateDatabase === next) shared.emberslateDatabase = undefined
+    },
+  )
 }

@@ -1,6 +1,9 @@
 import 'server-only'
 import { BorderError } from './border-error'
 import { database } from './client'
+import { requireRoom } from './disk-room'
+import { wayOnFrom, whyRefused } from './disk-words'
+import { unsettled } from './unsettled'
 
 /**
  * In a folder: the journal first, then the database, then the answer; if the database fails, the lines are taken back and
@@ -12,16 +15,26 @@ export async function journalFirst(
   store: () => Promise<unknown>,
 ): Promise<void> {
   const { folder } = await database()
-  const takeBack =
-    folder === null
-      ? undefined
-      : await append(folder).catch((fault: Error) => {
-          throw new BorderError('disk-refused', { sentence: refusal(fault.message) })
-        })
+  if (folder === null) await store()
+  else {
+    await requireRoom(folder)
+    await unsettled(() => inFolder(() => append(folder), refusal, store))
+  }
+}
+
+async function inFolder(
+  append: () => Promise<() => Promise<void>>,
+  refusal: (why: string) => string,
+  store: () => Promise<unknown>,
+): Promise<void> {
+  const takeBack = await append().catch((fault: Error) => {
+    if (fault instanceof BorderError) throw fault
+    throw new BorderError('disk-refused', { sentence: `${refusal(whyRefused(fault))} ${wayOnFrom(fault)}` })
+  })
   try {
     await store()
   } catch (fault) {
-    await takeBack?.()
+    await takeBack()
     throw fault
   }
 }

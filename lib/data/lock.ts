@@ -1,12 +1,17 @@
 import 'server-only'
 import { createHash } from 'node:crypto'
-import { realpathSync, rmSync } from 'node:fs'
+import { rmSync } from 'node:fs'
 import net from 'node:net'
 import os from 'node:os'
 import path from 'node:path'
+import { identityOf } from './disk-room'
 
-function socketName(folder: string) {
-  const id = `emberslate-${createHash('sha256').update(realpathSync(folder)).digest('hex').slice(0, 24)}`
+/** By the folder itself and not by its path: it may be reached through links, and moved while somebody holds it. */
+async function socketName(folder: string) {
+  const id = `emberslate-${createHash('sha256')
+    .update(await identityOf(folder))
+    .digest('hex')
+    .slice(0, 24)}`
   if (process.platform === 'linux') return `\0${id}`
   if (process.platform === 'win32') return `\\\\.\\pipe\\${id}`
   return path.join(os.tmpdir(), `${id}.sock`)
@@ -36,13 +41,16 @@ const askOwner = (name: string) =>
       .on('error', () => resolve(undefined))
   })
 
+/** The process that has this folder open, or nothing where none has. */
+export const holderOf = async (folder: string): Promise<string | undefined> => askOwner(await socketName(folder))
+
 /**
  * Keeps a second process off the folder: two PGlite processes on one folder corrupt it without an error.
  * A listening local socket is a lock that the kernel drops with the process; a pid file is not (zombies, reused pids).
  * Returns how to let go; throws a sentence if another process holds it.
  */
 export async function lockFolder(folder: string): Promise<() => void> {
-  const name = socketName(folder)
+  const name = await socketName(folder)
   const held = await listen(name)
   if (held) return () => held.close()
   const owner = await askOwner(name)

@@ -96,7 +96,7 @@ async function knownLines(tx: Tx, shootId: string, ids: readonly string[]) {
 async function keepLines(tx: Tx, shootId: string, lines: readonly KeptLine[]): Promise<void> {
   await journalFirst(
     (folder) => appendToLogJournal(folder, shootId, lines),
-    (why) => `The disk did not take the entries (${why}); they were not kept. Send them again.`,
+    (why) => `The disk did not take the entries (${why}); they were not kept.`,
     () => writeLines(tx, shootId, lines),
   )
   await tellListeners(shootId, lines, tx)

@@ -1,6 +1,8 @@
 import 'server-only'
+import { KINDS } from '../log/entry'
 import type { Tx } from './client'
 import type { PrismaClient } from './generated/client'
+import { faultNotes } from './journal-notes'
 import { appendToLogJournal, type KeptLine, type LogJournal, readLogJournals } from './log-journal'
 
 /** So many lines go in one statement: they are one parameter, which must fit in memory a few times over. */
@@ -22,20 +24,41 @@ export async function putBackLogs(prisma: PrismaClient, folder: string): Promise
   return notes
 }
 
-async function fillDatabase(prisma: PrismaClient, { shootId, lines, unread }: LogJournal): Promise<readonly string[]> {
-  const rows = await prisma.logLine.findMany({ where: { shootId }, select: { entryId: true } })
+async function fillDatabase(prisma: PrismaClient, journal: LogJournal): Promise<readonly string[]> {
+  const { shootId, lines } = journal
+  const rows = await prisma.logLine.findMany({ where: { shootId }, select: { entryId: true, position: true } })
   const known = new Set(rows.map(({ entryId }) => entryId))
   const lacking = [...new Map(lines.map((line) => [line.document.id, line])).values()].filter(
     ({ document }) => !known.has(document.id),
   )
-  await writeLines(prisma, shootId, lacking)
-  const notes: string[] = []
+  await writeLines(prisma, shootId, apart(lacking, new Set(rows.map(({ position }) => position))))
+  const notes = [...faultNotes(journal), ...strangeKinds(journal)]
   if (lacking.length > 0) notes.push(`Put back ${lacking.length} log line(s) of shoot ${shootId} from its journal.`)
-  if (unread > 0)
-    notes.push(
-      `Skipped ${unread} half-written line(s) in the slate log of shoot ${shootId}; they were never confirmed.`,
-    )
   return notes
+}
+
+/** Two lines may claim one position where the disk did not take one of them back: one of them goes to the end. */
+function apart(lines: readonly KeptLine[], taken: Set<number>): readonly KeptLine[] {
+  const twice: KeptLine[] = []
+  const first = lines.filter((line) => {
+    const isFree = !taken.has(line.position)
+    taken.add(line.position)
+    if (!isFree) twice.push(line)
+    return isFree
+  })
+  let last = 0
+  for (const position of taken) last = Math.max(last, position)
+  return [...first, ...twice.map((line, i) => ({ ...line, position: last + 1 + i }))]
+}
+
+/** Lines of kinds that only a newer version knows are kept, and no page here shows them. */
+function strangeKinds({ shootId, lines }: LogJournal): readonly string[] {
+  const strange = lines.filter(({ document }) => !KINDS.includes(String(document.kind)))
+  if (strange.length === 0) return []
+  const kinds = [...new Set(strange.map(({ document }) => String(document.kind)))].slice(0, 5).join(', ')
+  return [
+    `The slate log of shoot ${shootId} has ${strange.length} line(s) of a kind that this Emberslate does not know (${kinds}). They are kept; a newer version shows them.`,
+  ]
 }
 
 async function fillJournal(prisma: PrismaClient, folder: string, shootId: string, written: ReadonlySet<string>) {

@@ -2,6 +2,7 @@ import 'server-only'
 import type { Tx } from './client'
 import type { PrismaClient } from './generated/client'
 import { appendToJournal, type Journal, type JournalEntry, readJournals } from './journal'
+import { faultNotes, gapsIn } from './journal-notes'
 
 /**
  * Makes database and journals tell the same story at start-up: the database gets the versions it lacks, and a journal that
@@ -13,23 +14,27 @@ export async function putBack(prisma: PrismaClient, folder: string): Promise<rea
   for (const journal of journals) notes.push(...(await fillDatabase(prisma, journal)))
   for (const shoot of await prisma.shoot.findMany({ select: { id: true } })) {
     const journal = journals.find((one) => one.shootId === shoot.id)
-    await fillJournal(prisma, folder, shoot.id, journal?.entries ?? [])
+    await fillJournal(prisma, folder, shoot.id, journal?.lines ?? [])
   }
   return notes
 }
 
 async function fillDatabase(prisma: PrismaClient, journal: Journal): Promise<readonly string[]> {
-  const { shootId } = journal
+  const { shootId, lines, faults } = journal
   const rows = await prisma.shootVersion.findMany({ where: { shootId }, select: { version: true } })
   const known = new Set(rows.map((row) => row.version))
-  const lacking = journal.entries.filter((entry) => !known.has(entry.version))
+  // Of two lines for one version the first was never confirmed: its database refused it, and the disk to take it back.
+  const lacking = [...new Map(lines.map((line) => [line.version, line])).values()].filter(
+    ({ version }) => !known.has(version),
+  )
   for (const entry of lacking) await writeVersion(prisma, entry)
-  const notes: string[] = []
+  const notes = [...faultNotes(journal)]
   if (lacking.length > 0)
     notes.push(`Put back ${lacking.length} saved version(s) of shoot ${shootId} from its journal.`)
-  if (journal.unread > 0)
+  const lost = faults.length > 0 ? gapsIn(new Set([...known, ...lacking.map(({ version }) => version)])) : []
+  if (lost.length > 0)
     notes.push(
-      `Skipped ${journal.unread} half-written line(s) in the journal of shoot ${shootId}; they were never confirmed.`,
+      `Version ${lost.join(', ')} of shoot ${shootId} is in no file that reads. Every other version is there; a backup may have it.`,
     )
   return notes
 }

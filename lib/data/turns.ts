@@ -13,7 +13,8 @@ const TIMES = { maxWait: 10_000, timeout: 60_000 }
  */
 export async function inTurn<T>(shootId: string, work: (tx: Tx) => Promise<T>): Promise<T> {
   const { prisma, server } = await database()
-  if (!server) return queued('', () => work(prisma))
+  // Asked for when the turn comes: the database may have been opened again meanwhile.
+  if (!server) return queued('', async () => work((await database()).prisma))
   // Waiting here, and not for the lock, leaves the connections to others.
   return queued(shootId, () =>
     prisma.$transaction(async (tx) => {
