@@ -1,4 +1,5 @@
 import 'server-only'
+import { isAway } from '@/lib/data/away'
 import { BorderError } from '@/lib/data/border-error'
 import { hear, lead } from '@/lib/data/bus'
 import type { AppliedForecast } from '@/lib/data/forecast-journal'
@@ -7,6 +8,7 @@ import { listen } from '@/lib/data/listeners'
 import { loadLog } from '@/lib/data/load-log'
 import { loadShoot, savedVersion } from '@/lib/data/load-shoot'
 import type { KeptLine } from '@/lib/data/log-journal'
+import { sayFault } from '@/lib/data/say'
 import type { Layout } from '@/lib/day/layout'
 import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
@@ -39,6 +41,10 @@ const STEP_MS = 5000
 /** A day that nobody watches or writes to is let go. */
 const IDLE_MS = 30 * TICK_MS
 const nowMs = (): Instant => instant(Date.now())
+/** That the database is away is told by whoever listens to it, once for all days. */
+function noteFault(fault: unknown): void {
+  if (!isAway(fault)) sayFault('live-day', fault)
+}
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
 
 /**
@@ -179,7 +185,7 @@ export class LiveDay {
     else if (this.#listeners.size === 0 && now - this.#touchedMs > IDLE_MS) this.#stop()
   }
   #stop(fault?: unknown) {
-    if (fault) console.error(fault)
+    if (fault) noteFault(fault)
     for (const stop of this.#stops) stop()
     this.#gone()
   }
@@ -191,7 +197,7 @@ export class LiveDay {
       this.#again = false
       this.#startedMs = Date.now()
       await this.#forecast().catch((fault) => {
-        if (!(fault instanceof BorderError)) console.error(fault)
+        if (!(fault instanceof BorderError)) noteFault(fault)
       })
     }
     this.#busy = false
@@ -202,7 +208,7 @@ export class LiveDay {
     return this.#session.open(this.#shootId, version, session).then(
       () => true,
       (fault) => {
-        console.error(fault)
+        noteFault(fault)
         return false
       },
     )
@@ -235,7 +241,7 @@ export class LiveDay {
   async #apply(step: AppliedForecast): Promise<void> {
     if (!differs(step.forecast, this.#last?.forecast ?? null)) return
     // A full disk must not keep a call from moving.
-    await keepTold(this.#shootId, step).catch((fault) => console.error(fault))
+    await keepTold(this.#shootId, step).catch(noteFault)
     this.#takeOver(step)
   }
   #takeOver(step: AppliedForecast) {

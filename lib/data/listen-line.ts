@@ -1,5 +1,6 @@
 import 'server-only'
 import { Client } from 'pg'
+import { say } from './say'
 
 export const CHANNEL = 'emberslate'
 /** The connection is asked so often whether it lives; a server that went silently would never say so. */
@@ -33,6 +34,8 @@ export class ListenLine {
   #wake = () => {}
   #hurried = false
   #closed = false
+  /** It has listened before. */
+  #lives = false
   #awaySince: number | null = Date.now()
 
   constructor(url: string, told: LineTold) {
@@ -62,6 +65,7 @@ export class ListenLine {
   async #run(): Promise<void> {
     for (let waitMs = FIRST_WAIT_MS; !this.#closed; waitMs = Math.min(2 * waitMs, MOST_WAIT_MS)) {
       const was = await this.#listen()
+      if (was && !this.#closed) say('warn', 'database-away')
       this.#awaySince ??= Date.now()
       this.#lost()
       if (was) waitMs = FIRST_WAIT_MS
@@ -93,6 +97,8 @@ export class ListenLine {
       )
       await client.query(`LISTEN ${CHANNEL}`)
       was = true
+      if (this.#lives) say('info', 'database-back', { awayMs: this.awayMs() })
+      this.#lives = true
       this.#awaySince = null
       this.#told.up()
       while (!lost && !this.#closed) {

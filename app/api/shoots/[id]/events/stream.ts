@@ -1,8 +1,10 @@
 import { setTimeout } from 'node:timers/promises'
+import { isAway } from '@/lib/data/away'
 import { bus } from '@/lib/data/bus'
 import { listen } from '@/lib/data/listeners'
 import { loadLog } from '@/lib/data/load-log'
 import type { KeptLine } from '@/lib/data/log-journal'
+import { sayFault } from '@/lib/data/say'
 import type { LiveEvent } from '../../../../live/live-day'
 import { liveDay } from '../../../../live/live-days'
 import { lineText } from '../log/read-sending'
@@ -104,7 +106,7 @@ class Hearing {
       // Who listens knows by it that the log is through.
       this.#send(bytes(`: at ${this.#position}\n\n`))
     } catch (fault) {
-      console.error(fault)
+      if (!isAway(fault)) sayFault('event-stream', fault)
       this.stop()
     }
   }
