@@ -4,7 +4,8 @@ import pg from 'pg'
 import { isAway, readTwice, wait } from './away'
 import type { Database } from './client'
 import { type Prisma, PrismaClient } from './generated/client'
-import { applyMigrations } from './migrate'
+import { applyMigrations, NewerDatabase } from './migrate'
+import { placeOf, tooOld, whyNotOpened } from './server-words'
 
 /** Beside these one more connection of each process listens. */
 const CONNECTIONS = 10
@@ -12,8 +13,6 @@ const CONNECT_MS = 5000
 /** A server that is started together with us may take so long until it answers. */
 const PATIENCE_MS = 20_000
 const STEP_MS = 500
-/** The oldest that its makers still kept up in 2025, and that the queue of jobs runs on. */
-const OLDEST = 130_000
 /** Who changes the tables holds this lock; the number only has to be the same for all. */
 const MIGRATIONS_LOCK = 7_310_001
 
@@ -45,7 +44,7 @@ export async function openServer(url: string, patienceMs = PATIENCE_MS): Promise
     await client.$disconnect()
     await pool.end()
   }
-  const notes = applied.length > 0 ? [`The tables of ${placeOf(url)} were brought up to date.`] : []
+  const notes = applied.length > 0 ? [`${placeOf(url)} was brought up to date.`] : []
   return { prisma: readingTwice(client), folder: null, server: { url, pool }, notes, close }
 }
 
@@ -71,12 +70,6 @@ const readingTwice = (client: PrismaClient): PrismaClient =>
     // The extended client has every method of the plain one that we use; only its type is another.
   }) as unknown as PrismaClient
 
-/** Where the database is, without its password. */
-export function placeOf(url: string): string {
-  const { host, pathname, searchParams } = new URL(url)
-  return `the database ${decodeURIComponent(pathname.slice(1))} at ${host || searchParams.get('host') || 'localhost'}`
-}
-
 async function bringUpToDate(url: string, patienceMs: number): Promise<readonly string[]> {
   const client = await connected(url, patienceMs)
   try {
@@ -88,23 +81,19 @@ async function bringUpToDate(url: string, patienceMs: number): Promise<readonly 
     }
     // Of two who start at once the second waits here, and then finds everything done; the lock ends with the connection.
     await client.query('SELECT pg_advisory_lock($1)', [MIGRATIONS_LOCK])
-    return await applyMigrations(db, capital(placeOf(url)))
+    return await applyMigrations(db, placeOf(url))
   } catch (fault) {
-    throw inWords(fault, url)
+    throw fault instanceof NewerDatabase ? fault : new Error(whyNotOpened(url, fault))
   } finally {
     await client.end().catch(() => undefined)
   }
 }
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
-
 async function refuseTooOld(client: pg.Client, url: string) {
   const { rows } = await client.query(
     "SELECT current_setting('server_version_num')::int AS number, current_setting('server_version') AS said",
   )
-  if (rows[0].number >= OLDEST) return
-  throw new Error(
-    `PostgreSQL at ${new URL(url).host} is version ${rows[0].said}, and Emberslate needs ${OLDEST / 10_000} or newer.`,
-  )
+  const refusal = tooOld(url, rows[0])
+  if (refusal) throw new Error(refusal)
 }
 
 /** Tries until the server answers; what waiting does not mend ends it at once. */
@@ -122,28 +111,9 @@ async function connected(url: string, patienceMs: number): Promise<pg.Client> {
       return client
     } catch (fault) {
       await client.end().catch(() => undefined)
-      if (!isAway(fault) || Date.now() + STEP_MS > until) throw inWords(fault, url)
-      if (!told) console.log(`Waiting for ${placeOf(url)}, up to ${Math.round(patienceMs / 1000)} s.`)
+      if (!isAway(fault) || Date.now() + STEP_MS > until) throw new Error(whyNotOpened(url, fault))
+      if (!told) console.log(`${placeOf(url)} does not answer yet; waiting up to ${Math.round(patienceMs / 1000)} s.`)
       await wait(STEP_MS)
     }
   }
-}
-
-const WORDS: Readonly<Record<string, string>> = {
-  '28P01': 'does not take this user and password. Correct them in DATABASE_URL.',
-  '28000': 'does not let this user in. Correct DATABASE_URL, or allow it in pg_hba.conf.',
-  '3D000': 'is not there. Make it (createdb), or correct its name in DATABASE_URL.',
-  '42501': 'does not let this user make tables. Make it theirs: ALTER DATABASE … OWNER TO …',
-}
-
-/** One sentence for whoever starts the app. */
-function inWords(fault: unknown, url: string): Error {
-  const place = capital(placeOf(url))
-  const { code = '', message = String(fault) } = fault as { code?: string; message?: string }
-  if (WORDS[code]) return new Error(`${place} ${WORDS[code]}`)
-  if (isAway(fault))
-    return new Error(
-      `${place} does not answer (${code || message}). Start PostgreSQL there, or correct DATABASE_URL; without DATABASE_URL everything is kept in a folder.`,
-    )
-  return fault instanceof Error ? fault : new Error(message)
 }
