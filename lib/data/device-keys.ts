@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { DEVICE } from '../log/entry-words'
 import { BorderError } from './border-error'
 import { LastSeen } from './last-seen'
+import { FORGOTTEN_MS } from './links'
 import { sayFault } from './say'
 import { hashOf, newRowId, newSecret, SECRET } from './secret'
 import { SmallFile } from './small-file'
@@ -74,3 +75,9 @@ async function noteSeen({ id }: DeviceKey, now: number): Promise<void> {
   // A reading is not refused because this could not be written.
   if (all) await file.change((keys) => keys.map(write)).catch((fault) => sayFault('seen-not-kept', fault))
 }
+
+export const forgetKeys = (now = Date.now()) =>
+  file.change((keys) => {
+    const rest = keys.filter(({ expires }) => now - expires < FORGOTTEN_MS)
+    return rest.length < keys.length ? rest : keys
+  })

@@ -63,3 +63,11 @@ export async function linkByCode(code: unknown): Promise<Link | undefined> {
   const hash = hashOf(code)
   return (await file.read()).find((link) => link.hash === hash && isLive(link))
 }
+
+/** A session may still come back to life by a link that is renewed; after that it goes from the file. */
+export const FORGOTTEN_MS = 30 * DAY_MS
+export const forgetLinks = (now = Date.now()) =>
+  file.change((links) => {
+    const rest = links.filter(({ expires }) => now - expires < FORGOTTEN_MS)
+    return rest.length < links.length ? rest : links
+  })

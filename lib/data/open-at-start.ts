@@ -1,6 +1,8 @@
 import 'server-only'
 import { database } from './client'
 import { crewMode, givenPassphrase } from './env'
+import { unfinishedErasures } from './erasing'
+import { forgetDaily } from './forget-old'
 import { takeGiven } from './owner'
 import { plantDemo } from './plant-demo'
 import { endOwnerSessions } from './sessions'
@@ -10,6 +12,11 @@ export async function openAtStart(): Promise<void> {
   try {
     const { notes } = await database()
     for (const note of notes) console.log(note)
+    for (const { shoot } of await unfinishedErasures())
+      console.log(
+        `Erasing a person from shoot ${shoot} was cut off. Stop Emberslate and run npm run person -- erase again.`,
+      )
+    forgetDaily()
     await plantDemo()
     if (crewMode() && (await takeGiven(givenPassphrase()))) await endOwnerSessions()
   } catch (fault) {

@@ -150,6 +150,12 @@ export async function endOwnerSessions(): Promise<void> {
   await forgetOwnersCodes()
   await endSessions((session) => session.owner)
 }
+/** Those that are over go from the file. */
+export const forgetSessions = (now = Date.now()) =>
+  file.change((sessions) => {
+    const rest = sessions.filter((one) => isLive(one, now))
+    return rest.length < sessions.length ? rest : sessions
+  })
 /** Takes a link from all who came by it; who has no other is out. */
 export async function endByLink(link: string): Promise<void> {
   await endSessions((session) => !session.owner && session.links.every((one) => one === link))

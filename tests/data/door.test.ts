@@ -6,7 +6,9 @@ import { setCertificate } from '../../lib/cli/set-certificate.mjs'
 import { mayDo, NOBODY } from '../../lib/data/access'
 import { calendarPath, grantOfCalendar } from '../../lib/data/calendar-keys'
 import { carryCode, takeCarried } from '../../lib/data/carry'
-import { expiryFor, linkByCode, makeLink, revokeLink } from '../../lib/data/links'
+import { keysOf, makeKey } from '../../lib/data/device-keys'
+import { forgetOld } from '../../lib/data/forget-old'
+import { expiryFor, linkByCode, linksOf, makeLink, revokeLink } from '../../lib/data/links'
 import { chooseFirst, isOwners, ownerIsKnown } from '../../lib/data/owner'
 import { RateLimit } from '../../lib/data/rate-limit'
 import { endOwnerSessions, keepUp, openOwnerSession, type Session, sessionOf } from '../../lib/data/sessions'
@@ -116,6 +118,26 @@ describe('a crew link', () => {
     const now = Date.parse('2027-01-01T00:00Z')
     expect(new Date(expiryFor('2027-05-15', now)).toISOString()).toBe('2027-05-18T12:00:00.000Z')
     expect(new Date(expiryFor('2026-05-15', now)).toISOString()).toBe('2027-01-03T00:00:00.000Z')
+  })
+})
+
+describe('what let somebody in', () => {
+  it('goes from the files thirty days after its end, and not before', async () => {
+    const now = Date.now()
+    const ended = async (days: number) => {
+      const expires = now - days * 24 * HOUR
+      await makeLink({ shoot: 's', person: `p-${days}`, role: 'crew', expires })
+      await makeKey('s', `probe-${days}`, expires)
+    }
+    for (const days of [31, 29, -1]) await ended(days)
+    await forgetOld(now)
+    expect((await linksOf('s')).map(({ person }) => person)).toEqual(['p-29', 'p--1'])
+    expect((await keysOf('s')).map(({ name }) => name)).toEqual(['probe-29', 'probe--1'])
+    const { secret } = await openOwnerSession()
+    await forgetOld(now + 29 * 24 * HOUR)
+    expect(await sessionOf(secret)).toBeDefined()
+    await forgetOld(now + 31 * 24 * HOUR)
+    expect(await sessionOf(secret)).toBeUndefined()
   })
 })
 
