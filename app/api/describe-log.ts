@@ -40,7 +40,15 @@ export function logPaths() {
         responses: {
           200: json('It was kept before', ref('KeptPhoto')),
           201: json('It is kept', ref('KeptPhoto')),
-          ...refusals('foreign-origin', 'too-large', 'photo-unknown', 'photos-full', 'not-found', 'disk-refused'),
+          ...refusals(
+            'foreign-origin',
+            'too-large',
+            'photo-unknown',
+            'photo-place',
+            'photos-full',
+            'not-found',
+            'disk-refused',
+          ),
         },
       },
     },

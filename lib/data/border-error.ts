@@ -36,6 +36,10 @@ export const BORDER = {
     415,
     'This is no photograph that can be kept. Send a JPEG or a WebP picture, the file itself as the body.',
   ],
+  'photo-place': [
+    415,
+    'This photograph says where it was taken. Take the place (GPS) out of its data, or draw it anew as the board does, then send it.',
+  ],
   'photos-full': [413, 'There is no more room for photographs of this shoot.'],
   'photo-not-found': [404, 'This photograph is not here yet. It may still be on the phone that took it.'],
   'archive-invalid': [422, 'This archive cannot be taken in. Each fault is listed with its place.'],

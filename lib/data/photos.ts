@@ -1,5 +1,6 @@
 import 'server-only'
 import { PHOTO_NAME, photoName, photoTypeOf } from '../log/photo-name'
+import { tellsPlace } from '../log/photo-place'
 import { blobsIn, putBlob, readBlob, removeBlobs, sizeOfBlobs } from './blobs'
 import { BorderError } from './border-error'
 import { requireShoot } from './load-log'
@@ -22,6 +23,8 @@ export async function keepPhoto(shootId: string, bytes: Uint8Array, most = MOST_
   await requireShoot(shootId)
   const type = photoTypeOf(bytes)
   if (type === null) throw new BorderError('photo-unknown')
+  // The board draws its pictures anew; what others send is named by its bytes, so it is refused and not changed.
+  if (tellsPlace(bytes)) throw new BorderError('photo-place')
   return putPhoto(shootId, photoName(bytes, type), bytes, most)
 }
 
@@ -37,7 +40,7 @@ export async function putPhoto(
   if ((await sizeOfBlobs(folder)) + bytes.length > most && !(await photosOf(shootId)).includes(name))
     throw new BorderError('photos-full', { sentence: fullWords(most) })
   const became = await putBlob(folder, name, bytes).catch(
-    notTaken((why) => `The disk did not take the photograph (${why}); it was not kept. Send it again.`),
+    notTaken((why) => `The disk did not take the photograph (${why}); it was not kept.`),
   )
   return { name, became }
 }

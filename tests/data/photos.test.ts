@@ -20,6 +20,8 @@ afterEach(closeAll)
 const picture = (head: readonly number[], size = 5000) =>
   Uint8Array.from({ length: size }, (_, i) => head[i] ?? (i * 31) % 251)
 const JPEG = picture([0xff, 0xd8, 0xff, 0xe0])
+const EXIF = [...Buffer.from('Exif\0\0II*\0'), 8, 0, 0, 0, 1, 0, 0x25, 0x88, 4, 0, 1, 0, 0, 0, 0, 0, 0, 0]
+const PLACED = picture([0xff, 0xd8, 0xff, 0xe1, 0, EXIF.length + 2, ...EXIF])
 const WEBP = picture([...Buffer.from('RIFF'), 1, 2, 3, 4, ...Buffer.from('WEBP')])
 const nameOf = (bytes: Uint8Array, ending: string) => `${createHash('sha256').update(bytes).digest('hex')}.${ending}`
 const post = (body: Uint8Array<ArrayBuffer>, id = shoot) =>
@@ -41,17 +43,18 @@ describe('a photograph of the set', () => {
     expect([header('content-type'), header('x-content-type-options')]).toEqual(['image/jpeg', 'nosniff'])
     expect(header('cache-control')).toContain('immutable')
   })
-  it('is refused where it is none by its bytes, too large, of no shoot here, or asked for by a path', async () => {
+  it('is refused where it is none by its bytes, says where it was taken, is too large, of no shoot here, or asked for by a path', async () => {
     const page = new TextEncoder().encode('<script>1</script>') as Uint8Array<ArrayBuffer>
     const answers = [
       await post(page),
+      await post(PLACED),
       await post(picture([0xff, 0xd8, 0xff], 1_500_001)),
       await post(JPEG, 'none-such'),
       await get(`../../owner.json`),
       await get(nameOf(page, 'jpg')),
     ]
-    expect(answers.map(({ status }) => status)).toEqual([415, 413, 404, 404, 404])
-    expect((await (answers[1] as Response).json()).detail).toContain('1.5 MB')
+    expect(answers.map(({ status }) => status)).toEqual([415, 415, 413, 404, 404, 404])
+    expect((await (answers[2] as Response).json()).detail).toContain('1.5 MB')
     expect([await kept(), await blobsIn('photos/none-such')]).toEqual([[], []])
   })
   it('is refused with a sentence where its shoot is full, until somebody makes room', async () => {
