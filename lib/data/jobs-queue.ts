@@ -3,6 +3,7 @@ import type { ClientBase, Pool, PoolClient } from 'pg'
 import type PgBoss from 'pg-boss'
 import type { Notice } from './bus'
 import { database } from './client'
+import { CHANNEL } from './listen-line'
 import { sayFault } from './say'
 import { codeName } from './work-id'
 
@@ -22,6 +23,8 @@ const HUNG_S = 120
 /** Three processes that end over one job are enough. */
 const RETRIES = 2
 const MAINTAIN_S = 15
+/** Held while the queues are made; the number only has to be the same for all. */
+const MAKING = 7_310_002
 /** What nobody fetched, and what was told, goes after this. */
 const KEPT_MIN = 60
 
@@ -45,11 +48,21 @@ async function open(): Promise<Queue> {
   const boss = new Boss({ db: pooled(pool), schedule: false, maintenanceIntervalSeconds: MAINTAIN_S })
   boss.on('error', (fault) => sayFault('queue-fault', fault))
   boss.on('maintenance', () => void forget(pool).catch((fault) => sayFault('queue-fault', fault)))
-  await boss.start()
-  const rules = { retryLimit: RETRIES, retryDelay: 0, expireInSeconds: HUNG_S, retentionMinutes: KEPT_MIN }
-  for (const kind of KINDS) await boss.createQueue(queueOf(kind), { name: queueOf(kind), ...rules })
+  await alone(pool, async () => {
+    await boss.start()
+    const rules = { retryLimit: RETRIES, retryDelay: 0, expireInSeconds: HUNG_S, retentionMinutes: KEPT_MIN }
+    for (const kind of KINDS) await boss.createQueue(queueOf(kind), { name: queueOf(kind), ...rules })
+  })
   return { boss, pool, url }
 }
+
+/** Two processes that make the same queues at once would wait for each other for ever. */
+const alone = (pool: Pool, work: () => Promise<void>) =>
+  borrowed(pool, async (client) => {
+    await client.query('SELECT pg_advisory_lock($1)', [MAKING])
+    await work()
+    await client.query('SELECT pg_advisory_unlock($1)', [MAKING])
+  })
 
 /** Ends the queue's own doings in this process; others go on. */
 export async function closeQueue(): Promise<void> {
@@ -58,7 +71,8 @@ export async function closeQueue(): Promise<void> {
   await open?.boss.stop({ graceful: false, close: false })
 }
 
-const forget = (pool: Pool) =>
+/** What was asked long ago; whoever asks it again has it worked out again. */
+export const forget = (pool: Pool) =>
   pool.query('DELETE FROM "Work" WHERE at < now() - make_interval(mins => $1::int)', [KEPT_MIN])
 
 const deaf = () => {}
@@ -99,4 +113,4 @@ const pooled = (pool: Pool): PgBoss.Db => ({
 })
 
 export const tellAll = (client: ClientBase | Pool, notice: Notice) =>
-  client.query("SELECT pg_notify('emberslate', $1)", [JSON.stringify(notice)])
+  client.query('SELECT pg_notify($1, $2)', [CHANNEL, JSON.stringify(notice)])

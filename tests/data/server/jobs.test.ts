@@ -144,14 +144,17 @@ describe('a job', () => {
 describe('many jobs', () => {
   it('of one shoot keep no other waiting: whoever asks once is answered after one or two of them', async () => {
     const order: unknown[] = []
+    const { go, gone } = held()
+    await takes(async (what) => {
+      order.push(what)
+      await gone
+      return what
+    })
     const a = Array.from({ length: 40 }, (_, i) => ask({ a: i }, 'A'))
     await asked(40)
     const b = ask('b', 'B')
     await asked(41)
-    await takes(async (what) => {
-      order.push(what)
-      return what
-    })
+    go()
     await Promise.all([...a, b])
     expect(order).toHaveLength(41)
     expect(order.indexOf('b')).toBeLessThanOrEqual(1)
@@ -159,12 +162,15 @@ describe('many jobs', () => {
 
   it('of one shoot go on while another asks again and again: they take turns', async () => {
     const order: string[] = []
-    const a = Array.from({ length: 10 }, (_, i) => ask({ a: i }, 'A'))
-    await asked(10)
+    const { go, gone } = held()
     await takes(async (what) => {
       order.push(typeof what === 'string' ? 'B' : 'A')
+      await gone
       return what
     })
+    const a = Array.from({ length: 10 }, (_, i) => ask({ a: i }, 'A'))
+    await asked(10)
+    go()
     let asking = true
     const b = (async () => {
       for (let i = 0; asking && i < 100; i++) await Promise.all([ask(`b${i}`, 'B'), ask(`c${i}`, 'B')])
