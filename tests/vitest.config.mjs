@@ -17,7 +17,7 @@ const SERVER = process.env.EMBERSLATE_TEST_SERVER
         test: {
           name: 'server',
           include: ['tests/data/*.test.ts', ON_SERVER],
-          globalSetup: 'tests/migrated-database.ts',
+          globalSetup: ['tests/empty-database.ts', 'tests/migrated-database.ts'],
         },
       },
     ]

@@ -1,8 +1,8 @@
 import { rmSync } from 'node:fs'
 import { afterAll, describe, expect, it } from 'vitest'
-import { putEmptyDatabase } from '../empty-database'
-import { killServer } from './kill-server'
-import { freshFolder } from './real-database'
+import { putEmptyDatabase } from '../../empty-database'
+import { killServer } from '../kill-server'
+import { freshFolder } from '../real-database'
 
 /** The proof kills ends a server a hundred times. */
 const KILLS = 10
