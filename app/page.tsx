@@ -74,6 +74,11 @@ export default async function ShootsPage() {
           </tbody>
         </table>
       )}
+      <p className="small mt-4">
+        <a className="textlink" href="/licences.txt">
+          What Emberslate is made of, and its licences
+        </a>
+      </p>
     </main>
   )
 }

@@ -1,12 +1,13 @@
-import { ulid } from 'ulid'
+import { entryId, RANDOM_BYTES } from '@/lib/log/entry-id'
 import type { Problem } from '@/lib/refusals'
+import { instant } from '@/lib/units'
 
 export type Answer<T = unknown> =
   | { ok: true; value: T }
   | { ok: false; sentence: string; problems: readonly Problem[]; code?: string }
 
 /** A write id made here, so that a write sent twice is done once. `getRandomValues` also works without a secure context. */
-export const newWriteId = () => ulid()
+export const newWriteId = () => entryId(instant(Date.now()), crypto.getRandomValues(new Uint8Array(RANDOM_BYTES)))
 
 /** Sends JSON and reads the answer or the problem document (RFC 9457); a dead line is a sentence too. */
 export async function send<T>(
