@@ -2,6 +2,7 @@ import 'server-only'
 import { isAway } from '@/lib/data/away'
 import { BorderError } from '@/lib/data/border-error'
 import { hear, lead } from '@/lib/data/bus'
+import { lastErasure } from '@/lib/data/erasure-version'
 import type { AppliedForecast } from '@/lib/data/forecast-journal'
 import { keepTold, lastTold } from '@/lib/data/last-told'
 import { listen } from '@/lib/data/listeners'
@@ -56,13 +57,14 @@ export class LiveDay {
   readonly #gone: () => void
   readonly #listeners = new Set<LiveListener>()
   readonly #stops: (() => void)[]
-  readonly #session = new LiveSession()
+  #session = new LiveSession()
   #open: Promise<OpenDay> | undefined
   #lines: KeptLine[] = []
   #sent = 0
   readonly #told: Promise<void>
   #last: AppliedForecast | null = null
   #version = 0
+  #erased: number | null = null
   #leads = false
   #busy = false
   #again = false
@@ -134,6 +136,7 @@ export class LiveDay {
     }
     this.#stops.push(await listen(this.#shootId, (lines) => take(lines)))
     this.#version = Math.max(this.#version, (await savedVersion(this.#shootId)) ?? 0)
+    this.#erased = await lastErasure(this.#shootId)
     this.#last = await lastTold(this.#shootId)
     this.#lines = [...(await loadLog(this.#shootId, 0))]
     this.#session.hear(this.#lines)
@@ -171,8 +174,23 @@ export class LiveDay {
     if (version <= this.#version) return
     this.#version = version
     this.#open = undefined
-    this.#tell({ day: { version } })
-    this.wake()
+    void this.#heedErasure()
+      .catch(noteFault)
+      .then(() => {
+        this.#tell({ day: { version } })
+        this.wake()
+      })
+  }
+  /** Somebody was taken out of the log: its lines are read anew. */
+  async #heedErasure(): Promise<void> {
+    const erased = await lastErasure(this.#shootId)
+    const isNew = this.#erased !== null && erased > this.#erased
+    this.#erased = erased
+    if (!isNew) return
+    this.#lines = [...(await loadLog(this.#shootId, 0))]
+    this.#sent = 0
+    this.#session = new LiveSession()
+    this.#session.hear(this.#lines)
   }
   #tick() {
     const expected = this.#last?.forecast.expected ?? []

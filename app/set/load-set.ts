@@ -1,4 +1,5 @@
 import 'server-only'
+import { lastErasure } from '@/lib/data/erasure-version'
 import type { Layout } from '@/lib/day/layout'
 import type { Problem } from '@/lib/refusals'
 import type { BoardFacts } from '@/lib/session/board-facts'
@@ -34,6 +35,7 @@ export async function loadSet(shootId: string): Promise<SetPage> {
     people: facts.people,
     state,
     now: instant(Date.now()),
+    erased: await lastErasure(shootId),
     plan: { document: open.document, layout: { start, meatOn, lidOpenings } },
   }
   return { open, units, ok: true, facts, opening, layout }

@@ -66,6 +66,8 @@ export interface SetOpening {
   readonly forecast: { readonly id: string; readonly at: Instant; readonly forecast: LiveForecast } | null
   readonly people: readonly { readonly id: string; readonly name?: string; readonly roles: readonly string[] }[]
   readonly now: Instant
+  /** The version by which somebody was last taken out of the shoot and its log. */
+  readonly erased?: number
   readonly state?: ServerState | null
   /** With it a device that is cut off works out its own forecast. */
   readonly plan?: {

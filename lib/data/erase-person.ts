@@ -7,14 +7,12 @@ import { eraseInFolder } from './erase-in-folder'
 import { eraseOnServer } from './erase-on-server'
 import { rememberErased } from './erased'
 import { beginErasing, type Erasing, endErasing } from './erasing'
+import { ERASURE } from './erasure-version'
 import { linksOf, revokeLink } from './links'
 import type { Found, ShootRecords } from './person-records'
 import { removePhotos } from './photos'
 import { newRowId } from './secret'
 import { endByLink } from './sessions'
-
-/** By how its write id begins a version says that somebody was erased, and when; whom, it does not say. */
-export const ERASURE = 'erasure-'
 
 interface Placed {
   /** "version 3" or "log line 12". */

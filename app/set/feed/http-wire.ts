@@ -4,7 +4,7 @@ import type { Problem } from '@/lib/refusals'
 import { instant } from '@/lib/units'
 import type { SetOpening } from '../set-feed'
 import { eventReader } from './event-lines'
-import { type Listener, SERVER_AWAY, type SendAnswer, type Sent, type Wire } from './wire'
+import { type Listener, OPEN_AGAIN, SERVER_AWAY, type SendAnswer, type Sent, type Wire } from './wire'
 
 /** What `GET /api/me` says of who is signed in. */
 type WhoAmI = { readonly person: { readonly shoot: string; readonly id: string } | null }
@@ -34,7 +34,6 @@ export function httpWire(shootId: string): Wire {
 
 const SIGNED_OUT = 401
 const AWAY = 503
-const OPEN_AGAIN = 'Open your crew link again.'
 const wordsFor = (status: number) => (status === SIGNED_OUT ? OPEN_AGAIN : status === AWAY ? SERVER_AWAY : undefined)
 function waitOf({ headers }: Response): number | null {
   const after = Number(headers.get('retry-after'))

@@ -10,7 +10,9 @@ type StoreName = (typeof STORES)[number]
 /** IndexedDB, which an insecure origin has too; memory where a browser refuses it. */
 export async function openStore(shoot: string): Promise<FeedStore> {
   try {
-    return new IndexedStore(await openDatabase(), shoot)
+    const database = await openDatabase()
+    await forgetLongPast(database, Date.now()).catch((fault) => console.warn('Old days stay on this device:', fault))
+    return new IndexedStore(database, shoot)
   } catch (fault) {
     console.warn('This browser keeps nothing:', fault)
     return new MemoryStore()
@@ -22,15 +24,50 @@ export async function forgetDays(): Promise<void> {
   const database = await openDatabase()
   const work = database.transaction(STORES, 'readwrite')
   for (const name of ['days', 'fired'] as const) work.objectStore(name).clear()
-  const lines = work.objectStore('lines').openCursor()
+  dropSent(work.objectStore('lines').openCursor())
+  await committed(work)
+  database.close()
+}
+
+/** All of one shoot but what waits to be sent. */
+function forgetOne(work: IDBTransaction, shoot: string): void {
+  work.objectStore('days').delete([shoot])
+  work.objectStore('own').delete(['person', shoot])
+  const of = IDBKeyRange.bound([shoot], [shoot, []])
+  work.objectStore('fired').delete(of)
+  dropSent(work.objectStore('lines').openCursor(of))
+}
+function dropSent(lines: IDBRequest<IDBCursorWithValue | null>): void {
   lines.onsuccess = () => {
     const at = lines.result
     if (!at) return
     if ((at.value as KeptLine).receipt) at.delete()
     at.continue()
   }
+}
+/** Pages of the shoot that were kept for when there is no network; an insecure origin has none. */
+async function forgetPages(shoot: string): Promise<void> {
+  if (!('caches' in globalThis)) return
+  for (const name of await caches.keys()) {
+    const cache = await caches.open(name)
+    for (const request of await cache.keys())
+      if (new URL(request.url).pathname.startsWith(`/shoots/${shoot}/`)) await cache.delete(request)
+  }
+}
+
+/** A day that was not opened for so long goes when any other is. */
+const LONG_PAST_MS = 60 * 86_400_000
+async function forgetLongPast(database: IDBDatabase, now: number): Promise<void> {
+  const work = database.transaction(STORES, 'readwrite')
+  const days = work.objectStore('days').openCursor()
+  days.onsuccess = () => {
+    const at = days.result
+    if (!at) return
+    const { opening } = at.value as KeptDay
+    if (now - opening.now > LONG_PAST_MS) forgetOne(work, (at.key as [string])[0])
+    at.continue()
+  }
   await committed(work)
-  database.close()
 }
 
 function openDatabase(): Promise<IDBDatabase> {
@@ -111,6 +148,11 @@ class IndexedStore implements FeedStore {
     })
   }
 
+  async forget(): Promise<void> {
+    const work = this.database.transaction(STORES, 'readwrite', { durability: 'strict' })
+    forgetOne(work, this.shoot)
+    await Promise.all([committed(work), forgetPages(this.shoot)])
+  }
   close(): void {
     this.database.close()
   }

@@ -9,6 +9,8 @@ export class Keeping {
   #batch: Line[] = []
   /** Something heard was not kept: nothing after it counts as safe, so that a reload hears it again. */
   #hasGap = false
+  /** The server lets this device in no more. */
+  #isOut = false
   readonly #fired: Set<string>
 
   constructor(
@@ -36,7 +38,18 @@ export class Keeping {
     return this.lines(lines).catch(warn)
   }
   day(day: Omit<KeptDay, 'position'>): Promise<void> {
+    if (this.#isOut) return Promise.resolve()
     return this.store.keepDay({ ...day, position: this.#safe }).catch(warn)
+  }
+  /** What the server has goes from this device, until it lets it in again; a page that is opened then hears all of it. */
+  forget(): Promise<void> {
+    this.#isOut = true
+    this.#hasGap = true
+    this.#safe = 0
+    return this.store.forget().catch(warn)
+  }
+  letIn(): void {
+    this.#isOut = false
   }
   person(person: string): Promise<void> {
     return this.store.keepPerson(person).catch(warn)

@@ -19,7 +19,7 @@ import type { Forecaster } from './own-forecast'
 import { OwnForecasts } from './own-forecasts'
 import { ServerClock } from './server-clock'
 import type { FeedStore, Kept } from './store'
-import type { Wire } from './wire'
+import { OPEN_AGAIN, type Wire } from './wire'
 
 /** What the feed has from the device that it runs on. */
 export interface Device {
@@ -31,6 +31,8 @@ export interface Device {
   chance(bytes: number): Uint8Array
   /** A new version of the shoot is announced. */
   newDay(): void
+  /** What was kept here is not to be shown any more: the page opens anew. */
+  startAnew(): void
 }
 
 /** Short enough that an alert is out within a second of its time. */
@@ -100,6 +102,7 @@ export class LiveFeed implements SetFeed {
       cut: () => this.#cut(),
       notNow: (sentence) => {
         this.#notNow = sentence
+        if (sentence === OPEN_AGAIN) void this.#keeping?.forget()
         this.#changed()
       },
     })
@@ -204,7 +207,10 @@ export class LiveFeed implements SetFeed {
     void this.#keeping?.day({ opening: this.#opening, state, raised: this.#alerts.raised })
   }
 
-  #load(store: FeedStore, kept: Kept): void {
+  #load(store: FeedStore, found: Kept): void {
+    const isOver = found.day !== null && erasedSince(found.day.opening, this.#opening)
+    const kept = isOver ? { ...found, day: null, lines: found.lines.filter(({ receipt }) => !receipt) } : found
+    if (isOver) void store.forget().catch((fault) => console.warn('This device still keeps what was erased:', fault))
     this.#keeping = new Keeping(store, kept, (lines) => this.#heardLines(lines))
     this.#name = kept.device
     this.#person ??= kept.person
@@ -239,6 +245,7 @@ export class LiveFeed implements SetFeed {
   #connect(): void {
     this.#connected = true
     this.#notNow = null
+    this.#keeping?.letIn()
     this.#day.hold()
     this.device.clock.after(THROUGH_WITHIN_MS, () => this.#beat())
     void this.#refresh()
@@ -296,6 +303,7 @@ export class LiveFeed implements SetFeed {
     this.#changed()
   }
   #adopt(opening: SetOpening): void {
+    if (erasedSince(this.#opening, opening)) return void this.#keeping?.forget().then(() => this.device.startAnew())
     const isNew = opening.version > this.#opening.version
     this.#opening = opening
     if (isNew) this.#day.newDay(opening, this.now())
@@ -360,5 +368,8 @@ class Signal {
 /** A page from the cache may be older than what the device kept. */
 const laterOf = (kept: SetOpening, given: SetOpening): SetOpening =>
   kept.version > given.version || (kept.version === given.version && kept.now > given.now) ? kept : given
+
+/** Somebody was taken out of the log: what was kept before still names them. */
+const erasedSince = (kept: SetOpening, given: SetOpening) => (given.erased ?? 0) > (kept.erased ?? 0)
 
 const hex = (bytes: Uint8Array) => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')

@@ -32,5 +32,11 @@ export class MemoryStore implements FeedStore {
     this.fired.set(key, at)
     return true
   }
+  async forget(): Promise<void> {
+    this.person = null
+    this.day = null
+    this.fired.clear()
+    for (const [id, line] of this.lines) if (line.receipt) this.lines.delete(id)
+  }
   close(): void {}
 }

@@ -37,6 +37,8 @@ export interface FeedStore {
   keepLines(lines: readonly KeptLine[]): Promise<void>
   /** True once a key: of several pages on one device the first. */
   fire(key: string, at: number): Promise<boolean>
+  /** What the server has goes from this device; what waits to be sent, or was refused, is nowhere else and stays. */
+  forget(): Promise<void>
   close(): void
 }
 

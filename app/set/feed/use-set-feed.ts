@@ -41,6 +41,7 @@ const deviceOf = (shootId: string, newDay: () => void): Device => ({
   openStore: () => openStore(shootId),
   chance: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
   newDay,
+  startAnew: () => window.location.reload(),
 })
 
 /** Starts it, with what the page hears of the device; returns how to stop it. */

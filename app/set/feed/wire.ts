@@ -6,6 +6,9 @@ import type { Heard } from './event-lines'
 /** The server cannot reach its database, or is starting: nothing the phone should do about it. */
 export const SERVER_AWAY = 'The server is being restarted.'
 
+/** The server lets this device in no more. */
+export const OPEN_AGAIN = 'Open your crew link again.'
+
 /** What became of one entry that was sent. */
 export type Sent =
   | { readonly id: string; readonly became: 'kept' | 'known' }

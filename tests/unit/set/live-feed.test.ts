@@ -143,6 +143,48 @@ describe('entries of a phone', () => {
     await time.run(40)
     expect(shown(phone)).toMatchObject({ link: 'live', waiting: 0, held: null })
   })
+  it('stay alone on a phone that is let in no more: what the server has goes from it, and comes back with the link', async () => {
+    const { time, server } = setUp()
+    const phone = new Phone(server)
+    await phone.start('cam-1')
+    await phone.feed.add(note('sent'))
+    await time.run(6)
+    expect([phone.store.lines.size, phone.store.day]).toEqual([1, expect.anything()])
+    server.shut = true
+    server.cut()
+    server.reached = true
+    await time.run(1)
+    await phone.feed.add(note('waits'))
+    await time.run(20)
+    const { lines, day, person } = phone.store
+    expect([[...lines.values()].map(({ document }) => document.text), day, person]).toEqual([['waits'], null, null])
+    server.shut = false
+    await time.run(40)
+    await phone.reload()
+    await time.run(6)
+    expect(shown(phone)).toMatchObject({ link: 'live', waiting: 0 })
+    expect(shown(phone).session.told.notes.map(({ entry }) => entry.text)).toEqual(['sent', 'waits'])
+  })
+  it('do not keep the name of somebody who was erased meanwhile, whether the board is open or opened later', async () => {
+    const { time, server } = setUp()
+    const [open, later] = [new Phone(server), new Phone(server)]
+    for (const phone of [open, later]) await phone.start('cam-1')
+    await open.feed.add(note('ask Maria'))
+    await time.run(6)
+    later.feed.stop()
+    const [line] = server.log
+    if (line) line.document = { ...line.document, text: 'ask [erased]' }
+    server.opening = { ...server.opening, version: 2, erased: 2 }
+    server.tell('day', { version: 2 })
+    await time.run(1)
+    expect([open.anew, open.store.lines.size]).toEqual([1, 0])
+    for (const phone of [open, later]) {
+      await phone.reload()
+      await time.run(6)
+      expect(shown(phone).session.told.notes.map(({ entry }) => entry.text)).toEqual(['ask [erased]'])
+      expect(JSON.stringify([...phone.store.lines.values()])).not.toContain('Maria')
+    }
+  })
   it('are taken by a browser that keeps nothing only when the server has them', async () => {
     const { time, server } = setUp()
     const phone = new Phone(server, { lasting: false })

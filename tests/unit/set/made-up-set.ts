@@ -160,6 +160,8 @@ export class Phone {
   readonly store: MemoryStore
   readonly alarm: HeardAlarm
   feed: LiveFeed
+  /** How often the page was opened anew. */
+  anew = 0
   readonly #number = devices++
   #chance = 0
 
@@ -183,6 +185,7 @@ export class Phone {
         chance: (bytes) =>
           Uint8Array.from({ length: bytes }, (_, i) => (i === 0 ? this.#number : this.#chance++ & 255)),
         newDay: () => {},
+        startAnew: () => this.anew++,
       },
       server.opening,
     )

@@ -1,3 +1,4 @@
+import { lastErasure } from '@/lib/data/erasure-version'
 import { requireShoot } from '@/lib/data/load-log'
 import { instant } from '@/lib/units'
 import { liveDay } from '../../../../live/live-days'
@@ -23,6 +24,7 @@ export const GET = (_request: Request, { params }: { params: Promise<{ id: strin
       plan: { document, layout: { start, meatOn, lidOpenings } },
       state: await live.state(),
       now: instant(Date.now()),
+      erased: await lastErasure(id),
     }
     return Response.json(opening, { headers: { 'cache-control': 'no-store' } })
   })
