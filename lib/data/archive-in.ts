@@ -111,10 +111,7 @@ async function journal(folder: string, shootId: string, { versions, lines, forec
     takeBacks.push(await appendToJournal(folder, shootId, full))
   } catch (fault) {
     for (const takeBack of takeBacks.reverse()) await takeBack().catch(() => undefined)
-    return notTaken(
-      (why) =>
-        `The disk did not take the archive (${why}); there is no such shoot here yet. Free some room, then try again.`,
-    )(fault)
+    return notTaken((why) => `The disk did not take the archive (${why}); there is no such shoot here yet.`)(fault)
   }
   return takeBacks
 }

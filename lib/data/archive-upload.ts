@@ -48,7 +48,7 @@ export async function addPiece(upload: string, from: number, bytes: Uint8Array):
   const former = from === 0 ? undefined : pieces.filter((one) => one.to > from).map(nameOf)
   await removeBlobs(folder, former)
     .then(() => putBlob(folder, nameOf({ from, to }), bytes))
-    .catch(notTaken((why) => `The disk did not take the archive (${why}). Free some room, then try again.`))
+    .catch(notTaken((why) => `The disk did not take the archive (${why}).`))
   return to
 }
 

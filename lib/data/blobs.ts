@@ -2,6 +2,7 @@ import 'server-only'
 import { access, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
 import { syncFolder } from './append-synced'
+import { requireFolder, requireRoom } from './disk-room'
 import { databaseUrl, dataFolder } from './env'
 import { SERVER, type Server } from './server-sql'
 
@@ -35,6 +36,8 @@ export function blobsOnDisk(data: string): Blobs {
   return {
     put: async (folder, name, bytes) => {
       if (await isThere(pathOf(folder, name))) return 'known'
+      await requireFolder(data)
+      await requireRoom(data, 'Nothing was kept', bytes.byteLength)
       await writeOnce(pathOf(folder, name), bytes)
       return 'kept'
     },

@@ -55,7 +55,7 @@ export async function forgetCooker(id: string, forgotten: boolean, at: number): 
 }
 const append = (id: string, step: Step) =>
   appendLines(fileOf(id), [JSON.stringify(step)]).catch(
-    notTaken((why) => `The disk did not take it (${why}); nothing was changed. Free some room, then try again.`),
+    notTaken((why) => `The disk did not take it (${why}); nothing was changed.`),
   )
 
 export async function keptCookers(): Promise<readonly KeptCooker[]> {

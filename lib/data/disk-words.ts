@@ -4,6 +4,7 @@ import path from 'node:path'
 const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   ENOSPC: ['the disk is full', 'Free some room on it, then try again.'],
   EDQUOT: ['no more room is allowed to this user', 'Free some room, then try again.'],
+  EFBIG: ['files may not grow further here', 'Raise the limit (ulimit -f), then try again.'],
   EROFS: ['the disk can only be read', 'Make it writable again, then try again.'],
   EACCES: ['this user may not write or read there', 'Give the folder back to whoever runs Emberslate, then try again.'],
   EPERM: ['this user may not write there', 'Give the folder back to whoever runs Emberslate, then try again.'],

@@ -2,6 +2,7 @@ import 'server-only'
 import { readdir, readFile, rm } from 'node:fs/promises'
 import path from 'node:path'
 import { appendSynced } from './append-synced'
+import { requireFolder } from './disk-room'
 import { databaseUrl, dataFolder } from './env'
 import { SERVER, type Server, type Sql, within } from './server-sql'
 
@@ -23,7 +24,9 @@ const nothingThere = (fault: NodeJS.ErrnoException) => {
 export function linesOnDisk(data: string): LineFiles {
   const pathOf = (file: string) => path.join(data, file + ENDING)
   const append: LineFiles['append'] = async (file, lines) => {
-    if (lines.length > 0) await appendSynced(pathOf(file), lines)
+    if (lines.length === 0) return
+    await requireFolder(data)
+    await appendSynced(pathOf(file), lines)
   }
   const read: LineFiles['read'] = async (file) => {
     const text = (await readFile(pathOf(file), 'utf8').catch(nothingThere)) ?? ''

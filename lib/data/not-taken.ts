@@ -1,12 +1,12 @@
 import 'server-only'
 import { isAway } from './away'
 import { BorderError } from './border-error'
+import { wayOnFrom, whyRefused } from './disk-words'
 
-/** Turns what keeping failed with into a refusal in words; a server that is away stays known as such. */
+/** Turns what keeping failed with into a refusal in words, with the way on; a server that is away stays known as such. */
 export const notTaken =
   (sentenceOf: (why: string) => string) =>
   (fault: unknown): never => {
     if (fault instanceof BorderError || isAway(fault)) throw fault
-    const why = fault instanceof Error ? fault.message : String(fault)
-    throw new BorderError('disk-refused', { sentence: sentenceOf(why) })
+    throw new BorderError('disk-refused', { sentence: `${sentenceOf(whyRefused(fault))} ${wayOnFrom(fault)}` })
   }

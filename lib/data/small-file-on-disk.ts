@@ -2,7 +2,9 @@ import 'server-only'
 import { mkdir, open, readFile, rename } from 'node:fs/promises'
 import path from 'node:path'
 import { syncFolder } from './append-synced'
+import { requireFolder } from './disk-room'
 import { dataFolder } from './env'
+import { notTaken } from './not-taken'
 import type { SmallFileKind } from './small-file'
 
 /** Next loads this file once per bundle; the proxy and the routes must see the same door. */
@@ -39,7 +41,8 @@ export class SmallFileOnDisk<T> {
       const now = await this.read()
       const value = next(now)
       if (value === now) return now
-      await writeWhole(this.#file, `${JSON.stringify(value, null, 1)}\n`)
+      await requireFolder(dataFolder())
+      await writeWhole(this.#file, `${JSON.stringify(value, null, 1)}\n`).catch(notKept)
       shared.emberslateDoor?.set(this.#file, Promise.resolve(value))
       return value
     })
@@ -61,6 +64,8 @@ export class SmallFileOnDisk<T> {
     }
   }
 }
+
+const notKept = notTaken((why) => `The disk did not take the change (${why}); all is as it was.`)
 
 /** The file as a whole or as it was: written beside, synced, and put in its place. */
 async function writeWhole(name: string, text: string) {
