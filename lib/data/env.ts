@@ -34,5 +34,7 @@ export const askedPort = (): number => Number(said('PORT')) || 3000
 /** Where the plain line and the TLS line listen; set by the start command. */
 export const plainPort = (): number | null => Number(said('EMBERSLATE_PLAIN_PORT')) || null
 export const tlsPort = (): number | null => Number(said('EMBERSLATE_TLS_PORT')) || null
+/** `npm start -- --pages`: this process leaves the work to others. */
+export const leavesWork = () => said('EMBERSLATE_ROLE') === 'pages'
 /** Of which sources this was built; set by the start command. */
 export const build = () => said('EMBERSLATE_BUILD') || 'unbuilt'

@@ -28,7 +28,7 @@ let [folder, url, shoot, code] = ['', '', '', '']
 beforeEach(async () => {
   folder = freshFolder()
   url = await copyOfMigrated()
-  const made = await createShoot({ ...DOCUMENT, title: 'Épaule, ½ rôtie \u2028 "x"' }, 'write-000001')
+  const made = await createShoot({ ...DOCUMENT, title: 'Épaule, ½ rôtie “x”' }, 'write-000001')
   shoot = made.ok ? made.value.id : ''
   await saveShoot(shoot, DOCUMENT, 'write-000002', 1)
   await undoShoot(shoot, 'write-000003')
