@@ -5,6 +5,8 @@ export async function register() {
   if (process.env.NEXT_RUNTIME !== 'nodejs') return
   const { openAtStart } = await import('./lib/data/open-at-start')
   await openAtStart()
+  const { takeWork } = await import('./app/take-work')
+  await takeWork()
 }
 
 /** A page that broke. The start command keeps Next itself quiet about it, for its words may quote anybody. */

@@ -2,7 +2,7 @@ import 'server-only'
 import { Worker } from 'node:worker_threads'
 import type { Shoot } from '@/lib/plan/shoot'
 import { Beside, type Question } from './beside'
-import { type Asked, answerTo, type Told } from './print-answer'
+import type { Asked, Told } from './print-answer'
 import { whoseIs } from './whose'
 
 const holder = globalThis as { emberslatePrints?: Beside<Asked, Told> }
@@ -13,8 +13,13 @@ holder.emberslatePrints ??= new Beside(
 )
 export const printThread = holder.emberslatePrints
 
-const askPrint = async (question: Question<Asked>, shoot: Shoot): Promise<Told> =>
-  (await printThread.ask(question, whoseIs(shoot))) ?? answerTo({ turn: 0, ...question } as Asked)
+async function askPrint(question: Question<Asked>, shoot: Shoot): Promise<Told> {
+  const told = await printThread.ask(question, whoseIs(shoot))
+  if (told) return told
+  // The printer is large, and where the thread runs the server itself has no need of it.
+  const { answerTo } = await import('./print-answer')
+  return answerTo({ turn: 0, ...question } as Asked)
+}
 
 export async function printedBeside(shoot: Shoot, sheet: Exclude<Question<Asked>, { frames: unknown }>) {
   const told = await askPrint(sheet, shoot)

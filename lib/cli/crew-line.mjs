@@ -11,15 +11,6 @@ const LOOK_MS = 30_000
 const folder = () => path.resolve(process.env.EMBERSLATE_DATA?.trim() || '.data')
 const given = () => process.env.EMBERSLATE_NAMES ?? ''
 
-export function askedFor(words) {
-  const strange = words.find((word) => word !== '--crew')
-  if (strange)
-    throw new Unready(`"${strange}" is not known here. Write npm start, or npm start -- --crew to let the crew in.`)
-  const crew = words.includes('--crew')
-  const proxied = crew && process.env.EMBERSLATE_PROXY?.trim() === '1'
-  return { crew, proxied }
-}
-
 /** Beside the plain line's port, so that nobody has to remember it. */
 export function trustedPort(plain) {
   if (plain + 443 <= 65535) return plain && plain + 443

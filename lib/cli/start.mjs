@@ -2,17 +2,21 @@
 import { createServer } from 'node:http'
 import { fileURLToPath } from 'node:url'
 import { say, sayFault } from '../data/log-line.mjs'
-import { addressLines, admit, askedFor, openTrustedLine, refuseUpgrades, trustedPort } from './crew-line.mjs'
+import { addressLines, admit, openTrustedLine, refuseUpgrades, trustedPort } from './crew-line.mjs'
 import { makeReady, Unready } from './make-ready.mjs'
 import { LINE, refusedEarly, refuseUnread } from './refuse-early.mjs'
 import { numbered } from './requests.mjs'
+import { askedFor, builtFrom, onlyHealth } from './role.mjs'
 import { starting, untilReady } from './until-ready.mjs'
 
 const HOST = '127.0.0.1'
 const SHUTDOWN_MS = 2000
+/** A job at work may come to its end (lib/data/jobs-taken.ts). */
+const LEAVE_MS = 11_000
 
-function wantedPort() {
-  const said = process.env.PORT?.trim() || '3000'
+/** Nobody types the address of a worker: it takes any port that is free. */
+function wantedPort(role) {
+  const said = process.env.PORT?.trim() || (role === 'worker' ? '0' : '3000')
   const port = Number(said)
   if (Number.isInteger(port) && port >= 0 && port <= 65535) return port
   throw new Unready(`PORT is "${said}". Give a whole number from 1 to 65535.`)
@@ -33,7 +37,7 @@ const listen = (server, port, host) =>
   })
 
 /** The port is taken first, so that a second start says so before it builds for a minute. */
-async function serve({ crew, proxied }) {
+async function serve({ crew, proxied, role }) {
   let handle = starting
   const answer = (request, response) => {
     if (refusedEarly(request, response)) return
@@ -45,11 +49,12 @@ async function serve({ crew, proxied }) {
   refuseUnread(server, answer)
   // Without a host Node listens on every address; behind a proxy only the proxy may reach us.
   const open = crew && !proxied
-  const tlsPort = open ? trustedPort(wantedPort()) : null
-  const port = await listen(server, wantedPort(), open ? undefined : HOST)
+  const tlsPort = open ? trustedPort(wantedPort(role)) : null
+  const port = await listen(server, wantedPort(role), open ? undefined : HOST)
   await makeReady({ build: true })
   const trusted = open ? await openTrustedLine(answer, (tls) => listen(tls, tlsPort)) : null
   Object.assign(process.env, { EMBERSLATE_CREW: crew ? '1' : '', EMBERSLATE_PLAIN_PORT: String(port) })
+  Object.assign(process.env, { EMBERSLATE_ROLE: role, EMBERSLATE_BUILD: builtFrom() })
   if (trusted) process.env.EMBERSLATE_TLS_PORT = String(trusted.port)
   process.env.NODE_ENV = 'production'
   const { default: next } = await import('next')
@@ -57,24 +62,30 @@ async function serve({ crew, proxied }) {
   // What breaks is told by instrumentation.ts: Next's own words may quote a shoot.
   const app = next({ dev: false, quiet: true, dir: process.cwd(), hostname: 'localhost', port, httpServer: server })
   await app.prepare()
-  handle = app.getRequestHandler()
+  handle = role === 'worker' ? onlyHealth(app.getRequestHandler()) : app.getRequestHandler()
   // Open for business means that a page answers: the database opens on the way, and says so itself if it cannot.
   for (const sentence of await untilReady(`http://${HOST}:${port}`)) console.error(sentence)
-  console.log(`Emberslate is at http://${HOST}:${port}`)
+  console.log(role === 'worker' ? workerLine(port) : `Emberslate is at http://${HOST}:${port}`)
   if (trusted) for (const line of addressLines(port, trusted)) console.log(line)
-  if (!process.stdout.isTTY) say('info', 'started', { port, tlsPort, crew, proxied, pid: process.pid })
+  if (!process.stdout.isTTY) say('info', 'started', { port, tlsPort, crew, proxied, role, pid: process.pid })
   return { servers: trusted ? [server, trusted.server] : [server], app }
 }
+
+const workerLine = (port) => `Emberslate takes jobs here. Whether it can, http://${HOST}:${port}/readyz says.`
 
 function stopOn(signal, { servers, app }) {
   process.once(signal, () => {
     if (!process.stdout.isTTY) say('info', 'stopping', { signal })
-    setTimeout(() => process.exit(0), SHUTDOWN_MS).unref()
+    const leave = globalThis.emberslateLeave
+    setTimeout(() => process.exit(0), leave ? LEAVE_MS : SHUTDOWN_MS).unref()
     for (const server of servers) {
       server.close()
       server.closeAllConnections()
     }
-    app.close().finally(() => process.exit(0))
+    Promise.resolve(leave?.())
+      .catch((fault) => sayFault('leaving-broke', fault))
+      .then(() => app.close())
+      .finally(() => process.exit(0))
   })
 }
 
