@@ -19,7 +19,7 @@ export type Ear<On extends Heard['on']> = (heard: Extract<Heard, { on: On }>) =>
 export type Led = (leads: boolean) => void
 
 export interface Bus {
-  /** With `tx` it is heard when that is committed, and never where it is not. */
+  /** With `tx` it is heard when that is committed, and never where it is not; for what is rare, as commits then wait for each other. */
   notify(notice: Notice, tx?: Tx): Promise<void>
   /** Hears from now on; returns how to stop. */
   hear<On extends Heard['on']>(on: On, ear: Ear<On>): () => void
@@ -66,6 +66,8 @@ export class ServerBus extends Ears implements Bus {
   readonly #statements: () => Promise<Statements>
   /** Made when somebody first hears: a command that only writes needs none. */
   #line: ListenLine | null = null
+  #before: Promise<void> = Promise.resolve()
+  #waiting: { readonly payloads: Set<string>; readonly sent: Promise<void> } | null = null
 
   constructor(url: string, statements: () => Promise<Statements>) {
     super()
@@ -73,8 +75,32 @@ export class ServerBus extends Ears implements Bus {
     this.#statements = statements
   }
   async notify(notice: Notice, tx?: Tx): Promise<void> {
-    const statements = tx ?? (await this.#statements())
-    await statements.$executeRaw`SELECT pg_notify(${CHANNEL}, ${JSON.stringify(notice)})`
+    const payload = JSON.stringify(notice)
+    if (tx) await tx.$executeRaw`SELECT pg_notify(${CHANNEL}, ${payload})`
+    else await this.#soon(payload)
+  }
+  /** Notices that come while others are on their way go together. */
+  #soon(payload: string): Promise<void> {
+    if (this.#waiting) {
+      this.#waiting.payloads.add(payload)
+      return this.#waiting.sent
+    }
+    const payloads = new Set([payload])
+    const sent = this.#before
+      .catch(() => undefined)
+      .then(() => {
+        this.#waiting = null
+        return this.#send([...payloads])
+      })
+    this.#waiting = { payloads, sent }
+    this.#before = sent
+    return sent
+  }
+  /** A notice need not outlive a crash, so its commit does not wait for the disk; all that commit notices wait for each other. */
+  async #send(payloads: readonly string[]): Promise<void> {
+    const statements = await this.#statements()
+    await statements.$executeRaw`SELECT set_config('synchronous_commit', 'off', true),
+      (SELECT count(*) FROM (SELECT pg_notify(${CHANNEL}, payload) FROM unnest(${payloads}::text[]) AS payload) AS sent)`
   }
   override hear<On extends Heard['on']>(on: On, ear: Ear<On>): () => void {
     this.#opened()
@@ -94,7 +120,7 @@ export class ServerBus extends Ears implements Bus {
   #opened(): ListenLine {
     this.#line ??= new ListenLine(this.#url, {
       heard: (payload) => this.tell(JSON.parse(payload) as Notice),
-      up: () => this.tell({ on: 'again' }),
+      look: () => this.tell({ on: 'again' }),
     })
     return this.#line
   }

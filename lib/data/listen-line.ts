@@ -8,6 +8,8 @@ const ASK_EACH_MS = 1000
 const ANSWER_WITHIN_MS = 2000
 /** The server ends the connection of a process that has not asked for so long, and with it what the process led. */
 const IDLE_MS = 3500
+/** A process that ended between keeping something and telling it told nobody. */
+const ASKS_BETWEEN_LOOKS = 30
 const FIRST_WAIT_MS = 100
 const MOST_WAIT_MS = 1000
 /** Advisory locks have one space of numbers for all who lock; the name keeps ours apart. */
@@ -15,8 +17,8 @@ const LOCK = "hashtextextended('lead/' || name, 0)"
 
 export interface LineTold {
   heard(payload: string): void
-  /** It listens, for the first time or again. */
-  up(): void
+  /** Something may have been missed: it listens for the first time or again, or some time has gone by. */
+  look(): void
 }
 interface Wish {
   readonly name: string
@@ -100,9 +102,10 @@ export class ListenLine {
       if (this.#lives) say('info', 'database-back', { awayMs: this.awayMs() })
       this.#lives = true
       this.#awaySince = null
-      this.#told.up()
-      while (!lost && !this.#closed) {
+      this.#told.look()
+      for (let asked = 1; !lost && !this.#closed; asked++) {
         await this.#ask(client)
+        if (asked % ASKS_BETWEEN_LOOKS === 0) this.#told.look()
         await this.#pause(ASK_EACH_MS)
       }
     } catch {

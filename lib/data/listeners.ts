@@ -1,7 +1,6 @@
 import 'server-only'
 import { setTimeout } from 'node:timers/promises'
 import { type Bus, bus, notify } from './bus'
-import type { Tx } from './client'
 import { databaseUrl } from './env'
 import { lastPosition, loadLog } from './load-log'
 import type { KeptLine } from './log-journal'
@@ -118,10 +117,9 @@ function listeners(): LogListeners {
 export const listen = (shootId: string, listener: Listener) => listeners().listen(shootId, listener)
 export const listenerCount = (shootId: string) => listeners().count(shootId)
 
-/** Tells all who listen, in every process; with `tx` when it is committed. */
-export async function tellListeners(shootId: string, lines: readonly KeptLine[], tx?: Tx): Promise<void> {
-  const position = lines.at(-1)?.position
-  if (position === undefined) return
-  if (databaseUrl() === null) listeners().tell(shootId, lines)
-  else await notify({ on: 'log', shoot: shootId, position }, tx)
+/** Tells all who listen, in every process; other processes look as far as `known` too. */
+export async function tellListeners(shootId: string, lines: readonly KeptLine[], known: number): Promise<void> {
+  const position = lines.at(-1)?.position ?? known
+  if (databaseUrl() !== null && position > 0) await notify({ on: 'log', shoot: shootId, position })
+  else if (lines.length > 0) listeners().tell(shootId, lines)
 }

@@ -2,12 +2,13 @@ import 'server-only'
 import type { EntryDocument } from '../log/entry'
 import type { Instant } from '../units'
 import { BorderError } from './border-error'
-import type { Tx } from './client'
+import { database, type Tx } from './client'
 import { journalFirst } from './journal-first'
 import { tellListeners } from './listeners'
 import { appendToLogJournal, type KeptLine } from './log-journal'
+import { type Appended, appendOnServer } from './log-on-server'
 import { writeLines } from './put-back-log'
-import { inTurn } from './turns'
+import { inTurn, queued } from './turns'
 
 /** The entries of one sending that may be kept, and what the sender's clock said. */
 export interface Asked {
@@ -48,56 +49,90 @@ export function keepInTurn(shootId: string, asked: Asked): Promise<LogTurn> {
     if (groups.get(shootId) === group) groups.delete(shootId)
   }
   const all = [asked]
-  const kept = inTurn(shootId, (tx) => {
+  const kept = inLine(shootId, (tx) => {
     close()
-    return keepAll(tx, shootId, all)
-  }).finally(close)
+    return keepAll(shootId, all, tx)
+  })
+    .finally(close)
+    .then((turn) => told(shootId, turn))
   const group: Group = { asked: all, entries: asked.entries.length, kept }
   groups.set(shootId, group)
   return kept
 }
 
-async function keepAll(tx: Tx, shootId: string, all: readonly Asked[]): Promise<LogTurn> {
-  const received = Date.now() as Instant
-  const { known, last } = await knownLines(
-    tx,
-    shootId,
-    all.flatMap(({ entries }) => entries.map(({ id }) => id)),
-  )
-  const fresh = new Map<string, { line: KeptLine; by: Asked }>()
-  for (const by of all)
-    for (const document of by.entries) {
-      if (known.has(document.id) || fresh.has(document.id)) continue
-      fresh.set(document.id, { line: { position: last + 1 + fresh.size, received, sent: by.sent, document }, by })
-    }
-  const lines = [...fresh.values()].map(({ line }) => line)
-  if (lines.length > 0) await keepLines(tx, shootId, lines)
-  return { received, known, fresh }
+/** In a folder, its turn; on a server, where the statement itself takes the turn, behind those of this process. */
+async function inLine<T>(shootId: string, work: (tx: Tx | null) => Promise<T>): Promise<T> {
+  const { server } = await database()
+  return server ? queued(`log ${shootId}`, () => work(null)) : inTurn(shootId, work)
 }
 
-interface Known {
-  readonly last: number
-  readonly known: readonly { readonly id: string; readonly position: number; readonly document: unknown }[]
+/** What one sending after another brings, each entry once. */
+function candidates(all: readonly Asked[], received: Instant) {
+  const brought = new Map<string, Omit<KeptLine, 'position'> & { by: Asked }>()
+  for (const by of all)
+    for (const document of by.entries)
+      if (!brought.has(document.id)) brought.set(document.id, { received, sent: by.sent, document, by })
+  return brought
 }
-/** In one question: whether there is such a shoot, its last position, and which of the entries it has. */
-async function knownLines(tx: Tx, shootId: string, ids: readonly string[]) {
-  const [row] = await tx.$queryRaw<Known[]>`
+
+async function keepAll(shootId: string, all: readonly Asked[], tx: Tx | null): Promise<LogTurn> {
+  const received = Date.now() as Instant
+  const brought = candidates(all, received)
+  const lines = [...brought.values()].map(({ by: _, ...line }) => line)
+  const { known, positions } = await (tx ? appendInFolder(tx, shootId, lines) : appendOnServer(shootId, lines))
+  const fresh = Object.entries(positions).map(([id, position]) => {
+    const { by, ...line } = brought.get(id) as Omit<KeptLine, 'position'> & { by: Asked }
+    return [id, { line: { position, ...line }, by }] as const
+  })
+  return { received, known: new Map(known.map((line) => [line.id, line])), fresh: new Map(fresh) }
+}
+
+interface Here {
+  readonly last: number
+  readonly known: Appended['known']
+}
+/** Their positions must be known before they are in the journal, and they must be there before they are in the database. */
+async function appendInFolder(
+  tx: Tx,
+  shootId: string,
+  lines: readonly Omit<KeptLine, 'position'>[],
+): Promise<Appended> {
+  const ids = lines.map(({ document }) => document.id)
+  const [here] = await tx.$queryRaw<Here[]>`
     SELECT
       coalesce((SELECT max("position") FROM "LogLine" WHERE "shootId" = "Shoot"."id"), 0) AS "last",
       coalesce((
         SELECT json_agg(json_build_object('id', "entryId", 'position', "position", 'document', "document"))
-        FROM "LogLine" WHERE "shootId" = "Shoot"."id" AND "entryId" = ANY(${[...ids]}::text[])
+        FROM "LogLine" WHERE "shootId" = "Shoot"."id" AND "entryId" = ANY(${ids}::text[])
       ), '[]') AS "known"
     FROM "Shoot" WHERE "id" = ${shootId}`
-  if (!row) throw new BorderError('not-found')
-  return { known: new Map(row.known.map((line) => [line.id, line])), last: row.last }
+  if (!here) throw new BorderError('not-found')
+  const had = new Set(here.known.map(({ id }) => id))
+  const kept = lines
+    .filter(({ document }) => !had.has(document.id))
+    .map((line, i) => ({ position: here.last + 1 + i, ...line }))
+  if (kept.length > 0)
+    await journalFirst(
+      (folder) => appendToLogJournal(folder, shootId, kept),
+      (why) => `The disk did not take the entries (${why}); they were not kept.`,
+      () => writeLines(tx, shootId, kept),
+    )
+  return {
+    known: here.known,
+    positions: Object.fromEntries(kept.map(({ document, position }) => [document.id, position])),
+  }
 }
 
-async function keepLines(tx: Tx, shootId: string, lines: readonly KeptLine[]): Promise<void> {
-  await journalFirst(
-    (folder) => appendToLogJournal(folder, shootId, lines),
-    (why) => `The disk did not take the entries (${why}); they were not kept.`,
-    () => writeLines(tx, shootId, lines),
+/**
+ * Told before it is answered, but after it is kept: a notice inside the transaction has all commits of a server wait for
+ * each other. What a process that ended in between did not tell is told when its sender sends it again.
+ */
+async function told(shootId: string, turn: LogTurn): Promise<LogTurn> {
+  const again = Math.max(0, ...[...turn.known.values()].map(({ position }) => position))
+  await tellListeners(
+    shootId,
+    [...turn.fresh.values()].map(({ line }) => line),
+    again,
   )
-  await tellListeners(shootId, lines, tx)
+  return turn
 }
