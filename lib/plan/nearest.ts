@@ -20,6 +20,8 @@ export function nearest(written: string, known: readonly string[]): string | und
   let best: string | undefined
   let bestScore = Math.max(2, word.length * 0.45)
   for (const candidate of known) {
+    // It takes as many edits at least as one is longer than the other; a file may hold very many wrong words.
+    if (Math.abs(word.length - candidate.length) > bestScore) continue
     const score = editDistance(word, candidate.toLowerCase())
     if (score < bestScore || (score === bestScore && best === undefined)) {
       best = candidate

@@ -425,3 +425,13 @@ describe('parseShoot: the day', () => {
     one(lambWith({ '/date': '2027-03-27', '/tasks/0/to': '01:15' }), '/tasks/0/to', /^There is no 01:15 that night/)
   })
 })
+
+describe('parseShoot: files that would keep everybody waiting', () => {
+  const keys = Object.fromEntries(Array.from({ length: 60_000 }, (_, i) => [`key-${i}`, 1]))
+  test.each<[string, unknown, string, RegExp]>([
+    ['keys without end', lambWith({ '/people': [keys] }), '/people/0', /^Up to here the file holds more than 20000/],
+    ['a zone of a novel', lambWith({ '/zone': 'e'.repeat(900_000) }), '/zone', /^This text has 900000 letters/],
+  ])('%s are refused before their meaning is read', (_, document, pointer, sentence) =>
+    one(document, pointer, sentence),
+  )
+})
