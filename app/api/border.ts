@@ -14,11 +14,15 @@ export async function answer(work: () => Promise<Response>): Promise<Response> {
     return await work()
   } catch (fault) {
     if (fault instanceof BorderError) return problemDocument(fault)
+    if (isNextsNotFound(fault)) return problemDocument(new BorderError('not-found'))
     if (isAway(fault)) return problemDocument(new BorderError('database-away', { retryAfterS: AGAIN_AFTER_S }))
     sayFault('route-broke', fault)
     return brokenDocument()
   }
 }
+
+/** Files open a shoot as pages do, by what leaves a missing one to Next. */
+const isNextsNotFound = (fault: unknown) => (fault as { digest?: unknown }).digest === 'NEXT_HTTP_ERROR_FALLBACK;404'
 
 /** The value, or a refusal with every fault at its place. */
 export function valueOrRefuse<T>(result: Result<T>): T {

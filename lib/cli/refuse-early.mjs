@@ -8,6 +8,14 @@ const METHODS = 'GET, HEAD, POST, PUT, DELETE, OPTIONS'
 const KNOWN = new Set(METHODS.split(', '))
 const CODES = { HPE_HEADER_OVERFLOW: 'long-head', ERR_HTTP_REQUEST_TIMEOUT: 'too-slow' }
 
+/** Until the app says more: Next itself answers some addresses before the app is asked. */
+const GUARDED = {
+  'x-content-type-options': 'nosniff',
+  'referrer-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+  'content-security-policy': "default-src 'none'",
+}
+
 function documentOf(code) {
   const [status, sentence] = EARLY[code]
   const problems = status === 400 ? [{ pointer: '', sentence }] : []
@@ -16,10 +24,7 @@ function documentOf(code) {
   const headers = {
     'content-type': 'application/problem+json',
     'content-length': String(Buffer.byteLength(body)),
-    'x-content-type-options': 'nosniff',
-    'referrer-policy': 'same-origin',
-    'cross-origin-resource-policy': 'same-origin',
-    'content-security-policy': "default-src 'none'",
+    ...GUARDED,
     connection: 'close',
     ...(code === 'wrong-method' ? { allow: METHODS } : {}),
   }
@@ -36,8 +41,9 @@ export function endLine(socket, code) {
   socket.end(`HTTP/1.1 ${status} ${STATUS_CODES[status]}\r\n${lines.join('')}\r\n${body}`, () => socket.destroy())
 }
 
-/** Answers a request that no route could take; false where it may go on. */
+/** Answers a request that no route could take; false where it may go on, with what guards every answer. */
 export function refusedEarly({ method }, response) {
+  for (const [name, value] of Object.entries(GUARDED)) response.setHeader(name, value)
   if (KNOWN.has(method)) return false
   const { status, headers, body } = documentOf('wrong-method')
   response.writeHead(status, headers).end(body)

@@ -23,9 +23,17 @@ export function faultsOf(asked: Asked, answer: Answer, world: World): string[] {
   return [
     ...(answer.status >= 500 ? [`status ${answer.status}`] : []),
     ...ALWAYS.filter((name) => !answer.headers.has(name)).map((name) => `no ${name} (status ${answer.status})`),
+    ...(leadsAway(answer, world) ? [`leads to ${answer.headers.get('location')}`] : []),
     ...problemFaults(asked, answer),
     ...leaks(asked, answer, world),
   ]
+}
+
+/** Nobody who asks here is sent to another site. */
+function leadsAway({ status, headers }: Answer, { address }: World): boolean {
+  const to = headers.get('location')
+  const named = (url: URL) => ['127.0.0.1', 'localhost', new URL(address).hostname].includes(url.hostname)
+  return to !== undefined && status >= 300 && status < 400 && !named(new URL(to, address))
 }
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
