@@ -2,6 +2,7 @@ import {
   body,
   bytesBody,
   file,
+  inPath,
   inQuery,
   json,
   object,
@@ -54,6 +55,19 @@ export function shootPaths() {
         summary: 'The whole shoot as one zip: every version, the log, the forecasts of the day and the photographs',
         responses: {
           200: file('The archive', 'application/zip', BINARY),
+          ...refusals('not-found'),
+        },
+      },
+    },
+    '/api/shoots/{id}/people/{personId}': {
+      parameters: [shootId(), inPath('personId')],
+      get: {
+        summary: 'Everything that is kept of one person in this shoot, for the owner to hand on',
+        responses: {
+          200: json(
+            'What is kept; README.md says what each part is',
+            object({ emberslatePerson: { const: 1 }, shoots: { type: 'array', items: { type: 'object' } } }),
+          ),
           ...refusals('not-found'),
         },
       },

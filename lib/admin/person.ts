@@ -3,10 +3,10 @@ import { parseArgs } from 'node:util'
 import { closeDatabase } from '../data/client'
 import { erasePerson, finishErasing, previewErasure } from '../data/erase-person'
 import { unfinishedErasures } from '../data/erasing'
+import { type ErasureWords, erasureWords } from '../data/erasure-words'
 import { exportPerson } from '../data/export-person'
 import { type Found, findPerson, recordsOf, type ShootRecords, shootIds, versionsOf } from '../data/person-records'
 import { idsNamed } from '../plan/known-as'
-import { erasureWords } from './erasure-words'
 
 const HELP = `What is kept of one person, and taking them out for good.
 
@@ -104,7 +104,7 @@ async function answer(verb: 'export' | 'erase', wanted: Wanted): Promise<number>
 
 async function eraseAll(subjects: readonly Subject[], { photo = [], yes = false }: Wanted): Promise<number> {
   for (const { records, found } of subjects) {
-    say(...erasureWords(records, found, await previewErasure(records, found.plan)), '')
+    say(...linesOf(erasureWords(records, found, await previewErasure(records, found.plan))), '')
     if (!yes) continue
     await erasePerson(records.shootId, found, photo)
     say(`Done in shoot ${records.shootId}. Its newest version says that something was erased and when, not what.`, '')
@@ -112,6 +112,11 @@ async function eraseAll(subjects: readonly Subject[], { photo = [], yes = false 
   if (!yes) say('Nothing was changed. The same with --yes does it; it cannot be undone.')
   return 0
 }
+
+const linesOf = ({ who, parts }: ErasureWords) => [
+  who,
+  ...parts.flatMap(({ head, lines }) => ['', `${head}:`, ...lines.map((line) => `   ${line}`)]),
+]
 
 async function subjectsOf(wanted: Wanted): Promise<readonly Subject[] | string> {
   const { shoot, person, name, phone, notes = false } = wanted

@@ -1,6 +1,6 @@
 import 'server-only'
 import { eraseFromEntry } from '../log/erase-from-log'
-import { type Erasure, eraseFromShoot, erasureOf, type Left } from '../plan/erase-person'
+import { type Erasure, eraseFromShoot, erasureOf } from '../plan/erase-person'
 import type { Instant } from '../units'
 import { keysOf } from './device-keys'
 import { linksOf } from './links'
@@ -91,7 +91,9 @@ function textsOf(versions: ShootRecords['versions'], erasure: Erasure): PersonEx
     const { changes, left } = eraseFromShoot(document, erasure)
     const named = [
       ...changes.map(({ pointer, before }) => [pointer, before]),
-      ...left.map(({ pointer, text }: Left) => [pointer, text]),
+      ...left
+        .filter(({ pointer }) => !changes.some((one) => one.pointer === pointer))
+        .map(({ pointer, text }) => [pointer, text]),
     ]
     for (const [at = '', text = ''] of named) {
       const all = found.get(`${at} ${text}`) ?? []

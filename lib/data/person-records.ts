@@ -66,3 +66,26 @@ function deviceOf({ by }: KeptLine['document']): string[] {
   const device = (by as { readonly device?: unknown } | undefined)?.device
   return typeof device === 'string' ? [device] : []
 }
+
+export interface Person {
+  readonly id: string
+  readonly names: readonly string[]
+  readonly isGone: boolean
+}
+/** Everybody whom a shoot has or ever had, those of its newest version first. */
+export async function everybodyOf(shootId: string): Promise<readonly Person[]> {
+  const documents = (await versionsOf(shootId)).map(({ document }) => document)
+  const peopleIn = (document: ShootDocument) => listAt<{ readonly id?: unknown }>(document, '/people')
+  const newest = peopleIn(documents.at(-1) ?? {}).map(({ id }) => String(id))
+  const all = new Set([
+    ...newest,
+    ...[...documents].reverse().flatMap((one) => peopleIn(one).map(({ id }) => String(id))),
+  ])
+  const told = new Set<string>()
+  return [...all].flatMap((id) => {
+    if (told.has(id)) return []
+    const { ids, names } = knownAs(documents, [id])
+    for (const one of ids) told.add(one)
+    return [{ id, names, isGone: !newest.includes(id) }]
+  })
+}

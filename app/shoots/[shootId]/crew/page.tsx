@@ -59,6 +59,13 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
           start -- --crew.
         </p>
       )}
+      {visitor.owner && (
+        <p className="small no-print mt-10">
+          <Link className="textlink inline-flex min-h-11 items-center" href={`/shoots/${shootId}/crew/person`}>
+            Export or erase what is kept of a person
+          </Link>
+        </p>
+      )}
     </main>
   )
 }

@@ -1,0 +1,96 @@
+import type { Metadata } from 'next'
+import Link from 'next/link'
+import { notFound } from 'next/navigation'
+import { databaseUrl } from '@/lib/data/env'
+import { previewErasure } from '@/lib/data/erase-person'
+import { erasureWords } from '@/lib/data/erasure-words'
+import { everybodyOf, findPerson, type Person, recordsOf } from '@/lib/data/person-records'
+import { openShoot } from '../../../../workbench'
+
+export const metadata: Metadata = { title: 'What is kept of a person' }
+export const dynamic = 'force-dynamic'
+
+interface Asked {
+  readonly params: Promise<{ shootId: string }>
+  readonly searchParams: Promise<{ id?: string | string[] }>
+}
+const calledOf = ({ id, names }: Person) => names.at(-1) ?? id
+
+/** Everybody of a shoot, and of one of them what is kept and what erasing would do. */
+export default async function PersonPage({ params, searchParams }: Asked) {
+  const [{ shootId }, { id }] = [await params, await searchParams]
+  const { shoot } = await openShoot(shootId)
+  const people = await everybodyOf(shootId)
+  const chosen = id === undefined ? undefined : people.find((one) => one.id === id)
+  if (id !== undefined && !chosen) notFound()
+  const here = `/shoots/${shootId}/crew/person`
+  return (
+    <main id="main" className="page">
+      <header className="head">
+        <Link href={chosen ? here : `/shoots/${shootId}/crew`} className="small">
+          {chosen ? 'Everybody' : 'Crew links'}
+        </Link>
+        <span className="name">{shoot.title}</span>
+      </header>
+      {chosen ? (
+        <OnePerson shootId={shootId} person={chosen} />
+      ) : (
+        <>
+          <h1>What is kept of a person</h1>
+          <p className="lead mt-2">Everybody who is or was in any version of this shoot.</p>
+          <ul className="m-0 mt-4 max-w-4xl list-none border-t-2 border-ink p-0">
+            {people.length === 0 && <li className="small py-3">Nobody yet.</li>}
+            {people.map((one) => (
+              <li key={one.id} className="border-b border-rule">
+                <Link className="flex min-h-11 items-center gap-3" href={`${here}?id=${encodeURIComponent(one.id)}`}>
+                  <b>{calledOf(one)}</b>
+                  <span className="small">
+                    {one.id}
+                    {one.isGone ? ', no longer in this shoot' : ''}
+                  </span>
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </main>
+  )
+}
+
+async function OnePerson({ shootId, person }: { shootId: string; person: Person }) {
+  const records = await recordsOf(shootId)
+  const found = await findPerson(records, [person.id], false)
+  if (!found) notFound()
+  const { parts } = erasureWords(records, found, await previewErasure(records, found.plan))
+  const command = `npm run -s person -- erase --shoot ${shootId} --person '${person.id}'`
+  return (
+    <>
+      <h1>{calledOf(person)}</h1>
+      <h2 className="mt-6">Export</h2>
+      <p className="small mt-1">One JSON file with every text that tells of them and every line that they logged.</p>
+      <a className="btn main mt-2" href={`/api/shoots/${shootId}/people/${encodeURIComponent(person.id)}`} download>
+        Save what is kept
+      </a>
+      <h2 className="mt-8">Erase</h2>
+      <p className="mt-1 max-w-3xl">
+        <b>Erasing cannot be undone</b>, not even by an earlier version: it changes those too. It is done at the
+        computer, {databaseUrl() === null ? 'with Emberslate stopped' : 'while Emberslate runs'}, by
+      </p>
+      <code className="mt-2 block max-w-3xl break-all bg-leaf p-3">{command} --yes</code>
+      <p className="small mt-2">Without --yes it prints what stands below, and changes nothing.</p>
+      {parts.map(({ head, lines }) => (
+        <section key={head} aria-label={head} className="mt-6 max-w-4xl">
+          <h3>{head}</h3>
+          <ul className="m-0 mt-1 list-none border-t border-ink p-0">
+            {lines.map((line) => (
+              <li key={line} className="small wrap-anywhere border-b border-rule py-2">
+                {line}
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  )
+}
