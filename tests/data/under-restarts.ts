@@ -44,8 +44,8 @@ export class Listener {
     this.heardAt.push(Date.now())
     this.ids.push(id)
   }
-  #takeForecast({ id, forecast }: { id: string; forecast: { lines?: readonly unknown[] } }): void {
-    this.forecasts.push({ id, at: Date.now(), hasCurves: (forecast.lines?.length ?? 0) > 0 })
+  #takeForecast({ id, forecast }: { id: string; forecast: { lines?: object } }): void {
+    this.forecasts.push({ id, at: Date.now(), hasCurves: Object.keys(forecast.lines ?? {}).length > 0 })
   }
 }
 
