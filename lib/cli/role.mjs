@@ -20,6 +20,11 @@ export function askedFor(words, env = process.env) {
       '--pages leaves the work to workers that share a PostgreSQL. Set DATABASE_URL to it, or leave --pages off.',
     )
   const proxied = crew && env.EMBERSLATE_PROXY?.trim() === '1'
+  // Without one phones would come over a plain line, where a browser keeps nothing for when they are cut off.
+  if (crew && shared && !proxied)
+    throw new Unready(
+      'With DATABASE_URL the crew comes through a reverse proxy, which has the certificate: set EMBERSLATE_PROXY=1 and EMBERSLATE_NAMES. Without a proxy leave DATABASE_URL off: a folder then keeps everything.',
+    )
   return { crew, proxied, role: worker ? 'worker' : pages ? 'pages' : 'all' }
 }
 
