@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
 import { problemDocument } from './app/api/problem-document'
 import { isAddress, mayDo, methodsAt, rowOf, type Verdict } from './lib/data/access'
+import { AGAIN_AFTER_S, isAway } from './lib/data/away'
 import { type BorderCode, BorderError } from './lib/data/border-error'
 import { countWrite } from './lib/data/door-limits'
 import { isKnownHost } from './lib/data/known-host'
@@ -83,6 +84,17 @@ async function answer(request: NextRequest, policy: string): Promise<Response> {
   return response
 }
 
+/** Who somebody is cannot be known just now: the page comes by itself when it can. */
+const tryAgain = ({ status, message }: BorderError) =>
+  new Response(message, {
+    status,
+    headers: {
+      'content-type': 'text/plain; charset=utf-8',
+      'retry-after': `${AGAIN_AFTER_S}`,
+      refresh: `${AGAIN_AFTER_S}`,
+    },
+  })
+
 /**
  * The door: every request comes through here. A foreign Host header means that another site's name was pointed here (DNS
  * rebinding); a write from a foreign page means that it uses this browser to reach us; both are refused. What the visitor
@@ -92,9 +104,10 @@ export async function proxy(request: NextRequest): Promise<Response> {
   const nonce = isProgram(request) ? null : randomBytes(16).toString('base64')
   const policy = contentPolicy(nonce, DEVELOPMENT)
   const response = await answer(request, policy).catch((fault) => {
-    if (!(fault instanceof BorderError)) throw fault
-    noteRefusal(fault.code)
-    return problemDocument(fault)
+    const refusal = isAway(fault) ? new BorderError('database-away', { retryAfterS: AGAIN_AFTER_S }) : fault
+    if (!(refusal instanceof BorderError)) throw fault
+    noteRefusal(refusal.code)
+    return refusal === fault || !isPage(request) ? problemDocument(refusal) : tryAgain(refusal)
   })
   addSecurityHeaders(response.headers, policy)
   return response
