@@ -3,6 +3,7 @@ import { PHOTO_NAME, photoName, photoTypeOf } from '../log/photo-name'
 import { tellsPlace } from '../log/photo-place'
 import { blobsIn, putBlob, readBlob, removeBlobs, sizeOfBlobs } from './blobs'
 import { BorderError } from './border-error'
+import { databaseUrl } from './env'
 import { requireShoot } from './load-log'
 import { notTaken } from './not-taken'
 
@@ -10,8 +11,10 @@ const folderOf = (shootId: string) => `photos/${shootId}`
 
 /** So much of one shoot: some thousand photographs as a phone sends them. One link must not fill the disk. */
 const MOST_BYTES = 1_000_000_000
-const fullWords = (bytes: number) =>
-  `The photographs of this shoot fill the ${Math.round(bytes / 1e6)} MB that are kept of one. This one stays on the phone; the owner can make room under photos/ in the data folder.`
+const fullWords = (bytes: number, folder: string) => {
+  const where = databaseUrl() === null ? `under ${folder} in the data folder` : `in the table Blob, folder ${folder}`
+  return `The photographs of this shoot fill the ${Math.round(bytes / 1e6)} MB that are kept of one. This one stays on the phone; the owner can make room ${where}.`
+}
 
 interface KeptPhoto {
   readonly name: string
@@ -38,7 +41,7 @@ export async function putPhoto(
   const folder = folderOf(shootId)
   // What comes at the same moment is not counted yet: a few too many do no harm.
   if ((await sizeOfBlobs(folder)) + bytes.length > most && !(await photosOf(shootId)).includes(name))
-    throw new BorderError('photos-full', { sentence: fullWords(most) })
+    throw new BorderError('photos-full', { sentence: fullWords(most, folder) })
   const became = await putBlob(folder, name, bytes).catch(
     notTaken((why) => `The disk did not take the photograph (${why}); it was not kept.`),
   )
