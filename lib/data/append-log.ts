@@ -4,7 +4,6 @@ import { sameDocument } from '../log/log'
 import { readEntry } from '../log/read-entry'
 import type { Problem } from '../refusals'
 import type { Instant } from '../units'
-import { withoutErased } from './erased'
 import { type Asked, keepInTurn, type LogTurn } from './log-turn'
 
 /** What became of one entry of a sending: `known` was kept before, `refused` is not kept. */
@@ -27,11 +26,7 @@ export async function appendLog(
   documents: readonly unknown[],
   faultsOf: (entry: EntryDocument) => readonly Problem[] = () => [],
 ): Promise<Sending> {
-  const erased = await withoutErased(shootId)
-  const read = documents.map((document) => {
-    const one = readOne(document, faultsOf)
-    return 'problems' in one ? one : erased(one)
-  })
+  const read = documents.map((document) => readOne(document, faultsOf))
   const asked: Asked = { sent, entries: read.filter((one): one is Wanted => !('problems' in one)) }
   const turn = await keepInTurn(shootId, asked)
   return { received: turn.received, entries: read.map((one, i) => becameOf(one, i, asked, turn)) }
@@ -47,7 +42,7 @@ function readOne(document: unknown, faultsOf: (entry: EntryDocument) => readonly
   return { id: typeof id === 'string' ? id : null, problems }
 }
 
-function becameOf(one: Wanted | Refused, i: number, asked: Asked, { known, fresh }: LogTurn): Kept {
+function becameOf(one: Wanted | Refused, i: number, asked: Asked, { known, fresh, erased }: LogTurn): Kept {
   if ('problems' in one) {
     const { id, problems } = one as Refused
     return { id, became: 'refused', problems: problems.map((p) => ({ ...p, pointer: `/entries/${i}${p.pointer}` })) }
@@ -55,7 +50,7 @@ function becameOf(one: Wanted | Refused, i: number, asked: Asked, { known, fresh
   const earlier = known.get(one.id)
   const now = fresh.get(one.id)
   const line = (earlier ?? now?.line) as { position: number; document: unknown }
-  if (!sameDocument(line.document as EntryDocument, one))
+  if (!sameDocument(line.document as EntryDocument, erased(one)))
     return { id: one.id, became: 'refused', problems: [{ pointer: `/entries/${i}/id`, sentence: OTHER_CONTENT }] }
   return { id: one.id, became: now?.by === asked ? 'kept' : 'known', position: line.position }
 }

@@ -3,6 +3,7 @@ import type { EntryDocument } from '../log/entry'
 import type { Instant } from '../units'
 import { BorderError } from './border-error'
 import { database, type Tx } from './client'
+import { withoutErased } from './erased'
 import { journalFirst } from './journal-first'
 import { tellListeners } from './listeners'
 import { appendToLogJournal, type KeptLine } from './log-journal'
@@ -20,7 +21,10 @@ export interface LogTurn {
   readonly received: Instant
   readonly known: ReadonlyMap<string, { readonly position: number; readonly document: unknown }>
   readonly fresh: ReadonlyMap<string, { readonly line: KeptLine; readonly by: Asked }>
+  /** How an entry is kept: without whoever was taken out of this log. */
+  readonly erased: Erased
 }
+type Erased = Awaited<ReturnType<typeof withoutErased>>
 
 /** Sendings that wait for the same turn; it is closed when the turn comes. */
 interface Group {
@@ -67,24 +71,27 @@ async function inLine<T>(shootId: string, work: (tx: Tx | null) => Promise<T>): 
 }
 
 /** What one sending after another brings, each entry once. */
-function candidates(all: readonly Asked[], received: Instant) {
+function candidates(all: readonly Asked[], received: Instant, erased: Erased) {
   const brought = new Map<string, Omit<KeptLine, 'position'> & { by: Asked }>()
   for (const by of all)
     for (const document of by.entries)
-      if (!brought.has(document.id)) brought.set(document.id, { received, sent: by.sent, document, by })
+      if (!brought.has(document.id))
+        brought.set(document.id, { received, sent: by.sent, document: erased(document), by })
   return brought
 }
 
 async function keepAll(shootId: string, all: readonly Asked[], tx: Tx | null): Promise<LogTurn> {
   const received = Date.now() as Instant
-  const brought = candidates(all, received)
+  const erased = await withoutErased(shootId)
+  const brought = candidates(all, received, erased)
   const lines = [...brought.values()].map(({ by: _, ...line }) => line)
   const { known, positions } = await (tx ? appendInFolder(tx, shootId, lines) : appendOnServer(shootId, lines))
-  const fresh = Object.entries(positions).map(([id, position]) => {
-    const { by, ...line } = brought.get(id) as Omit<KeptLine, 'position'> & { by: Asked }
-    return [id, { line: { position, ...line }, by }] as const
-  })
-  return { received, known: new Map(known.map((line) => [line.id, line])), fresh: new Map(fresh) }
+  const fresh = new Map<string, { line: KeptLine; by: Asked }>()
+  for (const [id, { by, ...line }] of brought) {
+    const position = positions[id]
+    if (position !== undefined) fresh.set(id, { line: { position, ...line }, by })
+  }
+  return { received, known: new Map(known.map((line) => [line.id, line])), fresh, erased }
 }
 
 interface Here {

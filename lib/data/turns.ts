@@ -3,6 +3,8 @@ import { database, type Tx } from './client'
 
 /** Queues of this process, whichever of Next's bundles a write comes through. */
 const shared = globalThis as { emberslateTurns?: Map<string, Promise<unknown>> }
+/** What is locked, by its hash, of a shoot that is written to. */
+export const lockOf = (shootId: string) => `shoot ${shootId}`
 /** The lock is held by whoever writes to a shoot, in whichever process; work that takes longer than this is given up. */
 const TIMES = { maxWait: 10_000, timeout: 60_000 }
 
@@ -18,13 +20,14 @@ export async function inTurn<T>(shootId: string, work: (tx: Tx) => Promise<T>): 
   // Waiting here, and not for the lock, leaves the connections to others.
   return queued(shootId, () =>
     prisma.$transaction(async (tx) => {
-      await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`shoot ${shootId}`}, 0))`
+      await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${lockOf(shootId)}, 0))`
       return work(tx)
     }, TIMES),
   )
 }
 
-function queued<T>(name: string, work: () => Promise<T>): Promise<T> {
+/** Work of one name waits for each other in this process. */
+export function queued<T>(name: string, work: () => Promise<T>): Promise<T> {
   shared.emberslateTurns ??= new Map()
   const turns = shared.emberslateTurns
   const turn = (turns.get(name) ?? Promise.resolve()).then(work)
