@@ -42,10 +42,12 @@ export function endLine(socket, code) {
 }
 
 /** Answers a request that no route could take; false where it may go on, with what guards every answer. */
-export function refusedEarly({ method }, response) {
+export function refusedEarly({ method, url }, response) {
   for (const [name, value] of Object.entries(GUARDED)) response.setHeader(name, value)
-  if (KNOWN.has(method)) return false
-  const { status, headers, body } = documentOf('wrong-method')
+  // Next would send who writes a whole address on to it, wherever it leads.
+  const code = KNOWN.has(method) ? (url.startsWith('/') ? null : 'bad-request') : 'wrong-method'
+  if (code === null) return false
+  const { status, headers, body } = documentOf(code)
   response.writeHead(status, headers).end(body)
   return true
 }

@@ -1,7 +1,7 @@
 import { type Memory, memoryOf } from '../web/fuzz/memory'
 import { emptyTally, range, run, told } from '../web/fuzz/run'
 import { stalled } from '../web/fuzz/stalled'
-import { makeWorld } from '../web/fuzz/world'
+import { makeWorld, strangers } from '../web/fuzz/world'
 
 const REQUESTS = 20_000
 const ROUNDS = 20
@@ -36,6 +36,7 @@ export async function prove({ seed }: { readonly seed: number }): Promise<Record
       ...(grown > GROWS_MB ? [`what the server holds grew by ${grown.toFixed(1)} MB from half to half`] : []),
       ...(tally.seen < WORDS_SEEN ? [`only ${tally.seen} answers showed a shoot to who may see it`] : []),
       ...slowLines.faults,
+      ...(await strangers(world)),
     ]
     if (faults.length > 0) throw new Error(faults.join('\n'))
     const figures = {

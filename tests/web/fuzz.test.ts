@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { emptyTally, range, run, told } from './fuzz/run'
-import { makeWorld, VISITORS, type World } from './fuzz/world'
+import { makeWorld, strangers, VISITORS, type World } from './fuzz/world'
 
 const REQUESTS = 500
 /** `EMBERSLATE_FUZZ=SEED:NUMBER` sends one request again. */
@@ -18,6 +18,7 @@ describe('requests that are broken on purpose, as everybody', () => {
     expect(told(tally)).toEqual([])
     if (only !== undefined) return
     expect(Object.keys(tally.byVisitor).sort()).toEqual([...VISITORS].sort())
+    expect(await strangers(world)).toEqual([])
     expect(tally.seen).toBeGreaterThan(10)
     expect(Object.keys(tally.byRoute).length).toBeGreaterThan(40)
   }, 60_000)

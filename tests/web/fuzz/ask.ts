@@ -39,6 +39,14 @@ const METHODS = [
 /** Those that work a forecast out or print it cost the most time; each is asked for now and then. */
 const COSTLY = /\/(forecast|preview|gains|cut-face|what-if|samples)$|\.pdf$|overlay|calls\.ics|set-day/
 
+/** Whoever may do much is drawn more often: what they send goes deeper. */
+const DRAWN: readonly As[] = [
+  ...VISITORS,
+  ...VISITORS.filter((as) => as === 'theirs' || as === 'crew' || as === 'viewer' || as === 'device'),
+  ...Array.from({ length: 6 }, () => 'owner' as const),
+  ...Array.from({ length: 3 }, () => 'producer' as const),
+]
+
 /** Bodies of a shoot's own kind start from a small one that reads. */
 function rightBody(schema: Schema, world: World, draw: Draw): unknown {
   const value = valueFrom(schema, world.schemas, draw) as Record<string, unknown>
@@ -185,7 +193,7 @@ function targetOf(as: As, world: World, draw: Draw): Target {
 function operationFor(world: World, draw: Draw): Operation {
   const page = draw.chance(0.06) ? draw.one(PAGES) : undefined
   if (page) return { method: page.method, path: page.path, parameters: [], body: null }
-  const drawn = draw.one(world.operations)
+  const drawn = draw.one(draw.chance(0.35) ? world.operations.filter(({ body }) => body) : world.operations)
   return COSTLY.test(drawn.path) && draw.chance(0.6) ? draw.one(world.operations) : drawn
 }
 
@@ -204,7 +212,7 @@ function wrongs(draw: Draw) {
 
 export function askedFor(seed: number, number: number, world: World): Asked {
   const draw = drawOf(seed, number)
-  const as = draw.one(VISITORS)
+  const as = draw.one(DRAWN)
   const may = wrongs(draw)
   const { operation, path, query } = targetOf(as, world, draw)
   const wrong: string[] = []
@@ -217,7 +225,7 @@ export function askedFor(seed: number, number: number, world: World): Asked {
   const part = bodyPart(operation, world, draw, may.body)
   const headers: [string, string][] = [
     ['host', `127.0.0.1:${world.port}`],
-    ...Object.entries(world.headers[as]),
+    ...(operation.path.endsWith('/sign-out') ? [] : Object.entries(draw.one(world.headers[as]))),
     ...part.headers,
   ]
   if (may.headers) badHeaders(headers, draw, wrong)

@@ -9,7 +9,7 @@ export async function stalled(
   world: World,
   many: number,
 ): Promise<{ readonly faults: string[]; readonly longestMs: number }> {
-  const who = Object.entries(world.headers.owner).map(([name, value]) => `${name}: ${value}\r\n`)
+  const who = Object.entries(world.headers.owner[0] ?? {}).map(([name, value]) => `${name}: ${value}\r\n`)
   const head = `POST /api/shoots HTTP/1.1\r\nhost: 127.0.0.1:${world.port}\r\n${who.join('')}content-type: application/json\r\ncontent-length: 1000\r\n\r\n`
   const raw = { head, pieces: [Buffer.from('{"writeId":')], end: 'whole', streams: false } as const
   const answers = await Promise.all(Array.from({ length: many }, () => send(world.port, raw, BOUND_MS)))

@@ -44,7 +44,8 @@ export interface World {
   readonly port: number
   /** What nobody should be told of the machine. */
   readonly secretPaths: readonly string[]
-  readonly headers: Readonly<Record<As, Readonly<Record<string, string>>>>
+  /** What each sends to show who they are: some come by more than one session, which may each write so often. */
+  readonly headers: Readonly<Record<As, readonly Readonly<Record<string, string>>[]>>
   readonly calendar: string
   /** Ids of shoots; "sand" is there to be written to. */
   readonly shoots: Readonly<Record<'ours' | 'theirs' | 'sand', string>>
@@ -115,7 +116,8 @@ interface NewLink {
 async function setScene(address: string): Promise<Omit<World, 'secretPaths' | 'pid' | 'stop'>> {
   const at = (path: string) => address + path
   const run = Date.now().toString(36)
-  const owner = cookieIn(await post(at('/api/door/sign-in'), { passphrase: PASSPHRASE }))
+  const signIn = async () => cookieIn(await post(at('/api/door/sign-in'), { passphrase: PASSPHRASE }))
+  const owner = await signIn()
   const make = async (name: string, word: string): Promise<string> => {
     const body = { writeId: `fuzz-${name}-${run}`, document: shootWith(word) }
     const { id } = await told<{ id: string }>(await post(at('/api/shoots'), body, owner))
@@ -142,15 +144,15 @@ async function setScene(address: string): Promise<Omit<World, 'secretPaths' | 'p
   await fetch(at(`/api/shoots/${ours}/links/${gone.link.id}`), { method: 'DELETE', headers: owner })
   const key = await told<{ secret: string }>(await post(at(`/api/shoots/${ours}/keys`), { name: 'probe-1' }, owner))
   const headers = {
-    owner,
-    producer: await both('pat', 'producer'),
-    crew: await both('cam', 'crew'),
-    viewer: await both('guest', 'viewer'),
-    device: { authorization: `Bearer ${key.secret}` },
-    calendar: {},
-    nobody: {},
-    ended,
-    theirs: await join((await link(theirs, 'cam', 'crew')).url),
+    owner: [owner, await signIn(), await signIn()],
+    producer: [await both('pat', 'producer'), await both('pat', 'producer')],
+    crew: [await both('cam', 'crew')],
+    viewer: [await both('guest', 'viewer')],
+    device: [{ authorization: `Bearer ${key.secret}` }],
+    calendar: [{}],
+    nobody: [{}],
+    ended: [ended],
+    theirs: [await join((await link(theirs, 'cam', 'crew')).url)],
   }
   const archive = await fetch(at(`/api/shoots/${sand}/archive`), { headers: owner })
   const api = await told<Api>(await fetch(at('/api/openapi.json')))
@@ -165,6 +167,22 @@ async function setScene(address: string): Promise<Omit<World, 'secretPaths' | 'p
     schemas: api.components.schemas,
     operations: operationsOf(api),
   }
+}
+
+/** Visitors whose sessions no longer open what they did: the requests of others must not have ended them. */
+export async function strangers({ address, headers }: World): Promise<string[]> {
+  const roles: Partial<Record<As, string>> = {
+    producer: 'producer',
+    crew: 'crew',
+    viewer: 'viewer',
+    theirs: 'crew',
+    owner: 'owner',
+  }
+  const asked = Object.entries(roles).flatMap(([as, role]) => headers[as as As].map((who) => ({ as, role, who })))
+  const told = await Promise.all(
+    asked.map(async ({ who }) => (await (await fetch(`${address}/api/me`, { headers: who })).json()).role),
+  )
+  return asked.filter(({ role }, i) => told[i] !== role).map(({ as }, i) => `${as} is ${told[i]} now`)
 }
 
 interface Described {
