@@ -1,12 +1,12 @@
 import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
-import { problemDocument } from './app/api/problem-document'
+import { brokenDocument, problemDocument } from './app/api/problem-document'
 import { isAddress, mayDo, methodsAt, rowOf, type Verdict } from './lib/data/access'
 import { AGAIN_AFTER_S, isAway } from './lib/data/away'
 import { type BorderCode, BorderError } from './lib/data/border-error'
 import { countWrite } from './lib/data/door-limits'
 import { isKnownHost } from './lib/data/known-host'
-import { noteRefusal, noteRoute } from './lib/data/say'
+import { noteRefusal, noteRoute, sayFault } from './lib/data/say'
 import { addSecurityHeaders, contentPolicy } from './lib/data/security-headers'
 import { isSecure, meet, renewedCookie } from './lib/data/visitor'
 
@@ -105,7 +105,10 @@ export async function proxy(request: NextRequest): Promise<Response> {
   const policy = contentPolicy(nonce, DEVELOPMENT)
   const response = await answer(request, policy).catch((fault) => {
     const refusal = isAway(fault) ? new BorderError('database-away', { retryAfterS: AGAIN_AFTER_S }) : fault
-    if (!(refusal instanceof BorderError)) throw fault
+    if (!(refusal instanceof BorderError)) {
+      sayFault('door-broke', fault)
+      return brokenDocument()
+    }
     noteRefusal(refusal.code)
     return refusal === fault || !isPage(request) ? problemDocument(refusal) : tryAgain(refusal)
   })
