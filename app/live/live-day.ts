@@ -81,6 +81,7 @@ export class LiveDay {
     this.#stops = [
       hear('version', ({ shoot, version }) => shoot === shootId && this.#newVersion(version)),
       hear('forecast', ({ shoot }) => shoot === shootId && !this.#leads && void this.#readTold()),
+      hear('erased', ({ shoot }) => shoot === shootId && this.#stop()),
       hear('again', () => void this.#lookAgain()),
       () => clearInterval(tick),
       () => clearInterval(step),

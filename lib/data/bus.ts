@@ -8,6 +8,8 @@ export type Notice =
   | { readonly on: 'log'; readonly shoot: string; readonly position: number }
   | { readonly on: 'version'; readonly shoot: string; readonly version: number }
   | { readonly on: 'forecast'; readonly shoot: string }
+  /** Somebody was taken out of a shoot that processes remember. */
+  | { readonly on: 'erased'; readonly shoot: string }
   | { readonly on: 'session-ended'; readonly id: string }
   | { readonly on: 'work-asked' }
   | { readonly on: 'work-done'; readonly id: string }

@@ -1,6 +1,6 @@
 import 'server-only'
 import { notify } from './bus'
-import { database } from './client'
+import { database, type Tx } from './client'
 import { type AppliedForecast, keepForecast, lastForecast } from './forecast-journal'
 import type { Prisma } from './generated/client'
 
@@ -27,4 +27,9 @@ export async function lastTold(shootId: string): Promise<AppliedForecast | null>
   if (!server) return lastForecast(shootId)
   const row = await prisma.smallFile.findUnique({ where: { name: nameOf(shootId) } })
   return (row?.content as unknown as AppliedForecast | undefined) ?? lastForecast(shootId)
+}
+
+/** There are names in it; the next forecast is kept whole again. */
+export async function forgetTold(shootId: string, tx: Tx): Promise<void> {
+  await tx.smallFile.deleteMany({ where: { name: nameOf(shootId) } })
 }

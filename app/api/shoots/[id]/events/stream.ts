@@ -1,6 +1,6 @@
 import { setTimeout } from 'node:timers/promises'
 import { isAway } from '@/lib/data/away'
-import { bus } from '@/lib/data/bus'
+import { bus, hear } from '@/lib/data/bus'
 import { listen } from '@/lib/data/listeners'
 import { loadLog } from '@/lib/data/load-log'
 import type { KeptLine } from '@/lib/data/log-journal'
@@ -70,6 +70,7 @@ class Hearing {
   #position: number
   #unlisten = () => {}
   readonly #unhear: () => void
+  readonly #unerase: () => void
   readonly #beat: NodeJS.Timeout
   #over = false
 
@@ -80,6 +81,8 @@ class Hearing {
     controller.enqueue(bytes(`retry: ${RETRY_MS}\n\n`))
     const live = liveDay(shootId)
     this.#unhear = live.hear((event) => this.#send(liveBytes(event)))
+    // Whoever listens comes back at once, to a day that remembers nothing.
+    this.#unerase = hear('erased', ({ shoot }) => shoot === shootId && this.stop())
     live.latest().then(
       (forecast) => forecast && this.#send(liveBytes({ forecast })),
       () => this.stop(),
@@ -116,6 +119,7 @@ class Hearing {
     this.#over = true
     this.#unlisten()
     this.#unhear()
+    this.#unerase()
     clearInterval(this.#beat)
     try {
       this.#controller.close()
