@@ -205,6 +205,7 @@ export class LiveDay {
   }
   #stop(fault?: unknown) {
     if (fault) noteFault(fault)
+    this.#leads = false
     for (const stop of this.#stops) stop()
     this.#gone()
   }
@@ -212,7 +213,8 @@ export class LiveDay {
   async #work(): Promise<void> {
     this.#busy = true
     while (this.#again && this.#leads) {
-      await pause(Math.max(0, this.#startedMs + LEAST_APART_MS - Date.now()))
+      // Never longer: the clock may have been set back meanwhile.
+      await pause(Math.min(LEAST_APART_MS, Math.max(0, this.#startedMs + LEAST_APART_MS - Date.now())))
       this.#again = false
       this.#startedMs = Date.now()
       await this.#forecast().catch((fault) => {
