@@ -59,6 +59,8 @@ export function isAway(fault: unknown, deepest = 6): boolean {
 }
 
 const AGAIN_AFTER_MS = 300
+/** All that a page's browser is told of a fault: app/error.tsx has the sentence for it. */
+const AWAY_DIGEST = 'database-away'
 export const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms))
 
 /** A reading that met a server that was away is tried once more by itself. */
@@ -68,6 +70,8 @@ export async function readTwice<T>(read: () => Promise<T>): Promise<T> {
   } catch (fault) {
     if (!isAway(fault)) throw fault
     await wait(AGAIN_AFTER_MS)
-    return read()
+    return read().catch((again) => {
+      throw isAway(again) ? Object.assign(again, { digest: AWAY_DIGEST }) : again
+    })
   }
 }

@@ -29,12 +29,13 @@ describe('a database server that is away', () => {
       }
       return readTwice(read).then(
         (told) => [told, asked],
-        (fault) => [fault.code, asked],
+        (fault) => [fault.code, asked, fault.digest],
       )
     }
     expect(await reading(ended)).toEqual(['read', 2])
-    expect(await reading(ended, ended)).toEqual(['57P01', 2])
-    expect(await reading(coded('23505'))).toEqual(['23505', 1])
+    // A page's browser is told no more of a fault than its digest.
+    expect(await reading(ended, ended)).toEqual(['57P01', 2, 'database-away'])
+    expect(await reading(coded('23505'))).toEqual(['23505', 1, undefined])
   })
 })
 
