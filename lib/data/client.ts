@@ -64,7 +64,8 @@ function reopen(own: Database, fault: Error): void {
     // A line that is in a journal and not yet in the database is stored or taken back first.
     await settled()
     await own.close().catch(() => undefined)
-    if (own.folder !== null && fault instanceof DatabaseDamaged) await setDatabaseAside(own.folder, fault.message)
+    if (own.folder === null || !(fault instanceof DatabaseDamaged)) return
+    say('warn', 'database-aside', { words: await setDatabaseAside(own.folder, fault.message) })
   }
   const next = again().then(opened)
   shared.emberslateDatabase = next

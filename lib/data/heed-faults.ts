@@ -22,25 +22,31 @@ const DAMAGE = new Set(['XX001', 'XX002', '58P01'])
 interface Engine {
   _PostgresMainLoopOnce(): void
 }
+type Ask = (...given: unknown[]) => Promise<unknown>
 interface Asked {
   readonly POSTGRES_MAIN_LONGJMP: number
-  execProtocol(...given: unknown[]): Promise<unknown>
+  execProtocol: Ask
+  execProtocolStream: Ask
 }
 
 /** Tells once when the database cannot go on, and lets nobody ask it after a panic. */
 export function heedFaults(pglite: PGlite, broken: (fault: DatabasePanic | DatabaseDamaged) => void): void {
   const asked = pglite as unknown as Asked
-  const plain = asked.execProtocol.bind(pglite)
   let isTold = false
   const tell = (fault: DatabasePanic | DatabaseDamaged) => {
     if (!isTold) broken(fault)
     isTold = true
   }
-  asked.execProtocol = (...given) =>
-    plain(...given).catch((fault) => {
-      if (DAMAGE.has(fault?.code)) tell(new DatabaseDamaged(fault))
-      throw fault
-    })
+  const heeded = (ask: Ask): Ask => {
+    const plain = ask.bind(pglite)
+    return (...given) =>
+      plain(...given).catch((fault) => {
+        if (DAMAGE.has(fault?.code)) tell(new DatabaseDamaged(fault))
+        throw fault
+      })
+  }
+  asked.execProtocol = heeded(asked.execProtocol)
+  asked.execProtocolStream = heeded(asked.execProtocolStream)
   endOnPanic(pglite.Module as unknown as Engine, asked.POSTGRES_MAIN_LONGJMP, tell)
 }
 

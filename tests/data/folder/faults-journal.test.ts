@@ -40,7 +40,7 @@ beforeAll(async () => {
 beforeEach(() => {
   folder = freshFolder()
   for (const name of ['journal', 'log']) mkdirSync(path.join(folder, name))
-  ;[journal(), log()].forEach((file, i) => writeFileSync(file, texts[i] as string))
+  for (const [i, file] of [journal(), log()].entries()) writeFileSync(file, texts[i] as string)
 })
 afterEach(closeAll)
 
