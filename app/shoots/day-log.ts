@@ -1,4 +1,5 @@
 import 'server-only'
+import { hear } from '@/lib/data/bus'
 import { forecastsTold } from '@/lib/data/forecast-journal'
 import { loadLog } from '@/lib/data/load-log'
 import type { DayState } from '@/lib/log/day-state'
@@ -70,10 +71,17 @@ const planOf = (shoot: Shoot): Shoot => ({
 
 /** Kept for the process: pages and files of one day ask for it together. */
 const holder = globalThis as { emberslatePlayed?: Map<string, Promise<DayPlayed>> }
-holder.emberslatePlayed ??= new Map()
 const KEPT = 8
+function played(): Map<string, Promise<DayPlayed>> {
+  if (holder.emberslatePlayed) return holder.emberslatePlayed
+  const days = new Map<string, Promise<DayPlayed>>()
+  holder.emberslatePlayed = days
+  // Whoever was taken out of a log leaves as many lines behind as there were.
+  hear('erased', () => days.clear())
+  return days
+}
 function kept(key: string, make: () => Promise<DayPlayed>): Promise<DayPlayed> {
-  const days = holder.emberslatePlayed as Map<string, Promise<DayPlayed>>
+  const days = played()
   const known = days.get(key)
   if (known) return known
   const made = make()
