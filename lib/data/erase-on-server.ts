@@ -1,11 +1,14 @@
 import 'server-only'
 import { eraseFromEntry } from '../log/erase-from-log'
-import { eraseFromShoot, erasureOf } from '../plan/erase-person'
+import { type Erasure, eraseFromShoot, erasureOf } from '../plan/erase-person'
 import type { ShootDocument } from '../plan/shoot'
+import { notify } from './bus'
+import type { Tx } from './client'
 import { eraseTold } from './erase-told'
 import type { Erasing } from './erasing'
 import { keptForecasts, putForecasts } from './forecast-journal'
 import type { Prisma } from './generated/client'
+import { forgetTold } from './last-told'
 import type { KeptLine } from './log-journal'
 import { sqlOf } from './server-sql'
 import { inTurn } from './turns'
@@ -23,22 +26,38 @@ export async function eraseOnServer({ shoot: shootId, writeId, plan }: Erasing):
       const where = { shootId_version: { shootId, version } }
       await tx.shootVersion.update({ where, data: { document: erased.document as Prisma.InputJsonObject } })
     }
-    const lines = await tx.logLine.findMany({ where: { shootId }, select: { position: true, document: true } })
-    for (const { position, document } of lines) {
-      const erased = eraseFromEntry(document as KeptLine['document'], erasure)
-      if (erased.changes.length === 0) continue
-      const where = { shootId_position: { shootId, position } }
-      await tx.logLine.update({ where, data: { document: erased.document as Prisma.InputJsonObject } })
-    }
+    await eraseLog(tx, shootId, erasure)
     const lessTold = told
       .split('\n')
       .map((line) => (line === '' ? line : eraseTold(line, erasure)))
       .join('\n')
     if (lessTold !== told) await putForecasts(shootId, lessTold, sqlOf(tx))
+    await forgetTold(shootId, tx)
+    await notify({ on: 'erased', shoot: shootId }, tx)
     const newest = versions.at(-1)
     if (newest && !versions.some((one) => one.writeId === writeId)) {
       const { document } = eraseFromShoot(newest.document as ShootDocument, erasure)
       await keepVersion(tx, { shootId, version: newest.version + 1, writeId, document })
     }
   })
+}
+
+const AT_ONCE = 5000
+async function eraseLog(tx: Tx, shootId: string, erasure: Erasure): Promise<void> {
+  for (let after = 0; ; ) {
+    const lines = await tx.logLine.findMany({
+      where: { shootId, position: { gt: after } },
+      orderBy: { position: 'asc' },
+      take: AT_ONCE,
+      select: { position: true, document: true },
+    })
+    for (const { position, document } of lines) {
+      const erased = eraseFromEntry(document as KeptLine['document'], erasure)
+      if (erased.changes.length === 0) continue
+      const where = { shootId_position: { shootId, position } }
+      await tx.logLine.update({ where, data: { document: erased.document as Prisma.InputJsonObject } })
+    }
+    after = lines.at(-1)?.position ?? after
+    if (lines.length < AT_ONCE) return
+  }
 }

@@ -24,9 +24,14 @@ export interface Preview {
   readonly left: readonly (Left & Placed)[]
   readonly links: number
   readonly keys: readonly string[]
+  /** Devices whose name goes, with the one in its place and how many readings they sent. */
+  readonly devices: readonly { readonly name: string; readonly to: string; readonly readings: number }[]
 }
 
-export async function previewErasure({ shootId, versions, lines }: ShootRecords, plan: ErasurePlan): Promise<Preview> {
+export async function previewErasure(
+  { shootId, versions, lines, readings }: ShootRecords,
+  plan: ErasurePlan,
+): Promise<Preview> {
   const erasure = erasureOf(plan)
   const placed = [
     ...versions.map(({ version, document }) => ({
@@ -40,6 +45,7 @@ export async function previewErasure({ shootId, versions, lines }: ShootRecords,
     left: placed.flatMap(({ where, left }) => left.map((one) => ({ where, ...one }))),
     links: (await theirLinks(shootId, erasure)).length,
     keys: (await theirKeys(shootId, plan)).map(({ name }) => name),
+    devices: Object.entries(plan.devices).map(([name, to]) => ({ name, to, readings: readings.get(name) ?? 0 })),
   }
 }
 

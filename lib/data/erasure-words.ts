@@ -13,7 +13,16 @@ export function erasureWords(records: ShootRecords, { known, plan }: Found, prev
   const ids = Object.entries(plan.ids).map(([from, to]) => `${from} becomes ${to}`)
   const kept = known.ids.filter((id) => !(id in plan.ids)).map((id) => `${id} names a job and stays`)
   const parts = [
-    { head: 'Changes', lines: grouped(preview.changes.map((one) => ({ ...one, told: changeWords(one) }))) },
+    {
+      head: 'Changes',
+      lines: [
+        ...grouped(preview.changes.map((one) => ({ ...one, told: changeWords(one) }))),
+        ...preview.devices.map(
+          ({ name, to, readings }) =>
+            `The device ${name} with ${readings === 1 ? '1 reading' : `${readings} readings`} becomes ${to}.`,
+        ),
+      ],
+    },
     { head: 'Ends', lines: endings(preview) },
     {
       head: 'Stays',

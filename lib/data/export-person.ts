@@ -25,6 +25,8 @@ export interface PersonExport {
   }[]
   /** Lines of the log that they logged or that name them, whole, as they were written. */
   readonly inLog: readonly { readonly position: number; readonly received: string; readonly entry: unknown }[]
+  /** Phones and probes named after them, and how many readings each sent; the readings are in the shoot's archive. */
+  readonly devices: readonly { readonly name: string; readonly readings: number }[]
   /** Names of photographs with their notes: read them at /api/shoots/ID/photos/NAME or in the shoot's archive. */
   readonly photographs: readonly string[]
   readonly links: readonly {
@@ -46,7 +48,7 @@ const utc = (at: number | Instant) => new Date(at).toISOString()
 
 /** Everything that is kept of one person in one shoot. */
 export async function exportPerson(
-  { shootId, versions, lines }: ShootRecords,
+  { shootId, versions, lines, readings }: ShootRecords,
   { known, plan }: Found,
 ): Promise<PersonExport> {
   // Single words of the name count too: it is theirs to see whether they are meant.
@@ -59,6 +61,7 @@ export async function exportPerson(
     person: known,
     inShoot: textsOf(versions, erasure),
     inLog: own.map(({ position, received, document }) => ({ position, received: utc(received), entry: document })),
+    devices: Object.keys(plan.devices).map((name) => ({ name, readings: readings.get(name) ?? 0 })),
     photographs: [...new Set(own.flatMap(({ document: { photo } }) => (typeof photo === 'string' ? [photo] : [])))],
     links: (await linksOf(shootId))
       .filter(({ person }) => plan.own.includes(person))

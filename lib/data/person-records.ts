@@ -19,7 +19,10 @@ export interface KeptVersion {
 export interface ShootRecords {
   readonly shootId: string
   readonly versions: readonly KeptVersion[]
+  /** All lines but bare readings, which have a device and tell of nobody else. */
   readonly lines: readonly KeptLine[]
+  /** How many bare readings each device has sent. */
+  readonly readings: ReadonlyMap<string, number>
 }
 
 /** Every shoot that is here. */
@@ -35,7 +38,26 @@ export async function versionsOf(shootId: string): Promise<readonly KeptVersion[
 }
 
 export async function recordsOf(shootId: string): Promise<ShootRecords> {
-  return { shootId, versions: await versionsOf(shootId), lines: await loadLog(shootId, 0) }
+  const lines: KeptLine[] = []
+  const readings = new Map<string, number>()
+  for (let since = 0; ; ) {
+    const some = await loadLog(shootId, since, AT_ONCE)
+    for (const line of some) {
+      const device = bareDeviceOf(line)
+      if (device === undefined) lines.push(line)
+      else readings.set(device, (readings.get(device) ?? 0) + 1)
+    }
+    since = some.at(-1)?.position ?? since
+    if (some.length < AT_ONCE) break
+  }
+  return { shootId, versions: await versionsOf(shootId), lines, readings }
+}
+/** A day may have a million readings: they are never held all at once. */
+const AT_ONCE = 5000
+
+function bareDeviceOf({ document }: KeptLine): string | undefined {
+  const { device, person } = (document.by ?? {}) as { readonly device?: string; readonly person?: string }
+  return document.kind === 'reading' && person === undefined ? device : undefined
 }
 
 export interface Found {
@@ -44,7 +66,7 @@ export interface Found {
 }
 /** Who stands under these ids, and how they would be taken out; null where the shoot never had such a person. */
 export async function findPerson(
-  { shootId, versions, lines }: ShootRecords,
+  { shootId, versions, lines, readings }: ShootRecords,
   wanted: readonly string[],
   notes: boolean,
 ): Promise<Found | null> {
@@ -58,7 +80,7 @@ export async function findPerson(
   if (!wanted.some((id) => persons.has(id) || people.some((one) => one.id === id))) return null
   const known = knownAs(documents, wanted)
   const keys = (await keysOf(shootId)).map(({ name }) => name)
-  const devices = [...new Set([...keys, ...lines.flatMap(({ document }) => deviceOf(document))])]
+  const devices = [...new Set([...keys, ...readings.keys(), ...lines.flatMap(({ document }) => deviceOf(document))])]
   return { known, plan: erasurePlan(documents, known, { persons: [...persons], devices }, notes) }
 }
 

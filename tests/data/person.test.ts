@@ -129,7 +129,8 @@ describe('one person', () => {
       text: 'nuts (Canaria), shellfish',
       versions: [4, 4],
     })
-    expect(told.inLog.map(({ position }) => position)).toEqual([1, 2, 3, 4, 5])
+    expect(told.inLog.map(({ position }) => position)).toEqual([1, 2, 4, 5])
+    expect(told.devices).toEqual([{ name: 'canarias-probe', readings: 1 }])
     expect(told.photographs).toEqual(await photosOf(shoot))
     expect([told.links.length, told.keys.map(({ name }) => name)]).toEqual([1, ['canarias-probe']])
 
@@ -139,6 +140,7 @@ describe('one person', () => {
     expect(said).toContain('canaria becomes crew-1')
     expect(said).toContain('“nuts (Canaria), shellfish” becomes “[erased], shellfish”')
     expect(said).toContain('“Canaria moved the lamp”: one word of the name')
+    expect(said).toContain('The device canarias-probe with 1 reading becomes device-1.')
     expect(said).toContain('1 link with the phones')
     expect(said).toContain('Nothing was changed.')
     expect(before.equals(await archived())).toBe(true)

@@ -23,11 +23,10 @@ export default async function PersonPage({ params, searchParams }: Asked) {
   const people = await everybodyOf(shootId)
   const chosen = id === undefined ? undefined : people.find((one) => one.id === id)
   if (id !== undefined && !chosen) notFound()
-  const here = `/shoots/${shootId}/crew/person`
   return (
     <main id="main" className="page">
       <header className="head">
-        <Link href={chosen ? here : `/shoots/${shootId}/crew`} className="small">
+        <Link href={chosen ? `/shoots/${shootId}/crew/person` : `/shoots/${shootId}/crew`} className="small">
           {chosen ? 'Everybody' : 'Crew links'}
         </Link>
         <span className="name">{shoot.title}</span>
@@ -42,7 +41,10 @@ export default async function PersonPage({ params, searchParams }: Asked) {
             {people.length === 0 && <li className="small py-3">Nobody yet.</li>}
             {people.map((one) => (
               <li key={one.id} className="border-b border-rule">
-                <Link className="flex min-h-11 items-center gap-3" href={`${here}?id=${encodeURIComponent(one.id)}`}>
+                <Link
+                  className="flex min-h-11 items-center gap-3"
+                  href={`/shoots/${shootId}/crew/person?id=${encodeURIComponent(one.id)}`}
+                >
                   <b>{calledOf(one)}</b>
                   <span className="small">
                     {one.id}
