@@ -35,12 +35,15 @@ export const sqlOf =
   <Row>(text: string, values: readonly unknown[] = []) =>
     tx.$queryRawUnsafe<Row[]>(text, ...values)
 
+/** A process that hangs half way must not keep what it locked from all others. */
+const BEGIN = "BEGIN; SET LOCAL idle_in_transaction_session_timeout = '10s'"
+
 /** A transaction of its own, in server mode. */
 async function inTransaction<T>(work: (sql: Sql) => Promise<T>): Promise<T> {
   const client = await (await pool()).connect()
   let broken: Error | undefined
   try {
-    await client.query('BEGIN')
+    await client.query(BEGIN)
     const value = await work(sqlOfClient(client))
     await client.query('COMMIT')
     return value

@@ -111,6 +111,15 @@ describe('an archive', () => {
     expect(await loadShoot('another')).toBeUndefined()
   })
 
+  it('comes in pieces that go on where the last one ended; one sent again takes the place of what stood there', async () => {
+    const piece = (from: number, size: number) => addPiece(UPLOAD, from, new Uint8Array(size))
+    expect([await piece(0, 10), await piece(10, 10), await piece(20, 10), await piece(10, 5)]).toEqual([10, 20, 30, 15])
+    await expect(piece(20, 10)).rejects.toThrow('15 bytes of this archive are here')
+    await expect(piece(12, 10)).rejects.toThrow('10 bytes of this archive are here')
+    expect([await piece(15, 1), await piece(0, 3)]).toEqual([16, 3])
+    await expect(takeArchive('upload-000002', false)).rejects.toThrow('Send its pieces first')
+  })
+
   it('sent twice at once is taken in once', async () => {
     const file = Buffer.from(zipSync(parts()))
     await addPiece(UPLOAD, 0, file)
