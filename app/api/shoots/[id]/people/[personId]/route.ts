@@ -11,8 +11,9 @@ export const GET = (_request: Request, { params }: RouteContext<'/api/shoots/[id
   answer(async () => {
     const { id, personId } = await params
     const records = await recordsOf(id)
+    if (records.versions.length === 0) throw new BorderError('not-found')
     const found = await findPerson(records, [personId], true)
-    if (!found) throw new BorderError('not-found')
+    if (!found) throw new BorderError('not-found', { sentence: 'This shoot never had such a person.' })
     const told = { emberslatePerson: 1, shoots: [await exportPerson(records, found)] }
     const name = `${fileNameOf(records.versions.at(-1)?.document ?? {})}-person`
     return new Response(`${JSON.stringify(told, null, 2)}\n`, {
