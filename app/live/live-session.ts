@@ -19,6 +19,8 @@ const LIVED_MS = 18 * 3_600_000
 /** What is still open came up lately: in steps as fine as the day's own, so that each alert has the owner it had. */
 const FINE_STEP_MS = 5000
 const FINE_MS = 3_600_000
+/** A clock that is set back by more than this is not merely corrected. [estimate] */
+const BACK_MS = 5000
 /** After so many steps others have their turn. */
 const STEPS_AT_ONCE = 20
 const MOST_RAISED = 60
@@ -31,21 +33,30 @@ export class LiveSession {
   #isLived = false
   #raised: readonly Raised[] = []
   #waiting: Heard[] = []
+  /** All that was ever heard, to live by it again. */
+  readonly #heard: Heard[] = []
+  #place: { readonly shootId: string; readonly day: SessionDay } | null = null
+  #steppedAt = 0
 
   hear(lines: readonly KeptLine[]): void {
     for (const { document, received, sent } of lines) {
       const read = readEntry(document)
       const receipt = { received: instant(received), sent: instant(sent) }
-      if (read.ok) this.#waiting.push({ at: received, line: { entry: read.value, document, receipt } })
+      if (read.ok) this.#hear({ at: received, line: { entry: read.value, document, receipt } })
     }
   }
   forecast(told: Told): void {
-    this.#waiting.push({ at: told.at, told })
+    this.#hear({ at: told.at, told })
+  }
+  #hear(one: Heard): void {
+    this.#waiting.push(one)
+    this.#heard.push(one)
   }
   /** The day as it is announced now. */
   async open(shootId: string, version: number, day: SessionDay): Promise<void> {
     const isNewer = version > this.#version
     this.#version = Math.max(version, this.#version)
+    if (isNewer || !this.#place) this.#place = { shootId, day }
     this.#opened ??= this.#relive(shootId, day)
     await this.#opened
     const at = this.#session?.now
@@ -53,6 +64,8 @@ export class LiveSession {
   }
   /** What was heard takes effect, and what is due is raised. */
   step(now: Instant): void {
+    if (now < this.#steppedAt - BACK_MS) this.#liveAgain()
+    this.#steppedAt = now
     if (this.#isLived) this.#live(this.#waiting.splice(0), now)
   }
   state(now: Instant): ServerState | null {
@@ -63,6 +76,17 @@ export class LiveSession {
     return { now, calls, alerts, load, raised: this.#raised.flatMap((one) => unseen(session, one)) }
   }
 
+  /** The clock was set back: time does not run back in a session, so what was lived would stand still until it is reached again. */
+  #liveAgain(): void {
+    if (!this.#place || !this.#opened) return
+    const { shootId, day } = this.#place
+    this.#isLived = false
+    this.#raised = []
+    this.#waiting = [...this.#heard]
+    this.#opened = this.#relive(shootId, day)
+    // As at the first time, whoever opens the day next hears the fault.
+    this.#opened.catch(() => undefined)
+  }
   async #relive(shootId: string, day: SessionDay): Promise<void> {
     this.#session = openSession(day)
     const now = Date.now()

@@ -1,5 +1,6 @@
 import 'server-only'
 import { database } from './client'
+import { aheadNote, watchClock } from './clock-watch'
 import { crewMode, givenPassphrase } from './env'
 import { unfinishedErasures } from './erasing'
 import { forgetDaily } from './forget-old'
@@ -16,6 +17,9 @@ export async function openAtStart(): Promise<void> {
       console.log(
         `Erasing a person from shoot ${shoot} was cut off. Stop Emberslate and run npm run person -- erase again.`,
       )
+    const ahead = await aheadNote()
+    if (ahead) console.log(ahead)
+    watchClock()
     forgetDaily()
     await plantDemo()
     if (crewMode() && (await takeGiven(givenPassphrase()))) await endOwnerSessions()

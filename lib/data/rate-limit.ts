@@ -29,7 +29,8 @@ export class RateLimit {
   #levelOf(key: string, now: number): number {
     const bucket = this.#buckets.get(key)
     if (!bucket) return this.#burst
-    return Math.min(this.#burst, bucket.level + (now - bucket.at) / this.#everyMs)
+    // A clock that was set back must not keep anybody waiting until it is where it was.
+    return Math.min(this.#burst, bucket.level + Math.max(0, now - bucket.at) / this.#everyMs)
   }
 
   #forgetFull(now: number) {

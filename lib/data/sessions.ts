@@ -118,7 +118,8 @@ function standing({ secrets }: Session, hash: string, now: number) {
   const used = secrets.findIndex((one) => one.hash === hash)
   const newest = secrets.length - 1
   const lost = used < newest && secrets[used]?.until === null
-  const due = now - (secrets[newest]?.made ?? now) > (lost ? OVERLAP_MS : ROTATES_MS) && (used === newest || lost)
+  const due =
+    Math.abs(now - (secrets[newest]?.made ?? now)) > (lost ? OVERLAP_MS : ROTATES_MS) && (used === newest || lost)
   const settles = secrets.some(({ until }, i) => i < used && until === null)
   return { used, due, settles }
 }
