@@ -47,8 +47,10 @@ export default async function PersonPage({ params, searchParams }: Asked) {
                 >
                   <b>{calledOf(one)}</b>
                   <span className="small">
-                    {one.id}
-                    {one.isGone ? ', no longer in this shoot' : ''}
+                    {[
+                      ...(one.names.length > 0 ? [one.id] : []),
+                      ...(one.isGone ? ['no longer in this shoot'] : []),
+                    ].join(', ')}
                   </span>
                 </Link>
               </li>
