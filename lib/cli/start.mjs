@@ -39,13 +39,15 @@ const listen = (server, port, host) =>
 /** The port is taken first, so that a second start says so before it builds for a minute. */
 async function serve({ crew, proxied, role }) {
   let handle = starting
-  const answer = (request, response) => {
+  const answered = (request, response) => {
     if (refusedEarly(request, response)) return
     admit(request, proxied)
-    numbered(request, response, { proxied, answer: handle })
+    handle(request, response)
   }
+  const answer = (request, response) => numbered(request, response, { proxied, answer: answered })
   const server = createServer(LINE, answer)
   refuseUpgrades(server)
+  boundLines(server)
   refuseUnread(server, answer)
   // Without a host Node listens on every address; behind a proxy only the proxy may reach us.
   const open = crew && !proxied

@@ -6,8 +6,8 @@ import { broken, type Finding, look, ok } from './finding'
 const ABOUT = 'PostgreSQL'
 const CONNECT_MS = 5000
 const HEARD_MS = 2000
-/** What one process takes: its pool, its ear, and the queue's own (lib/data/open-server.ts, listen-line.ts, jobs-queue.ts). */
-const EACH_PROCESS = 15
+/** What one process takes: its pool of 10 (lib/data/open-server.ts), its ear, and one more while it starts. */
+const EACH_PROCESS = 12
 
 /** Where it is, without user and password. */
 const placeOf = (url: string) => {
@@ -68,9 +68,10 @@ async function versionFinding(client: pg.Client, url: string): Promise<Finding> 
 
 async function migrationsFinding(client: pg.Client): Promise<Finding> {
   const { there } = await one(client, `SELECT to_regclass('"_prisma_migrations"') IS NOT NULL AS there`)
-  const { rows } = there
-    ? await client.query('SELECT migration_name AS name FROM "_prisma_migrations" WHERE finished_at IS NOT NULL')
-    : { rows: [] }
+  if (!there) return ok('Tables', 'There are none yet: the first npm start makes them.')
+  const { rows } = await client.query(
+    'SELECT migration_name AS name FROM "_prisma_migrations" WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL',
+  )
   const done = rows.map(({ name }) => name as string)
   const ours = migrationNames()
   if (done.some((name) => !ours.includes(name)))
