@@ -5,7 +5,7 @@ import { createDatabase } from './postgres'
 const MIGRATE = "import('./lib/data/open-server.ts').then(async (m) => (await m.openServer(process.argv[1])).close())"
 
 /** The suites of the project "server" run on a PostgreSQL that somebody started for them. */
-export const onServer = () => Boolean(process.env.EMBERSLATE_TEMPLATE)
+export const onServer = () => process.env.EMBERSLATE_ON_SERVER === '1'
 export const testServer = () => {
   const url = process.env.EMBERSLATE_TEST_SERVER
   if (!url) throw new Error('EMBERSLATE_TEST_SERVER names no PostgreSQL. Run .ci/run, which starts one.')

@@ -16,6 +16,8 @@ const SERVER = process.env.EMBERSLATE_TEST_SERVER
         extends: true,
         test: {
           name: 'server',
+          // Said for its suites alone: the data suite runs beside them and is about a folder.
+          env: { EMBERSLATE_ON_SERVER: '1' },
           include: ['tests/data/*.test.ts', ON_SERVER],
           globalSetup: ['tests/empty-database.ts', 'tests/migrated-database.ts'],
         },
