@@ -1,22 +1,32 @@
 import { describe, expect, it } from 'vitest'
-import { askedFor } from '../../../lib/cli/role.mjs'
+import { askedFor, onlyHealth } from '../../../lib/cli/role.mjs'
 
-const SERVER = { DATABASE_URL: 'postgresql://127.0.0.1/shoots' }
+const SHARED = { DATABASE_URL: 'postgresql://127.0.0.1/set' }
 
 describe('what a process is started for', () => {
-  it('is everything, pages alone or work alone, with the crew or without', () => {
-    expect(askedFor([], {})).toEqual({ crew: false, proxied: false, role: 'all' })
-    expect(askedFor(['--crew'], {})).toEqual({ crew: true, proxied: false, role: 'all' })
-    const proxied = { ...SERVER, EMBERSLATE_PROXY: '1' }
-    expect(askedFor(['--crew', '--pages'], proxied)).toEqual({ crew: true, proxied: true, role: 'pages' })
-    expect(askedFor(['--worker'], SERVER).role).toBe('worker')
+  it.each([
+    [[], {}, { crew: false, proxied: false, role: 'all' }],
+    [['--crew'], { EMBERSLATE_PROXY: '1' }, { crew: true, proxied: true, role: 'all' }],
+    [['--worker'], SHARED, { crew: false, proxied: false, role: 'worker' }],
+    [['--crew', '--pages'], { ...SHARED, EMBERSLATE_PROXY: '1' }, { crew: true, proxied: true, role: 'pages' }],
+  ])('is read from %j', (words, env, asked) => {
+    expect(askedFor(words, env)).toEqual(asked)
   })
-  it('is refused in a sentence that says the way on where the words do not go together', () => {
-    expect(() => askedFor(['--crwe'], {})).toThrow('"--crwe" is not known here')
-    expect(() => askedFor(['--worker', '--crew'], SERVER)).toThrow('npm start -- --worker')
-    expect(() => askedFor(['--worker'], {})).toThrow('Set DATABASE_URL')
-    expect(() => askedFor(['--pages'], {})).toThrow('leave --pages off')
-    // The certificate of the set is a file of the folder, which a server does not have.
-    expect(() => askedFor(['--crew'], SERVER)).toThrow(/reverse proxy.*EMBERSLATE_PROXY=1.*leave DATABASE_URL off/)
+  it.each([
+    [['--worker'], {}, /Set DATABASE_URL/],
+    [['--pages'], { DATABASE_URL: ' ' }, /Set DATABASE_URL/],
+    [['--worker', '--crew'], SHARED, /Write it alone/],
+    [['--crew'], SHARED, /through a reverse proxy/],
+    [['--hands'], SHARED, /"--hands" is not known here/],
+  ])('is refused in a sentence where %j does not go together', (words, env, sentence) => {
+    expect(() => askedFor(words, env)).toThrow(sentence)
+  })
+  it('a worker answers how it is, and nothing else', () => {
+    const answered: (string | number)[] = []
+    const response = { writeHead: (status: number) => ({ end: () => answered.push(status) }) }
+    const handle = onlyHealth(({ url }: { url: string }) => answered.push(url))
+    for (const url of ['/healthz', '/readyz?x=1', '/', '/shoots/1', '/healthz/../shoots', '//readyz'])
+      handle({ url }, response)
+    expect(answered).toEqual(['/healthz', '/readyz?x=1', 404, 404, 404, 404])
   })
 })
