@@ -2,6 +2,7 @@
 import { createServer } from 'node:https'
 import path from 'node:path'
 import { isAddress, isPrivateAddress, lanAddresses, lanNames } from '../data/lan-names.mjs'
+import { boundLines } from './bound-lines.mjs'
 import { Unready } from './make-ready.mjs'
 import { endLine, LINE, refuseUnread } from './refuse-early.mjs'
 import { setCertificate } from './set-certificate.mjs'
@@ -44,6 +45,7 @@ export async function openTrustedLine(answer, listen) {
   const first = await setCertificate(folder(), given())
   const server = createServer({ ...LINE, key: first.key, cert: first.certificate }, answer)
   refuseUpgrades(server)
+  boundLines(server)
   refuseUnread(server, answer)
   const port = await listen(server)
   const look = async () => {

@@ -2,8 +2,8 @@
 import { STATUS_CODES } from 'node:http'
 import { EARLY } from '../data/early-refusals.mjs'
 
-/** How long a whole request may take to come in: 8 MB on the slowest line that is worth waiting for. [estimate] */
-export const LINE = { requestTimeout: 120_000, connectionsCheckingInterval: 5000 }
+/** How long a whole request may take to come in (8 MB on the slowest line that is worth waiting for), and its head, also of who connects and says nothing. [estimate] */
+export const LINE = { requestTimeout: 120_000, headersTimeout: 20_000, connectionsCheckingInterval: 5000 }
 const METHODS = 'GET, HEAD, POST, PUT, DELETE, OPTIONS'
 const KNOWN = new Set(METHODS.split(', '))
 const CODES = { HPE_HEADER_OVERFLOW: 'long-head', ERR_HTTP_REQUEST_TIMEOUT: 'too-slow' }

@@ -2,6 +2,7 @@
 import { createServer } from 'node:http'
 import { fileURLToPath } from 'node:url'
 import { say, sayFault } from '../data/log-line.mjs'
+import { boundLines } from './bound-lines.mjs'
 import { addressLines, admit, openTrustedLine, refuseUpgrades, trustedPort } from './crew-line.mjs'
 import { makeReady, Unready } from './make-ready.mjs'
 import { LINE, refusedEarly, refuseUnread } from './refuse-early.mjs'

@@ -1,0 +1,5 @@
+export const LINE: {
+  readonly requestTimeout: number
+  readonly headersTimeout: number
+  readonly connectionsCheckingInterval: number
+}
