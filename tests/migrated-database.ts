@@ -18,14 +18,18 @@ export default async function setup() {
   const url = await createDatabase(server)
   execFileSync(process.execPath, ['--conditions=react-server', '--import=tsx', '-e', MIGRATE, url])
   process.env.EMBERSLATE_TEMPLATE = new URL(url).pathname.slice(1)
-  return () => removeDatabase(url)
+  return () => removeCopies(process.env.EMBERSLATE_TEMPLATE ?? '')
 }
 
 export const copyOfMigrated = () => createDatabase(testServer(), process.env.EMBERSLATE_TEMPLATE)
 
-async function removeDatabase(url: string) {
+/** The server may be somebody's own: nothing of a run stays on it. */
+async function removeCopies(template: string) {
   const client = new pg.Client({ connectionString: testServer() })
   await client.connect()
-  await client.query(`DROP DATABASE IF EXISTS ${new URL(url).pathname.slice(1)} WITH (FORCE)`)
+  const { rows } = await client.query('SELECT datname AS name FROM pg_database WHERE starts_with(datname, $1)', [
+    template,
+  ])
+  for (const { name } of rows) await client.query(`DROP DATABASE IF EXISTS ${name} WITH (FORCE)`)
   await client.end()
 }

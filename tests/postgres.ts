@@ -111,9 +111,9 @@ export async function startPostgres({ synced = true } = {}): Promise<OwnPostgres
   }
 }
 
-/** Makes a database on a server that runs, by any address of it; returns the new one's address. */
+/** Makes a database on a server that runs, by any address of it; returns the new one's address. A copy's name begins as its template's. */
 export async function createDatabase(server: string, template?: string): Promise<string> {
-  const name = `t_${randomBytes(8).toString('hex')}`
+  const name = `${template ?? 't'}_${randomBytes(8).toString('hex')}`
   const client = new pg.Client({ connectionString: server })
   await client.connect()
   try {
