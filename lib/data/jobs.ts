@@ -64,7 +64,7 @@ async function answerTo(id: string, question: Question, bell: Bell): Promise<Buf
     let told: Buffer | null | undefined = await put(queued, id, question)
     while (told === undefined) {
       await bell.heard(LOOK_MS)
-      told = await toldOf(queued.pool, id)
+      told = await toldOf(queued.pool, queueOf(question.kind), id)
     }
     return told
   } catch (fault) {
@@ -114,20 +114,19 @@ const PLACE = `
   FROM pgboss.job WHERE name = $1 AND state < 'completed'`
 
 /** What was told; undefined while it is worked on, null where nobody will. */
-async function toldOf(pool: Pool, id: string): Promise<Buffer | undefined | null> {
-  const { rows } = await pool.query('SELECT told, fault FROM "Work" WHERE id = $1', [id])
-  const row = rows[0] as { told: Buffer | null; fault: string | null } | undefined
-  if (!row) return null
-  if (row.fault !== null) throw new WorkFault(row.fault)
-  if (row.told) return row.told
-  const takers = await pool.query(TAKERS, [TAKING])
-  return takers.rows[0].any ? undefined : null
+async function toldOf(pool: Pool, name: string, id: string): Promise<Buffer | undefined | null> {
+  const { rows } = await pool.query(TOLD, [name, id, TAKING])
+  const row = rows[0] as { told: Buffer | null; fault: string | null; going: boolean } | undefined
+  if (row && row.fault !== null) throw new WorkFault(row.fault)
+  return row?.told ?? (row?.going ? undefined : null)
 }
-const TAKERS = `
-  SELECT EXISTS (
-    SELECT FROM pg_locks WHERE locktype = 'advisory' AND classid = $1
-    AND database = (SELECT oid FROM pg_database WHERE datname = current_database())
-  ) AS any`
+const TOLD = `
+  SELECT told, fault, CASE WHEN told IS NULL THEN
+    EXISTS (SELECT FROM pgboss.job WHERE name = $1 AND id = $2::uuid) AND EXISTS (
+      SELECT FROM pg_locks WHERE locktype = 'advisory' AND classid = $3
+      AND database = (SELECT oid FROM pg_database WHERE datname = current_database())
+    ) END AS going
+  FROM "Work" WHERE id = $2::text`
 
 /** Rung before anybody listens it is heard all the same. */
 class Bell {

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { database } from '../../../lib/data/client'
 import { askFar } from '../../../lib/data/jobs'
 import { closeQueue, forget, KINDS, type Queue, queue, queueOf } from '../../../lib/data/jobs-queue'
-import { takeJobs, type Works } from '../../../lib/data/jobs-taken'
+import { TAKING, takeJobs, type Works } from '../../../lib/data/jobs-taken'
 import { workId } from '../../../lib/data/work-id'
 import { closeAll, freshDatabase } from '../real-database'
 
@@ -110,6 +110,24 @@ describe('a job', () => {
     }
   })
 
+  it('whose process loses its line to the database is answered all the same, and so is the next', async () => {
+    const { go, gone } = held()
+    await takes(async (what) => {
+      await gone
+      return what
+    })
+    const first = ask('first')
+    while ((await rows("SELECT id FROM pgboss.job WHERE state = 'active'")).length === 0);
+    const cut = await rows(`
+      SELECT pg_terminate_backend(pid) AS ended FROM pg_stat_activity
+      WHERE datname = current_database() AND pid <> pg_backend_pid()`)
+    expect(cut.length).toBeGreaterThan(2)
+    go()
+    expect(await first).toEqual({ told: 'first' })
+    while ((await rows(TAKERS)).length === 0);
+    expect(await ask('next')).toEqual({ told: 'next' })
+  })
+
   it('at work when its process is asked to leave comes to its end; the next is not taken', async () => {
     const { go, gone } = held()
     const leave = await takes(async (what) => {
@@ -197,6 +215,10 @@ describe('the queue', () => {
     expect(names?.map(({ name }) => name).sort()).toEqual(KINDS.map(queueOf).sort())
   })
 })
+
+/** Connections that take jobs in this database. */
+const TAKERS = `SELECT pid FROM pg_locks WHERE locktype = 'advisory' AND classid = ${TAKING}
+  AND database = (SELECT oid FROM pg_database WHERE datname = current_database())`
 
 const says = (child: ChildProcess, word: string) =>
   new Promise<void>((resolve, reject) => {
