@@ -12,11 +12,9 @@ export async function register() {
 /** A page that broke. The start command keeps Next itself quiet about it, for its words may quote anybody. */
 export const onRequestError: Instrumentation.onRequestError = async (fault, _request, { routePath, routeType }) => {
   if (process.env.NEXT_RUNTIME !== 'nodejs') return
-  const { sayFault } = await import('./lib/data/say')
+  const { say, sayFault } = await import('./lib/data/say')
   const digest = (fault as { digest?: unknown }).digest
-  sayFault('page-broke', fault, {
-    route: routePath,
-    kind: routeType,
-    digest: typeof digest === 'string' ? digest : undefined,
-  })
+  // The page says so itself, and nothing broke.
+  if (digest === 'database-away') return say('warn', 'not-done', { code: digest, route: routePath })
+  sayFault('page-broke', fault, { route: routePath, kind: routeType, digest: String(digest ?? '') })
 }

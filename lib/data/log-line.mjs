@@ -14,6 +14,10 @@ export const inRequest = (request, work) => shared.emberslateRequest.run(request
 /** The request at work: its number, and what the door notes of it. Nothing outside a request. */
 export const requestNow = () => shared.emberslateRequest.getStore()
 
+/** What a sentence of a fault begins with; any other word with a capital may be a name. */
+const BEGINS =
+  /^(A|An|Assignment|Cannot|Class|Error|Expected|Failed|Invalid|Maximum|Missing|No|Not|Nothing|Reduce|The|There|This|Unable|Unexpected|Unique|E[A-Z\d]+:?)$/
+
 /**
  * Words without what they are about: what stands in quotes, addresses, the numbers of people, and values of a row go.
  * PostgreSQL writes "Key (name)=(Anna)", an address has a password in it, and a sentence of ours quotes what was typed.
@@ -28,7 +32,7 @@ export function scrubbed(words) {
     .replace(/\S+@\S+/g, '…')
     .replace(/[+\d][\d\s/().-]{5,}\d/g, '…')
     .replace(/=\s*\S+/g, '=…')
-    .replace(/(?<=[^.!?]\s)\p{Lu}\S*/gu, '…')
+    .replace(/(?<!\S)\p{Lu}\S*/gu, (word) => (BEGINS.test(word) ? word : '…'))
     .replace(/[^\s…]{40,}/g, '…')
     .slice(0, LONGEST)
 }

@@ -14,6 +14,7 @@ const FAULTS = [
   new SyntaxError('Unexpected token A, "Anna +44 77"... is not valid JSON'),
   new Error('the code “K7Q2-M4XT” of Anna (a@b.example, +44 7700 900 123) opens nothing in Grill Night'),
   new Error("Invalid `create()` invocation: { title: 'Grill Night' }\n    at Anna of Grill Night"),
+  new RangeError('Anna of Grill Night: from 0 to 1, not 2'),
   new Error('outer', { cause: new Error('title = Anna') }),
 ]
 
