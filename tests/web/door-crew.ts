@@ -35,7 +35,8 @@ const shootCalled = (title: string) => ({
 })
 
 export async function startCrew(): Promise<Crew> {
-  const app = await startApp(undefined, '0', { args: ['--crew'], env: { EMBERSLATE_PASSPHRASE: PASSPHRASE } })
+  const env = { EMBERSLATE_PASSPHRASE: PASSPHRASE, EMBERSLATE_LOG: 'requests' }
+  const app = await startApp(undefined, '0', { args: ['--crew'], env })
   const at = (path: string) => app.address + path
   const owner = cookieOf(await post(at('/api/door/sign-in'), { passphrase: PASSPHRASE }))
   const made = async (title: string) =>

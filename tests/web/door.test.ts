@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { get } from 'node:http'
 import { request } from 'node:https'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -267,5 +267,65 @@ describe('the door', () => {
     const last = answers.filter(({ status }) => status === 429)
     expect(last.length).toBeGreaterThan(0)
     expect(Number(last[0]?.headers.get('retry-after'))).toBeGreaterThan(0)
+  })
+})
+
+/** As a load balancer asks, by whatever name it has for us. */
+const watched = (path: string, host: string) =>
+  new Promise<{ status: number; body: unknown }>((resolve, reject) => {
+    const { hostname, port } = new URL(set.app.address)
+    get({ hostname, port, path, headers: { host } }, (response) => {
+      response.setEncoding('utf8').once('data', (text) => {
+        resolve({ status: response.statusCode ?? 0, body: JSON.parse(text) })
+      })
+    }).once('error', reject)
+  })
+
+describe('what the server says of itself', () => {
+  it('is whether it lives and can work, to anybody under any name; why, to this computer alone', async () => {
+    expect(await watched('/healthz', '10.1.2.3')).toEqual({ status: 200, body: { ok: true } })
+    const names = ['database', 'migrations', 'disk', 'threads']
+    const checks = names.map((name) => ({ name, ok: true }))
+    expect(await watched('/readyz', 'elsewhere.example')).toEqual({ status: 200, body: { ready: true, checks } })
+    const here = await (await fetch(at('/readyz'))).json()
+    expect(here.checks[0]).toEqual({ name: 'database', ok: true, sentence: 'The database answers.' })
+  })
+
+  it('has the number that a person was told, and nobody’s name, number, words or codes', async () => {
+    const { folder, address } = set.app
+    const note = { kind: 'note', text: 'Maria Beispiel is late, call +44 7700 900 123' }
+    const file = `${folder}/log/${set.own}.ndjson`
+    rmSync(file, { force: true })
+    mkdirSync(file, { recursive: true })
+    const entry = sending({ ...entryBy({ person: 'cam' }), ...note })
+    const refused = await post(at(`/api/shoots/${set.own}/log`), entry, set.headers.crew)
+    const told = await refused.json()
+    expect([refused.status, told.code, told.request]).toEqual([
+      507,
+      'disk-refused',
+      refused.headers.get('x-request-id'),
+    ])
+    const document = { title: 'Grill Night', people: [{ id: 'x', name: 'Maria Beispiel', phone: '+44 7700 900 123' }] }
+    const wrong = await post(at('/api/shoots?q=Beispiel'), { writeId: 'log-0001', document }, set.headers.owner)
+    expect(wrong.status).toBe(422)
+
+    const lines = set.app
+      .said()
+      .split('\n')
+      .filter((line) => line.startsWith('{'))
+    const said = lines.map((line) => JSON.parse(line))
+    expect(said.filter(({ request }) => request === told.request)).toMatchObject([
+      { event: 'not-done', code: 'disk-refused' },
+      { event: 'request', route: '/api/shoots/[id]/log', method: 'POST', status: 507 },
+    ])
+    const known = new Set(['program', 'unknown', ...ROUTES.map(({ path }) => path)])
+    const requests = said.filter(({ event }) => event === 'request')
+    expect(requests.length).toBeGreaterThan(100)
+    expect(requests.filter(({ route }) => !known.has(route))).toEqual([])
+    const secrets = ALL.flatMap((who) => Object.values(set.headers[who])).map((one) => one.split(/[= ]/).at(-1) ?? '')
+    const calendars = Object.values(set.calendars).map((path) => new URL(path, address).searchParams.toString())
+    const theirs = ['Shoot-of', 'Grill', 'Beispiel', '7700', 'probe-1', 'four plain', ...secrets, ...calendars]
+    const log = lines.join('\n')
+    expect(theirs.filter((word) => word.length > 3 && log.includes(word))).toEqual([])
   })
 })

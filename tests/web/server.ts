@@ -8,6 +8,8 @@ export interface ReadyApp {
   readonly pid: number
 }
 export interface RunningApp extends ReadyApp {
+  /** All that it has written, on both of its outputs. */
+  said(): string
   stop(): Promise<void>
 }
 
@@ -58,5 +60,5 @@ export async function startApp(folder?: string, port = '0', { args = [], env }: 
     await ended
     if (folder === undefined) rmSync(data, { recursive: true, force: true })
   }
-  return { address, folder: data, pid: child.pid ?? 0, stop }
+  return { address, folder: data, pid: child.pid ?? 0, said: () => said, stop }
 }
