@@ -143,13 +143,24 @@ describe('one person', () => {
     expect(said).toContain('The device canarias-probe with 1 reading becomes device-1.')
     expect(said).toContain('1 link with the phones')
     expect(said).toContain('Nothing was changed.')
+    const other = await command('erase', '--shoot', shoot, '--person', 'canaria', '--photo', '../journal', '--yes')
+    expect(other).toEqual({ code: 1, said: 'There is no photograph ../journal here. Nothing was changed.\n' })
     expect(before.equals(await archived())).toBe(true)
     expect(await linksOf(shoot)).toHaveLength(1)
   })
 
   it('once erased stands nowhere any more; day, order and times are as they were', async () => {
     const before = await loadLog(shoot, 0)
-    const { code, said } = await command('erase', '--name', 'canaria quillfeather', '--notes', '--yes')
+    const [photo = ''] = await photosOf(shoot)
+    const { code, said } = await command(
+      'erase',
+      '--name',
+      'canaria quillfeather',
+      '--notes',
+      '--photo',
+      photo,
+      '--yes',
+    )
     expect([code, said]).toEqual([0, expect.stringContaining(`Done in shoot ${shoot}`)])
     const places = [
       ...filesUnder(folder)
@@ -164,7 +175,7 @@ describe('one person', () => {
     const course = (all: typeof after) =>
       all.map(({ position, received, sent, document: { id, at, kind } }) => [position, received, sent, id, at, kind])
     expect(course(after)).toEqual(course(before))
-    expect(await photosOf(shoot)).toHaveLength(1)
+    expect(await photosOf(shoot)).toEqual([])
     const newest = await loadShoot(shoot)
     expect(newest?.version).toBe(5)
     const { prisma } = await database()
@@ -177,7 +188,7 @@ describe('one person', () => {
     ])
     const again = await command('erase', '--shoot', shoot, '--person', 'canaria', '--yes')
     expect(again).toEqual({ code: 1, said: expect.stringContaining('never had a person canaria') })
-  })
+  }, 120_000)
 
   it('is erased whole however often that is cut off, and not brought back by a phone that was away', async () => {
     const { person } = await found()
@@ -217,5 +228,5 @@ describe('one person', () => {
     const [note, late] = (await loadLog(shoot, 5)).map(({ document }) => document)
     expect(note).toMatchObject({ text: 'ask [erased]' })
     expect(late).toMatchObject({ who: 'crew-1' })
-  })
+  }, 120_000)
 })
