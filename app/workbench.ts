@@ -32,6 +32,10 @@ export async function layoutReady(shoot: Shoot): Promise<LaidOut> {
   return keepLayout(day.laid, shoot)
 }
 
+/** The digest is all that a page may tell the browser of a fault: `app/error.tsx` has the words. */
+const unreadable = (id: string, why: string | undefined) =>
+  Object.assign(new Error(`The saved shoot ${id} does not read here: ${why}`), { digest: `shoot-unreadable/${id}` })
+
 export interface OpenShoot {
   readonly id: string
   readonly version: number
@@ -46,7 +50,7 @@ export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
   const saved = await loadShoot(id)
   if (!saved) notFound()
   const parsed = parseShoot(saved.document)
-  if (!parsed.ok) throw new Error(`The saved shoot ${id} no longer reads: ${parsed.problems[0]?.sentence}`)
+  if (!parsed.ok) throw unreadable(id, parsed.problems[0]?.sentence)
   await forecastsReady(parsed.value)
   return {
     id,
