@@ -41,11 +41,19 @@ export function endLine(socket, code) {
   socket.end(`HTTP/1.1 ${status} ${STATUS_CODES[status]}\r\n${lines.join('')}\r\n${body}`, () => socket.destroy())
 }
 
+/** An ending that Next takes for its own, and off, before it asks the app. */
+const NEXTS_OWN = /^\/api\/[^?]*\.rsc(\?|$)/
+function strangeness(method, url) {
+  if (!KNOWN.has(method)) return 'wrong-method'
+  // Next would send who writes a whole address on to it, wherever it leads.
+  if (!url.startsWith('/')) return 'bad-request'
+  return NEXTS_OWN.test(url) ? 'no-such-route' : null
+}
+
 /** Answers a request that no route could take; false where it may go on, with what guards every answer. */
 export function refusedEarly({ method, url }, response) {
   for (const [name, value] of Object.entries(GUARDED)) response.setHeader(name, value)
-  // Next would send who writes a whole address on to it, wherever it leads.
-  const code = KNOWN.has(method) ? (url.startsWith('/') ? null : 'bad-request') : 'wrong-method'
+  const code = strangeness(method, url)
   if (code === null) return false
   const { status, headers, body } = documentOf(code)
   response.writeHead(status, headers).end(body)

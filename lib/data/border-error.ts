@@ -14,7 +14,6 @@ export const BORDER = {
     404,
     'There is no such shoot here. It may be on another computer: export it there and open the file here.',
   ],
-  'no-such-route': [404, 'There is nothing at this address. What there is stands in /api/openapi.json.'],
   stale: [
     409,
     'This shoot was changed elsewhere in the meantime. Load it again, then make your change; nothing was overwritten.',

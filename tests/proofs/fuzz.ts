@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
 import { type Memory, memoryOf } from '../web/fuzz/memory'
 import { emptyTally, range, run, told } from '../web/fuzz/run'
 import { stalled } from '../web/fuzz/stalled'
@@ -15,7 +18,8 @@ const STALLED = 10
 /** Requests broken on purpose as every visitor: each is answered as it should be, and nothing is held that came with them. */
 export async function prove({ seed }: { readonly seed: number }): Promise<Record<string, number>> {
   const memory = memoryOf()
-  const world = await makeWorld(memory.env)
+  const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-fuzz-'))
+  const world = await makeWorld(memory.env, folder)
   try {
     const waiting = stalled(world, STALLED)
     const tally = emptyTally()
@@ -56,6 +60,7 @@ export async function prove({ seed }: { readonly seed: number }): Promise<Record
   } finally {
     await world.stop()
     memory.remove()
+    rmSync(folder, { recursive: true, force: true })
   }
 }
 

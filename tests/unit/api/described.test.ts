@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { describeApi } from '../../../app/api/describe-api'
-import { ROUTES } from '../../../lib/data/access'
+import { isAddress, methodsAt, ROUTES } from '../../../lib/data/access'
 
 type Content = Readonly<Record<string, { readonly schema?: object }>>
 interface Operation {
@@ -49,5 +49,18 @@ describe('the description of the API', () => {
     const named = new Set([...JSON.stringify(api).matchAll(/"#\/components\/schemas\/(\w+)"/g)].map(([, name]) => name))
     expect([...named].filter((name) => !(String(name) in api.components.schemas))).toEqual([])
     expect(named.size).toBeGreaterThan(20)
+  })
+})
+
+describe('an address', () => {
+  it.each(['/api/shoots/%00', '/shoots/a%00b/plan', '/api/shoots/%zz', '/api/shoots/%ed%a0%80', '/%'])(
+    '%s is none',
+    (path) => expect(isAddress(path)).toBe(false),
+  )
+  it('takes the methods of the table and no other', () => {
+    const taken = ['/api/shoots', '/api/shoots/x', '/api/shoots/x/links/y', '/api/none', '/api/shoots/x/y/z'].map(
+      methodsAt,
+    )
+    expect(taken).toEqual([['GET', 'POST'], ['GET', 'PUT'], ['DELETE'], [], []])
   })
 })

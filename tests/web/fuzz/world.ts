@@ -92,11 +92,11 @@ async function told<T>(response: Response): Promise<T> {
 const cookieIn = (response: Response) => ({ cookie: (response.headers.get('set-cookie') ?? '').split(';')[0] ?? '' })
 
 /** An app in crew mode, or the one at EMBERSLATE_FUZZ_URL with the tests' passphrase, with two shoots and one of each visitor. */
-export async function makeWorld(env: Readonly<Record<string, string>> = {}): Promise<World> {
+export async function makeWorld(env: Readonly<Record<string, string>> = {}, folder?: string): Promise<World> {
   const url = process.env.EMBERSLATE_FUZZ_URL
   const app: RunningApp | null = url
     ? null
-    : await startApp(undefined, '0', { args: ['--crew'], env: { EMBERSLATE_PASSPHRASE: PASSPHRASE, ...env } })
+    : await startApp(folder, '0', { args: ['--crew'], env: { EMBERSLATE_PASSPHRASE: PASSPHRASE, ...env } })
   const address = url ?? (app as RunningApp).address
   try {
     const scene = await setScene(address)
