@@ -8,8 +8,11 @@ import { readEntry } from '../../../lib/log/read-entry'
 import { erasureOf } from '../../../lib/plan/erase-person'
 import { erasurePlan, knownAs } from '../../../lib/plan/known-as'
 import { textPaths } from '../../../lib/plan/text-paths'
+import { replay } from '../../../lib/session/reduce'
+import type { SessionEvent } from '../../../lib/session/session'
 import { lambWith } from '../plan/shoots'
-import { line, logOf, mark, newId, reading } from './lines'
+import { sessionDayWith } from '../session/made-up-day'
+import { at, line, logOf, mark, newId, reading } from './lines'
 
 const shoot = lambWith({
   '/people': [
@@ -67,6 +70,29 @@ describe('one person taken out of the log', () => {
     expect(erased(true).map(({ entry, receipt }) => [entry.id, entry.at, receipt])).toEqual(
       lines.map(({ entry, receipt }) => [entry.id, entry.at, receipt]),
     )
+  })
+
+  it('leaves the calls and alerts of the day as they were, the ids apart', () => {
+    const day = sessionDayWith()
+    const logged = [
+      mark(20, 'meat-on', { person: 'cam-1' }),
+      line(61, 'call-answer', { call: 'call-first-cut', answer: 'coming' }, { person: 'presenter' }),
+      line(64, 'late', { for: '10 min', who: 'cam-1' }, { person: 'cam-1' }),
+      line(70, 'call-answer', { call: 'call-first-cut', answer: 'hand-over', to: 'cam-2' }, { person: 'cam-1' }),
+    ]
+    const events = (lines: readonly Line[]): SessionEvent[] =>
+      Array.from({ length: 120 }, (_, minute): SessionEvent[] => [
+        ...lines
+          .filter((one) => one.entry.at === at(minute))
+          .map((one) => ({ id: one.entry.id, at: at(minute), kind: 'line' as const, line: one })),
+        { id: `tick-${minute}`, at: at(minute), kind: 'tick' },
+      ]).flat()
+    // In the order of letters the neutral id comes after the other camera's.
+    const renamed = <T>(value: T): T => JSON.parse(JSON.stringify(value).replaceAll('cam-1', 'crew-1'))
+    const before = replay(day, events(logged))
+    const after = replay(renamed(day), events(logged.map(renamed)))
+    expect(before[1].length).toBeGreaterThan(2)
+    expect(JSON.stringify(after)).toBe(JSON.stringify(renamed(before)))
   })
 
   it('says nothing of them any more where single words are taken too, corrections included', () => {
