@@ -12,6 +12,7 @@ import { lockFolder } from './lock'
 import { applyMigrations, NewerDatabase } from './migrate'
 import { putBack } from './put-back'
 import { putBackLogs } from './put-back-log'
+import { keepTrimmed } from './trim-wal'
 
 const DATABASE = 'pg'
 /** A database that does not close in this time is left. */
@@ -100,7 +101,9 @@ async function openAt(place: string, broken: (fault: Error) => void) {
     panic = fault instanceof DatabasePanic
     broken(fault)
   })
+  const stopTrimming = keepTrimmed(path.dirname(place), pglite)
   const end = async () => {
+    stopTrimming()
     if (panic) return abandon(pglite)
     await Promise.race([pglite.close(), wait(CLOSE_MS)]).catch(() => abandon(pglite))
   }

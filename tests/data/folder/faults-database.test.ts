@@ -11,6 +11,7 @@ import { loadLog } from '../../../lib/data/load-log'
 import { loadShoot } from '../../../lib/data/load-shoot'
 import { applyMigrations, migrationNames } from '../../../lib/data/migrate'
 import { saveShoot } from '../../../lib/data/save-shoot'
+import { trimWal } from '../../../lib/data/trim-wal'
 import { instant } from '../../../lib/units'
 import { reading } from '../../unit/log/lines'
 import { closeAll, freshFolder, reopen } from '../real-database'
@@ -112,6 +113,34 @@ async function olderDatabase(migrations: number): Promise<string> {
   rmSync(known, { recursive: true })
   return folder
 }
+
+describe('the write-ahead log', () => {
+  it(
+    'is trimmed while the app runs, and does not grow for ever',
+    async () => {
+      const folder = freshFolder()
+      const { prisma } = await reopen(folder)
+      const database = {
+        query: async <T>(statement: string) => ({ rows: await prisma.$queryRawUnsafe<T[]>(statement) }),
+      }
+      const files = () =>
+        readdirSync(path.join(folder, 'pg', 'pg_wal')).filter((name) => /^[0-9A-F]{24}$/.test(name)).length
+      const write30MB = () =>
+        prisma.$executeRawUnsafe(
+          `DO $$ BEGIN FOR i IN 1..300 LOOP PERFORM pg_logical_emit_message(false, 'x', repeat('x', 100000)); END LOOP; END $$`,
+        )
+      for (const _ of [1, 2, 3]) await write30MB()
+      const most = files()
+      expect(most).toBeGreaterThan(4)
+      for (const _ of [1, 2, 3]) {
+        await trimWal(folder, database, 20_000_000)
+        await write30MB()
+      }
+      expect(files()).toBeLessThanOrEqual(most)
+    },
+    LONG,
+  )
+})
 
 describe('a database of an earlier version', () => {
   // The newest migration is what every other test runs on.
