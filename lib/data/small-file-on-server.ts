@@ -2,6 +2,7 @@ import 'server-only'
 import { databaseUrl } from './env'
 import { SERVER, type Sql } from './server-sql'
 import type { SmallFileKind } from './small-file'
+import { Together } from './together'
 
 interface Held {
   readonly revision: number
@@ -25,12 +26,18 @@ const CHANGE = 'UPDATE "SmallFile" SET "content" = $2::json, "revision" = $3 WHE
 /** A row that every process asks for its revision before it trusts its memory, so that an end is felt at once everywhere. */
 export class SmallFileOnServer<T> {
   readonly #kind: SmallFileKind<T>
+  /** The door is asked with every request: many at once are one question. */
+  readonly #reads = new Together(() => this.#readNow())
 
   constructor(kind: SmallFileKind<T>) {
     this.#kind = kind
   }
 
-  async read(): Promise<T> {
+  read(): Promise<T> {
+    return this.#reads.ask()
+  }
+
+  async #readNow(): Promise<T> {
     const held = this.#held()
     const [row] = await SERVER.read<Row>(READ, [this.#kind.name, held?.revision ?? -1])
     if (!row) return this.#kind.empty
