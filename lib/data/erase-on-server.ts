@@ -8,7 +8,7 @@ import { eraseTold } from './erase-told'
 import type { Erasing } from './erasing'
 import { keptForecasts, putForecasts } from './forecast-journal'
 import type { Prisma } from './generated/client'
-import { forgetTold } from './last-told'
+import { forgetTold, toldRow } from './last-told'
 import type { KeptLine } from './log-journal'
 import { sqlOf } from './server-sql'
 import { inTurn } from './turns'
@@ -34,6 +34,12 @@ export async function eraseOnServer({ shoot: shootId, writeId, plan }: Erasing):
     if (lessTold !== told) await putForecasts(shootId, lessTold, sqlOf(tx))
     await forgetTold(shootId, tx)
     await notify({ on: 'erased', shoot: shootId }, tx)
+    const name = toldRow(shootId)
+    const last = await tx.smallFile.findUnique({ where: { name } })
+    if (last) {
+      const content = JSON.parse(eraseTold(JSON.stringify(last.content), erasure)) as Prisma.InputJsonObject
+      await tx.smallFile.update({ where: { name }, data: { content } })
+    }
     const newest = versions.at(-1)
     if (newest && !versions.some((one) => one.writeId === writeId)) {
       const { document } = eraseFromShoot(newest.document as ShootDocument, erasure)

@@ -1,13 +1,22 @@
 import 'server-only'
-import { type Erasure, eraseTexts } from '../plan/erase-person'
+import type { Erasure } from '../plan/erase-person'
+import { blanked, toldIn } from '../plan/person-words'
 
-/** What was told of a forecast is made of the program's words and of titles: all of it is free text. */
-const BOOK = { fields: {}, limits: new Map<string, number>() }
-
-/** A line of the forecasts told, without the person; one that does not read stays as it is, and is passed over everywhere. */
-export function eraseTold(line: string, erasure: Erasure): string {
+/**
+ * What was told of a forecast, without the person: its sentences are of the program's words and of titles, and what has no
+ * space in it is an id, which other lines hang on. A line that does not read stays, and is passed over everywhere.
+ */
+export function eraseTold(line: string, { words, notes }: Erasure): string {
+  const sentence = (text: string) =>
+    blanked(
+      text,
+      toldIn(text, words).filter(({ sure }) => sure || notes),
+      Number.POSITIVE_INFINITY,
+    )
   try {
-    return JSON.stringify(eraseTexts(JSON.parse(line), BOOK, erasure).document)
+    return JSON.stringify(JSON.parse(line), (_key, value: unknown) =>
+      typeof value === 'string' && value.includes(' ') ? sentence(value) : value,
+    )
   } catch {
     return line
   }

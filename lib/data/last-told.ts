@@ -4,7 +4,8 @@ import { database, type Tx } from './client'
 import { type AppliedForecast, keepForecast, lastForecast } from './forecast-journal'
 import type { Prisma } from './generated/client'
 
-const nameOf = (shootId: string) => `told/${shootId}`
+/** The row in which a server keeps it. */
+export const toldRow = (shootId: string) => `told/${shootId}`
 
 /**
  * Keeps a forecast that was applied, then lets the other processes know. They tell their phones the same one, curves and
@@ -14,7 +15,7 @@ export async function keepTold(shootId: string, step: AppliedForecast): Promise<
   await keepForecast(shootId, step)
   const { prisma, server } = await database()
   if (!server) return
-  const name = nameOf(shootId)
+  const name = toldRow(shootId)
   const content = step as unknown as Prisma.InputJsonObject
   const kept = { content, revision: { increment: 1 } }
   await prisma.smallFile.upsert({ where: { name }, create: { name, content, revision: 1 }, update: kept })
@@ -25,11 +26,11 @@ export async function keepTold(shootId: string, step: AppliedForecast): Promise<
 export async function lastTold(shootId: string): Promise<AppliedForecast | null> {
   const { prisma, server } = await database()
   if (!server) return lastForecast(shootId)
-  const row = await prisma.smallFile.findUnique({ where: { name: nameOf(shootId) } })
+  const row = await prisma.smallFile.findUnique({ where: { name: toldRow(shootId) } })
   return (row?.content as unknown as AppliedForecast | undefined) ?? lastForecast(shootId)
 }
 
 /** There are names in it; the next forecast is kept whole again. */
 export async function forgetTold(shootId: string, tx: Tx): Promise<void> {
-  await tx.smallFile.deleteMany({ where: { name: nameOf(shootId) } })
+  await tx.smallFile.deleteMany({ where: { name: toldRow(shootId) } })
 }

@@ -11,6 +11,8 @@ import { keysOf, makeKey } from '../../lib/data/device-keys'
 import { finishErasing } from '../../lib/data/erase-person'
 import { beginErasing, type Erasing, unfinishedErasures } from '../../lib/data/erasing'
 import { exportPerson } from '../../lib/data/export-person'
+import { lastForecast } from '../../lib/data/forecast-journal'
+import { keepTold } from '../../lib/data/last-told'
 import { linksOf, makeLink } from '../../lib/data/links'
 import { loadLog } from '../../lib/data/load-log'
 import { loadShoot } from '../../lib/data/load-shoot'
@@ -19,6 +21,7 @@ import { keepPhoto, photosOf } from '../../lib/data/photos'
 import { saveShoot } from '../../lib/data/save-shoot'
 import { openLinkSession, sessionOf } from '../../lib/data/sessions'
 import { undoShoot } from '../../lib/data/undo-shoot'
+import type { LiveForecast } from '../../lib/session/session'
 import { instant } from '../../lib/units'
 import { putEmptyDatabase } from '../empty-database'
 import { line, mark, reading } from '../unit/log/lines'
@@ -62,6 +65,8 @@ beforeEach(async () => {
   await undoShoot(shoot, 'write-000003')
   await saveShoot(shoot, { ...DOCUMENT, title: 'Lamb, filmed by Canaria Quillfeather' }, 'write-000004', 3)
   const photo = (await keepPhoto(shoot, PHOTO)).name
+  const forecast = { reason: 'Fetch Canaria Quillfeather.', expected: [] } as unknown as LiveForecast
+  await keepTold(shoot, { id: 'one', at: instant(1_800_000_000_000), after: null, forecast })
   const note = line(8, 'note', { text: 'Canaria moved the lamp', photo }, { person: 'canaria' })
   await appendLog(
     shoot,
@@ -176,6 +181,7 @@ describe('one person', () => {
       all.map(({ position, received, sent, document: { id, at, kind } }) => [position, received, sent, id, at, kind])
     expect(course(after)).toEqual(course(before))
     expect(await photosOf(shoot)).toEqual([])
+    expect((await lastForecast(shoot))?.forecast.reason).toBe('Fetch [erased].')
     const newest = await loadShoot(shoot)
     expect(newest?.version).toBe(5)
     const { prisma } = await database()
