@@ -52,21 +52,17 @@ export async function journalFindings(folder: string): Promise<Journaled> {
   const positions = new Map(logs.map((one) => [one.shootId, new Set(one.lines.map(({ position }) => position)).size]))
   const sum = (map: ReadonlyMap<string, number>) => [...map.values()].reduce((all, n) => all + n, 0)
   const received = logs.flatMap(({ lines }) => lines.map((line) => line.received))
-  const read = `${howMany(journals.length, 'shoot')} read whole: ${howMany(sum(numbers), 'version')}, ${howMany(sum(positions), 'line')} of log.`
+  const held = `${howMany(sum(numbers), 'version')}, ${howMany(sum(positions), 'line')} of log`
+  const read = `${howMany(journals.length, 'shoot')} read whole: ${held}`
   const faults = [...journals, ...logs].flatMap((file) => {
     const damaged = file.faults.some(({ is }) => is !== 'cut-off')
-    const todo = damaged
-      ? 'npm run backup first; then see what is said.'
-      : 'Nothing: a line that was cut off was never confirmed.'
+    const todo = damaged ? 'npm run backup first; then see what is said.' : 'Nothing needs doing.'
     return faultNotes(file).map((note) => (damaged ? broken : look)('Journals', note, todo))
   })
   return {
     versions: numbers,
     lines: positions,
     lastReceived: received.length === 0 ? null : received.reduce((a, b) => Math.max(a, b)),
-    findings: [
-      faults.length > 0 ? look('Journals', read, 'All but what is named next.') : ok('Journals', read),
-      ...faults,
-    ],
+    findings: [ok('Journals', faults.length > 0 ? `${read}, but for what is named next.` : `${read}.`), ...faults],
   }
 }

@@ -11,7 +11,7 @@ export function nodeFinding(version: string): Finding {
   return broken('Node', `Node ${version} is too old.`, `Install Node ${NODE.join('.')} or newer.`)
 }
 
-/** Under load the server holds some 600 MB (measured, 200 listeners on one day); the browser beside it wants its own. */
+/** The server takes some hundred MB and a browser beside it as much again. [estimate] */
 const MEMORY = { broken: 300e6, look: 1000e6 }
 export function memoryFinding(free: number): Finding {
   const left = `${bytesInWords(free)} of memory are free.`
