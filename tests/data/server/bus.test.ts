@@ -49,7 +49,8 @@ const listening = async (count: number) => {
   const { prisma } = await database()
   await vi.waitFor(async () => {
     const [row] = await prisma.$queryRaw<{ count: number }[]>`SELECT count(*)::int AS count FROM pg_stat_activity
-      WHERE application_name = 'emberslate listens' AND datname = current_database() AND query NOT LIKE 'SET%'`
+      WHERE application_name = 'emberslate listens' AND datname = current_database()
+        AND state = 'idle' AND (query LIKE 'LISTEN%' OR query LIKE '%advisory%')`
     expect(row?.count).toBe(count)
   }, WITHIN)
 }
