@@ -1,13 +1,12 @@
 import 'server-only'
 import type { Works } from '@/lib/data/jobs-taken'
-import type { Beside } from './beside'
 import { dayThread } from './day-pool'
 import { forecastThread } from './forecast-pool'
 import { printThread } from './print-pool'
 
 /** By this process's own threads. What is asked was asked by a process of the same build. */
 const by =
-  (thread: Pick<Beside<never, never>, 'here'>) =>
+  (thread: { here(asked: never): Promise<unknown> }) =>
   (asked: unknown): Promise<unknown> =>
     thread.here(asked as never)
 
