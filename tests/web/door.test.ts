@@ -297,7 +297,8 @@ describe('what the server says of itself', () => {
     const file = `${folder}/log/${set.own}.ndjson`
     rmSync(file, { force: true })
     mkdirSync(file, { recursive: true })
-    const entry = sending({ ...entryBy({ person: 'cam' }), ...note })
+    const { id, at: when, by } = entryBy({ person: 'cam', device: 'phone' })
+    const entry = sending({ id, at: when, by, ...note })
     const refused = await post(at(`/api/shoots/${set.own}/log`), entry, set.headers.crew)
     const told = await refused.json()
     expect([refused.status, told.code, told.request]).toEqual([
@@ -320,7 +321,7 @@ describe('what the server says of itself', () => {
     ])
     const known = new Set(['program', 'unknown', ...ROUTES.map(({ path }) => path)])
     const requests = said.filter(({ event }) => event === 'request')
-    expect(requests.length).toBeGreaterThan(100)
+    expect(requests.length).toBeGreaterThan(8)
     expect(requests.filter(({ route }) => !known.has(route))).toEqual([])
     const secrets = ALL.flatMap((who) => Object.values(set.headers[who])).map((one) => one.split(/[= ]/).at(-1) ?? '')
     const calendars = Object.values(set.calendars).map((path) => new URL(path, address).searchParams.toString())
