@@ -142,7 +142,9 @@ async function load(mode: string, apps: readonly RunningApp[], ids: readonly str
           times.push(performance.now() - since)
           if (status === 200) kept += entries.length
         },
-        (fault) => count((fault as Error).name),
+        (fault) => {
+          count((fault as Error).name)
+        },
       )
       sent.push(one)
     }
