@@ -1,17 +1,19 @@
 import 'server-only'
 import { createHash } from 'node:crypto'
 import { rmSync } from 'node:fs'
+import { realpath } from 'node:fs/promises'
 import net from 'node:net'
 import os from 'node:os'
 import path from 'node:path'
 import { identityOf } from './disk-room'
 
-/** By the folder itself and not by its path: it may be reached through links, and moved while somebody holds it. */
-async function socketName(folder: string) {
-  const id = `emberslate-${createHash('sha256')
-    .update(await identityOf(folder))
-    .digest('hex')
-    .slice(0, 24)}`
+/**
+ * By the folder itself and not by its path alone: it may be reached through links, and moved while somebody holds it. By the
+ * path too, for that is all that the release before this one knows: neither of the two may open what the other has open.
+ */
+const socketNames = async (folder: string) => [await identityOf(folder), await realpath(folder)].map(socketName)
+function socketName(by: string) {
+  const id = `emberslate-${createHash('sha256').update(by).digest('hex').slice(0, 24)}`
   if (process.platform === 'linux') return `\0${id}`
   if (process.platform === 'win32') return `\\\\.\\pipe\\${id}`
   return path.join(os.tmpdir(), `${id}.sock`)
@@ -42,7 +44,10 @@ const askOwner = (name: string) =>
   })
 
 /** The process that has this folder open, or nothing where none has. */
-export const holderOf = async (folder: string): Promise<string | undefined> => askOwner(await socketName(folder))
+export async function holderOf(folder: string): Promise<string | undefined> {
+  const owners = await Promise.all((await socketNames(folder)).map(askOwner))
+  return owners.find((owner) => owner !== undefined)
+}
 
 /**
  * Keeps a second process off the folder: two PGlite processes on one folder corrupt it without an error.
@@ -50,16 +55,27 @@ export const holderOf = async (folder: string): Promise<string | undefined> => a
  * Returns how to let go; throws a sentence if another process holds it.
  */
 export async function lockFolder(folder: string): Promise<() => void> {
-  const name = await socketName(folder)
-  const held = await listen(name)
-  if (held) return () => held.close()
-  const owner = await askOwner(name)
-  if (owner === undefined && process.platform === 'darwin') {
-    rmSync(name, { force: true })
-    const again = await listen(name)
-    if (again) return () => again.close()
+  const held: net.Server[] = []
+  const letGo = () => {
+    for (const server of held) server.close()
   }
-  throw new Error(
-    `The folder ${folder} is in use by another Emberslate (process ${owner ?? 'unknown'}). Stop that one, or set EMBERSLATE_DATA to another folder.`,
-  )
+  for (const name of await socketNames(folder)) {
+    const server = await take(name)
+    if (server) held.push(server)
+    else {
+      letGo()
+      throw new Error(
+        `The folder ${folder} is in use by another Emberslate (process ${(await askOwner(name)) ?? 'unknown'}). Stop that one, or set EMBERSLATE_DATA to another folder.`,
+      )
+    }
+  }
+  return letGo
+}
+
+async function take(name: string): Promise<net.Server | undefined> {
+  const server = await listen(name)
+  // There a socket is a file, which stays behind a process that was killed.
+  if (server || process.platform !== 'darwin' || (await askOwner(name)) !== undefined) return server
+  rmSync(name, { force: true })
+  return listen(name)
 }

@@ -39,6 +39,8 @@ export async function openServer(url: string, patienceMs = PATIENCE_MS): Promise
   })
   // A connection that breaks while nobody uses it is replaced when somebody does.
   pool.on('error', () => undefined)
+  // One that breaks in a transaction fails its statement too; that nobody listened would end the process.
+  pool.on('connect', (client) => client.on('error', () => undefined))
   const client = new PrismaClient({ adapter: new PrismaPg(pool, { statementNameGenerator: nameOf }) })
   const close = async () => {
     await client.$disconnect()

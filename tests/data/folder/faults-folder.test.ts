@@ -1,11 +1,13 @@
-import { mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync } from 'node:fs'
+import { createHash } from 'node:crypto'
+import { mkdtempSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, symlinkSync } from 'node:fs'
+import net from 'node:net'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { appendLog } from '../../../lib/data/append-log'
 import { createShoot } from '../../../lib/data/create-shoot'
 import { loadLog } from '../../../lib/data/load-log'
-import { lockFolder } from '../../../lib/data/lock'
+import { holderOf, lockFolder } from '../../../lib/data/lock'
 import { openOwnerSession } from '../../../lib/data/sessions'
 import { instant } from '../../../lib/units'
 import { reading } from '../../unit/log/lines'
@@ -34,6 +36,20 @@ describe('a data folder', () => {
     unlock()
     const again = await lockFolder(moved)
     again()
+  })
+
+  it('is refused while the release before this one, which locks by the path, has it open', async () => {
+    const folder = realpathSync(mkdtempSync(path.join(tmpdir(), 'emberslate-lock-')))
+    const id = `emberslate-${createHash('sha256').update(folder).digest('hex').slice(0, 24)}`
+    const older = net.createServer((caller) => caller.end('4711'))
+    await new Promise<void>((listening) => {
+      older.listen(process.platform === 'linux' ? `\0${id}` : path.join(tmpdir(), `${id}.sock`), listening)
+    })
+    await expect(lockFolder(folder)).rejects.toThrow(/is in use by another Emberslate \(process 4711\)/)
+    expect(await holderOf(folder)).toBe('4711')
+    older.close()
+    const unlock = await lockFolder(folder)
+    unlock()
   })
 
   it('that is moved away while the app runs takes no more writes, begins nothing anew in its place, and goes on when it is back', async () => {
