@@ -12,6 +12,7 @@ import { bytesOf, entriesOf, openZip, refuse } from './archive-zip'
 import { isAway } from './away'
 import { BorderError } from './border-error'
 import { database, type Tx } from './client'
+import { requireRoom } from './disk-room'
 import { putForecasts } from './forecast-journal'
 import { appendToJournal, type JournalEntry, VERSION_LINE } from './journal'
 import { loadShoot } from './load-shoot'
@@ -23,8 +24,11 @@ import { writeLines } from './put-back-log'
 import { sayFault } from './say'
 import { sqlOf } from './server-sql'
 import { inTurn } from './turns'
+import { unsettled } from './unsettled'
 
 const MOST_TEXT = 300_000_000
+/** What is taken into a folder is written to its journals, to the database's log, and to its tables. */
+const COPIES = 3
 /** Faults that are listed; more of them say nothing more. */
 const MOST_FAULTS = 20
 
@@ -37,6 +41,8 @@ interface Texts {
   readonly versions: readonly Omit<JournalEntry, 'shootId'>[]
   readonly lines: readonly KeptLine[]
   readonly forecasts: string
+  /** Of all these as they stand in the archive, unpacked. */
+  readonly bytes: number
 }
 
 /**
@@ -69,7 +75,12 @@ async function take(uploaded: Uploaded, copy: boolean): Promise<TakenIn> {
     if (entry.fileName.startsWith(PHOTOS))
       await keep(id, entry.fileName, await bytesOf(zip, entry, LARGEST_PHOTO_BYTES))
   // Asked again in turn: the same archive may have been sent twice at once.
-  return inTurn(id, async (tx) => (await takenBefore(id, texts, hash, copy, tx)) ?? (await commit(tx, id, texts)))
+  return inTurn(id, async (tx) => {
+    const here = await takenBefore(id, texts, hash, copy, tx)
+    if (here) return here
+    const { folder } = await database()
+    return unsettled(() => commit(tx, folder, id, texts))
+  })
 }
 
 async function takenBefore(id: string, texts: Texts, hash: string, copy: boolean, tx?: Tx): Promise<TakenIn | null> {
@@ -83,8 +94,7 @@ async function takenBefore(id: string, texts: Texts, hash: string, copy: boolean
 }
 
 /** In its turn. In a folder journals come first, and the versions last in them; a server takes all of it or nothing. */
-async function commit(tx: Tx, shootId: string, texts: Texts): Promise<TakenIn> {
-  const { folder } = await database()
+async function commit(tx: Tx, folder: string | null, shootId: string, texts: Texts): Promise<TakenIn> {
   const takeBacks = folder === null ? [] : await journal(folder, shootId, texts)
   try {
     if (folder === null) await putForecasts(shootId, texts.forecasts, sqlOf(tx))
@@ -101,9 +111,10 @@ async function commit(tx: Tx, shootId: string, texts: Texts): Promise<TakenIn> {
   return { id: shootId, became: 'kept' }
 }
 
-async function journal(folder: string, shootId: string, { versions, lines, forecasts }: Texts) {
+async function journal(folder: string, shootId: string, { versions, lines, forecasts, bytes }: Texts) {
   const takeBacks: (() => Promise<void>)[] = []
   try {
+    await requireRoom(folder, 'The archive was not taken in', COPIES * bytes)
     await setLogAside(folder, shootId)
     await putForecasts(shootId, forecasts)
     if (lines.length > 0) takeBacks.push(await appendToLogJournal(folder, shootId, lines))
@@ -121,6 +132,8 @@ async function readTexts(zip: ZipFile, entries: ReadonlyMap<string, Entry>): Pro
   const head = HEAD.safeParse(jsonOf(await textOf(PARTS.head)))
   if (!head.success) throw refuse('archive.json does not say which shoot this is. Save the archive again.')
   const faults: Problem[] = []
+  const parts = [PARTS.versions, PARTS.log, PARTS.forecasts]
+  const bytes = parts.reduce((sum, name) => sum + (entries.get(name)?.uncompressedSize ?? 0), 0)
   const read = async <T>(name: string, of: (value: unknown, pointer: string) => T | readonly Problem[]) =>
     (await textOf(name)).split('\n').flatMap((line, i) => {
       if (line === '' || faults.length >= MOST_FAULTS) return []
@@ -142,7 +155,7 @@ async function readTexts(zip: ZipFile, entries: ReadonlyMap<string, Entry>): Pro
     ),
   )
   if (faults.length > 0) throw refuse('The archive has faults. Each is listed with its place.', faults)
-  return { id: head.data.id, versions, lines, forecasts: await textOf(PARTS.forecasts) }
+  return { id: head.data.id, versions, lines, forecasts: await textOf(PARTS.forecasts), bytes }
 }
 
 const jsonOf = (text: string): unknown => {

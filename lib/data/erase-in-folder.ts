@@ -36,11 +36,16 @@ export async function eraseInFolder(folder: string, erasing: Erasing, reached: (
       lines.map((line) => eraseTold(line, erasure)),
     )
     reached('forecasts')
-    const pg = path.join(folder, 'pg')
-    await rename(pg, path.join(folder, AWAY)).catch(nothingThere)
+    // Databases that did not open and were moved aside hold the old rows too; so does one of an erasure that was cut off,
+    // which must not keep this one in its place.
+    const removeAside = async () => {
+      for (const name of await namesIn(folder, 'pg-'))
+        await rm(path.join(folder, name), { recursive: true, force: true })
+    }
+    await removeAside()
+    await rename(path.join(folder, 'pg'), path.join(folder, AWAY)).catch(nothingThere)
     reached('database aside')
-    // Databases that did not open and were moved aside hold the old rows too.
-    for (const name of await namesIn(folder, 'pg-')) await rm(path.join(folder, name), { recursive: true, force: true })
+    await removeAside()
     reached('database away')
   } finally {
     unlock()
@@ -49,7 +54,7 @@ export async function eraseInFolder(folder: string, erasing: Erasing, reached: (
 }
 
 const nothingThere = (fault: NodeJS.ErrnoException) => {
-  if (fault.code !== 'ENOENT' && fault.code !== 'ENOTEMPTY') throw fault
+  if (fault.code !== 'ENOENT') throw fault
 }
 async function namesIn(folder: string, begin: string): Promise<readonly string[]> {
   const names = await readdir(folder).catch(() => [] as string[])

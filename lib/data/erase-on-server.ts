@@ -6,9 +6,9 @@ import { notify } from './bus'
 import type { Tx } from './client'
 import { eraseTold } from './erase-told'
 import type { Erasing } from './erasing'
-import { keptForecasts, putForecasts } from './forecast-journal'
+import { changeForecasts } from './forecast-journal'
 import type { Prisma } from './generated/client'
-import { forgetTold, toldRow } from './last-told'
+import { forgetTold } from './last-told'
 import type { KeptLine } from './log-journal'
 import { sqlOf } from './server-sql'
 import { inTurn } from './turns'
@@ -17,7 +17,6 @@ import { keepVersion } from './write-version'
 /** Versions, log and forecasts in one transaction, in the shoot's turn; whoever listens hears of a new version. */
 export async function eraseOnServer({ shoot: shootId, writeId, plan }: Erasing): Promise<void> {
   const erasure = erasureOf(plan)
-  const told = await keptForecasts(shootId)
   await inTurn(shootId, async (tx) => {
     const versions = await tx.shootVersion.findMany({ where: { shootId }, orderBy: { version: 'asc' } })
     for (const { version, document } of versions) {
@@ -27,19 +26,9 @@ export async function eraseOnServer({ shoot: shootId, writeId, plan }: Erasing):
       await tx.shootVersion.update({ where, data: { document: erased.document as Prisma.InputJsonObject } })
     }
     await eraseLog(tx, shootId, erasure)
-    const lessTold = told
-      .split('\n')
-      .map((line) => (line === '' ? line : eraseTold(line, erasure)))
-      .join('\n')
-    if (lessTold !== told) await putForecasts(shootId, lessTold, sqlOf(tx))
+    await changeForecasts(shootId, (line) => eraseTold(line, erasure), sqlOf(tx))
     await forgetTold(shootId, tx)
     await notify({ on: 'erased', shoot: shootId }, tx)
-    const name = toldRow(shootId)
-    const last = await tx.smallFile.findUnique({ where: { name } })
-    if (last) {
-      const content = JSON.parse(eraseTold(JSON.stringify(last.content), erasure)) as Prisma.InputJsonObject
-      await tx.smallFile.update({ where: { name }, data: { content } })
-    }
     const newest = versions.at(-1)
     if (newest && !versions.some((one) => one.writeId === writeId)) {
       const { document } = eraseFromShoot(newest.document as ShootDocument, erasure)

@@ -2,7 +2,7 @@ import 'server-only'
 import { z } from 'zod'
 import type { LiveForecast } from '../session/session'
 import type { Instant } from '../units'
-import { appendLines, lastLines, readLines, replaceLines } from './line-file'
+import { appendLines, changeLines, lastLines, readLines, replaceLines } from './line-file'
 import type { Sql } from './server-sql'
 
 /** A forecast that was applied on the day, and the one it came after. Times are milliseconds. */
@@ -42,6 +42,9 @@ export async function putForecasts(shootId: string, text: string, sql?: Sql): Pr
     sql,
   )
 }
+/** Each of them as `next` has it, within a transaction of a server; one that is told meanwhile waits, and is not lost. */
+export const changeForecasts = (shootId: string, next: (line: string) => string, sql: Sql): Promise<void> =>
+  changeLines(fileOf(shootId), (lines) => lines.map(next), sql)
 
 const linesOf = (shootId: string) => readLines(fileOf(shootId))
 /** Every forecast that was applied since. */

@@ -16,10 +16,11 @@ export async function journalFirst(
 ): Promise<void> {
   const { folder } = await database()
   if (folder === null) await store()
-  else {
-    await requireRoom(folder)
-    await unsettled(() => inFolder(() => append(folder), refusal, store))
-  }
+  else
+    await unsettled(async () => {
+      await requireRoom(folder)
+      await inFolder(() => append(folder), refusal, store)
+    })
 }
 
 async function inFolder(

@@ -5,7 +5,7 @@ import { type AppliedForecast, keepForecast, lastForecast } from './forecast-jou
 import type { Prisma } from './generated/client'
 
 /** The row in which a server keeps it. */
-export const toldRow = (shootId: string) => `told/${shootId}`
+const toldRow = (shootId: string) => `told/${shootId}`
 
 /**
  * Keeps a forecast that was applied, then lets the other processes know. They tell their phones the same one, curves and

@@ -56,10 +56,12 @@ const APPEND = `INSERT INTO "FileLine" ("file", "position", "text")
 const LAST = 'SELECT "text" FROM "FileLine" WHERE "file" = $1 ORDER BY "position" DESC LIMIT $2::int'
 type Line = { readonly text: string }
 
+const lock = (sql: Sql, file: string) => sql(LOCK, [`line-file ${file}`])
+
 export function linesOnServer({ read, allOrNone }: Server): LineFiles {
   const put = (file: string, lines: readonly string[], first?: string) =>
     allOrNone(async (sql) => {
-      await sql(LOCK, [`line-file ${file}`])
+      await lock(sql, file)
       if (first) await sql(first, [file])
       if (lines.length > 0) await sql(APPEND, [file, lines])
     })
@@ -90,3 +92,13 @@ export const lastLines = (file: string, most: number) => here().last(file, most)
 export const replaceLines = (file: string, lines: readonly string[], sql?: Sql) =>
   (sql ? linesOnServer(within(sql)) : here()).replace(file, lines)
 export const filesIn = (folder: string) => here().filesIn(folder)
+/** In server mode, within a transaction: what stands there when nobody adds to it any more, changed. */
+export async function changeLines(
+  file: string,
+  next: (lines: readonly string[]) => readonly string[],
+  sql: Sql,
+): Promise<void> {
+  await lock(sql, file)
+  const files = linesOnServer(within(sql))
+  await files.replace(file, next(await files.read(file)))
+}

@@ -1,9 +1,9 @@
 import 'server-only'
 import { access, constants, mkdir, rename } from 'node:fs/promises'
 import path from 'node:path'
+import { setTimeout } from 'node:timers/promises'
 import { PGlite } from '@electric-sql/pglite'
 import { PrismaPGlite } from 'pglite-prisma-adapter'
-import { wait } from './away'
 import { rememberFolder, requireRoom } from './disk-room'
 import { isRefusal, whyRefused } from './disk-words'
 import { PrismaClient } from './generated/client'
@@ -105,7 +105,7 @@ async function openAt(place: string, broken: (fault: Error) => void) {
   const end = async () => {
     stopTrimming()
     if (panic) return abandon(pglite)
-    await Promise.race([pglite.close(), wait(CLOSE_MS)]).catch(() => abandon(pglite))
+    await Promise.race([pglite.close(), setTimeout(CLOSE_MS, undefined, { ref: false })]).catch(() => abandon(pglite))
   }
   try {
     const db = {

@@ -7,7 +7,10 @@ const under = () => {
   return shared.emberslateUnsettled
 }
 
-/** Work that has a line in a journal which the database may not have: nobody may read the journals meanwhile. */
+/**
+ * Work that has a line in a journal which the database may not have: nobody may read the journals meanwhile. It may not wait
+ * for `database()`, which is not opened again before the work is over.
+ */
 export function unsettled<T>(work: () => Promise<T>): Promise<T> {
   const one = work()
   const over = () => under().delete(one)

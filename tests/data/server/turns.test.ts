@@ -8,6 +8,7 @@ import { createShoot } from '../../../lib/data/create-shoot'
 import { loadLog } from '../../../lib/data/load-log'
 import type { KeptLine } from '../../../lib/data/log-journal'
 import { writeLines } from '../../../lib/data/put-back-log'
+import { SERVER } from '../../../lib/data/server-sql'
 import { inTurn } from '../../../lib/data/turns'
 import { instant } from '../../../lib/units'
 import { type OwnPostgres, startPostgres } from '../../postgres'
@@ -68,6 +69,16 @@ describe('a turn on a server', () => {
     const again = () => appendLog(shoot, SENT, [document])
     expect([(await again()).entries[0]?.became, (await again()).entries[0]?.became]).toEqual(['kept', 'known'])
     expect(await positions()).toEqual([1])
+  })
+  it('of a kept file whose connection breaks ends neither the process nor the next one', async () => {
+    const pidOf = 'SELECT pg_backend_pid() AS pid'
+    const broken = SERVER.allOrNone(async (sql) => {
+      const [own] = await sql<{ readonly pid: number }>(pidOf)
+      await SERVER.write('SELECT pg_terminate_backend($1, 5000)', [own?.pid])
+      await sql(pidOf)
+    })
+    await expect(broken).rejects.toSatisfy((fault) => isAway(fault))
+    expect(await SERVER.allOrNone((sql) => sql('SELECT 1 AS one'))).toEqual([{ one: 1 }])
   })
   it('that fails lets the next one in', async () => {
     const failed = inTurn(shoot, async (tx) => {
