@@ -54,20 +54,20 @@ export async function openDatabase(folder: string): Promise<Database> {
 
 /** A database that cannot go on is closed and opened again; whoever asks meanwhile waits for it, or hears why not. */
 function reopen(own: Database, fault: Error): void {
-  const isThis = shared.emberslateDatabase?.then(
-    (open) => open === own,
-    () => false,
-  )
+  const current = shared.emberslateDatabase
   say('error', 'database-broke', { kind: fault.name, why: fault.message })
+  // One that a command opened for itself is the command's to close.
+  if (!current) return
   const again = async () => {
-    if (!(await isThis)) return
+    if ((await current.catch(() => null)) !== own) return current
     // A line that is in a journal and not yet in the database is stored or taken back first.
     await settled()
     await own.close().catch(() => undefined)
-    if (own.folder === null || !(fault instanceof DatabaseDamaged)) return
-    say('warn', 'database-aside', { words: await setDatabaseAside(own.folder, fault.message) })
+    if (own.folder !== null && fault instanceof DatabaseDamaged)
+      say('warn', 'database-aside', { words: await setDatabaseAside(own.folder, fault.message) })
+    return opened()
   }
-  const next = again().then(opened)
+  const next = again()
   shared.emberslateDatabase = next
   next.then(
     ({ notes }) => say('warn', 'database-again', { notes: notes.join(' ') }),

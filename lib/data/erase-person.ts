@@ -85,8 +85,11 @@ export async function finishErasing(erasing: Erasing, reached: (step: string) =>
   if (photos.length > 0) await removePhotos(shoot, photos)
   reached('photographs')
   const { folder } = await database()
-  if (folder === null) await eraseOnServer(erasing)
-  else await eraseInFolder(folder, erasing, reached)
+  if (folder === null) {
+    await eraseOnServer(erasing)
+    // A line that was on its way when the guard was put up may have waited for that turn, and stands behind it.
+    await eraseOnServer(erasing)
+  } else await eraseInFolder(folder, erasing, reached)
   reached('records')
   await endErasing(writeId)
 }

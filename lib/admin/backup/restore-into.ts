@@ -1,4 +1,4 @@
-import { chmod, mkdir, open, readdir, rename, rm, rmdir, statfs } from 'node:fs/promises'
+import { mkdir, open, readdir, rename, rm, rmdir, statfs } from 'node:fs/promises'
 import path from 'node:path'
 import type { Readable } from 'node:stream'
 import { crc32 } from 'node:zlib'
@@ -18,7 +18,7 @@ export interface Restored {
 const DATABASE_BYTES = 60_000_000
 const mb = (bytes: number) => `${Math.ceil(bytes / 1e6)} MB`
 
-/** Puts a backup into a folder that has nothing yet, all or nothing, and opens it once to see that it is whole. */
+/** Puts a backup into a folder that has nothing yet, all or nothing: it is opened once, to see that it is whole, before it is there. */
 export async function restoreInto(folder: string, file: string): Promise<Restored> {
   await requireEmpty(folder)
   const zip = await openPromise(file, { autoClose: false }).catch((fault: NodeJS.ErrnoException) => {
@@ -36,10 +36,11 @@ export async function restoreInto(folder: string, file: string): Promise<Restore
     await requireRoomFor(path.dirname(folder), entries)
     await mkdir(half, { mode: 0o700 })
     for (const entry of entries) if (entry.fileName !== HEAD_NAME) await takeOut(zip, entry, half)
+    const restored = { made, ...(await opened(half)) }
     await rmdir(folder).catch(() => undefined)
     await rename(half, folder)
     await syncFolder(path.dirname(folder))
-    return { made, ...(await opened(folder)) }
+    return restored
   } finally {
     zip.close()
     await rm(half, { recursive: true, force: true })
@@ -124,7 +125,6 @@ async function* checkedBytes(zip: ZipFile, entry: Entry): AsyncGenerator<Uint8Ar
 }
 
 async function opened(folder: string) {
-  await chmod(folder, 0o700)
   const database = await openDatabase(folder)
   try {
     const { prisma } = database

@@ -35,12 +35,13 @@ async function countedIn(folder: string): Promise<Counted> {
   }
 }
 
-/** Opens a copy: looking changes nothing, not even the log that a database writes when it opens. */
-async function countedInCopy(folder: string): Promise<Counted> {
+/** Opens a copy: looking changes nothing, not even the log that a database writes when it opens. Null where it does not open. */
+async function countedInCopy(folder: string): Promise<Counted | null> {
   const copy = mkdtempSync(path.join(tmpdir(), 'emberslate-doctor-'))
   try {
+    // That it cannot be copied, for want of room say, tells nothing of the database.
     cpSync(path.join(folder, 'pg'), path.join(copy, 'pg'), { recursive: true })
-    return await countedIn(path.join(copy, 'pg'))
+    return await countedIn(path.join(copy, 'pg')).catch(() => null)
   } finally {
     rmSync(copy, { recursive: true, force: true })
   }
@@ -57,8 +58,7 @@ export async function embeddedFindings(folder: string, journaled: Journaled): Pr
   const unlock = await lockFolder(folder)
   try {
     const counted = await countedInCopy(folder)
-    return [migrationsFinding(counted.migrations), countsFinding(counted, journaled)]
-  } catch {
+    if (counted) return [migrationsFinding(counted.migrations), countsFinding(counted, journaled)]
     const todo =
       'npm start moves it aside and makes it anew from the journals; nothing confirmed is lost. Look at the disk.'
     return [broken(about, 'It does not open.', todo)]
