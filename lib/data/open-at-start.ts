@@ -11,11 +11,11 @@ import { endOwnerSessions } from './sessions'
 /** Opens the database and puts the demo shoots in an empty one; a fault is one line and the end of the process. */
 export async function openAtStart(): Promise<void> {
   try {
-    const { notes } = await database()
+    const { notes, server } = await database()
     for (const note of notes) console.log(note)
     for (const { shoot } of await unfinishedErasures())
       console.log(
-        `Erasing a person from shoot ${shoot} was cut off. Stop Emberslate and run npm run person -- erase again.`,
+        `Erasing a person from shoot ${shoot} was cut off. ${server ? 'Run' : 'Stop Emberslate and run'} npm run person -- erase again.`,
       )
     const ahead = await aheadNote()
     if (ahead) console.log(ahead)
