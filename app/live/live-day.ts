@@ -66,6 +66,9 @@ export class LiveDay {
   #version = 0
   #erased: number | null = null
   #leads = false
+  #over = false
+  /** The last one was told to this process's phones alone: the database was away. */
+  #unkept = false
   #busy = false
   #again = false
   #startedMs = 0
@@ -88,9 +91,7 @@ export class LiveDay {
     ]
     this.#told = this.#remember()
     this.#told.then(
-      () => {
-        this.#stops.push(lead(shootId, (leads) => void this.#led(leads)))
-      },
+      () => this.#untilStopped(lead(shootId, (leads) => void this.#led(leads))),
       (fault) => this.#stop(fault),
     )
   }
@@ -130,12 +131,17 @@ export class LiveDay {
     if (this.#leads && !this.#busy) void this.#work()
   }
 
+  /** A day may be stopped while it still remembers. */
+  #untilStopped(stop: () => void): void {
+    if (this.#over) stop()
+    else this.#stops.push(stop)
+  }
   async #remember(): Promise<void> {
     const early: KeptLine[] = []
     let take = (lines: readonly KeptLine[]) => {
       early.push(...lines)
     }
-    this.#stops.push(await listen(this.#shootId, (lines) => take(lines)))
+    this.#untilStopped(await listen(this.#shootId, (lines) => take(lines)))
     this.#version = Math.max(this.#version, (await savedVersion(this.#shootId)) ?? 0)
     this.#erased = await lastErasure(this.#shootId)
     this.#last = await lastTold(this.#shootId)
@@ -150,7 +156,7 @@ export class LiveDay {
     if (!leads) return
     // Another may have led until now.
     await this.#readTold()
-    if (this.#again) this.wake()
+    if (this.#again || this.#unkept) this.wake()
   }
   /** What the leading process told, for those who listen to this one. */
   async #readTold(): Promise<void> {
@@ -161,6 +167,7 @@ export class LiveDay {
   /** Something may have been missed. */
   async #lookAgain(): Promise<void> {
     if (!this.#leads) void this.#readTold()
+    else if (this.#unkept) this.wake()
     const version = await savedVersion(this.#shootId).catch(() => null)
     if (version) this.#newVersion(version)
   }
@@ -205,6 +212,7 @@ export class LiveDay {
   }
   #stop(fault?: unknown) {
     if (fault) noteFault(fault)
+    this.#over = true
     this.#leads = false
     for (const stop of this.#stops) stop()
     this.#gone()
@@ -260,9 +268,15 @@ export class LiveDay {
   }
 
   async #apply(step: AppliedForecast): Promise<void> {
-    if (!differs(step.forecast, this.#last?.forecast ?? null)) return
+    if (!this.#unkept && !differs(step.forecast, this.#last?.forecast ?? null)) return
     // A full disk must not keep a call from moving.
-    await keepTold(this.#shootId, step).catch(noteFault)
+    this.#unkept = await keepTold(this.#shootId, step).then(
+      () => false,
+      (fault) => {
+        noteFault(fault)
+        return true
+      },
+    )
     this.#takeOver(step)
   }
   #takeOver(step: AppliedForecast) {

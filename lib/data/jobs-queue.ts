@@ -1,6 +1,7 @@
 import 'server-only'
 import type { ClientBase, Pool, PoolClient } from 'pg'
 import type PgBoss from 'pg-boss'
+import { isAway } from './away'
 import type { Notice } from './bus'
 import { database } from './client'
 import { CHANNEL } from './listen-line'
@@ -28,6 +29,11 @@ const MAKING = 7_310_002
 /** What nobody fetched, and what was told, goes after this. */
 const KEPT_MIN = 60
 
+/** That the database is away is told once, by the line that listens to it, and not each second by what waits. */
+export function noteFault(fault: unknown): void {
+  if (!isAway(fault)) sayFault('queue-fault', fault)
+}
+
 /** Next loads this file once per bundle; the queue is one for the process. */
 const shared = globalThis as { emberslateQueue?: Promise<Queue> }
 
@@ -46,8 +52,8 @@ async function open(): Promise<Queue> {
   const { pool, url } = server
   const { default: Boss } = await import('pg-boss')
   const boss = new Boss({ db: pooled(pool), schedule: false, maintenanceIntervalSeconds: MAINTAIN_S })
-  boss.on('error', (fault) => sayFault('queue-fault', fault))
-  boss.on('maintenance', () => void forget(pool).catch((fault) => sayFault('queue-fault', fault)))
+  boss.on('error', noteFault)
+  boss.on('maintenance', () => void forget(pool).catch(noteFault))
   await alone(pool, async () => {
     await boss.start()
     const rules = { retryLimit: RETRIES, retryDelay: 0, expireInSeconds: HUNG_S, retentionMinutes: KEPT_MIN }

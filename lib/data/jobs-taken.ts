@@ -2,8 +2,7 @@ import 'server-only'
 import { deserialize, serialize } from 'node:v8'
 import { Client } from 'pg'
 import { hear } from './bus'
-import { KINDS, type Kind, on, type Queue, queue, queueOf, tellAll, together } from './jobs-queue'
-import { sayFault } from './say'
+import { KINDS, type Kind, noteFault, on, type Queue, queue, queueOf, tellAll, together } from './jobs-queue'
 
 /** How each kind is worked out here; undefined where this process cannot. What it throws is told to whoever asked. */
 export type Works = Readonly<Record<Kind, (asked: unknown) => Promise<unknown>>>
@@ -94,7 +93,7 @@ class Taker {
       else await this.#giveBack(kind, [id])
     } catch (fault) {
       // The lock goes free, and another takes the job.
-      sayFault('queue-fault', fault)
+      noteFault(fault)
     }
   }
   /** Null where it cannot be worked out in this process. */
@@ -128,7 +127,7 @@ class Taker {
       const spoilt = await pool.query(SPOILT, [KINDS.map(queueOf), SPOILT_WORDS])
       for (const { id } of spoilt.rows) await tellAll(pool, { on: 'work-done', id })
     } catch (fault) {
-      sayFault('queue-fault', fault)
+      noteFault(fault)
     }
     await this.look()
   }
@@ -143,14 +142,18 @@ class Taker {
     line.on('error', (fault) => {
       if (this.#line === line) this.#giveUpLine(fault)
     })
-    await line.connect()
-    await line.query('SELECT pg_advisory_lock_shared($1, 0)', [TAKING])
+    try {
+      await line.connect()
+      await line.query('SELECT pg_advisory_lock_shared($1, 0)', [TAKING])
+    } catch (fault) {
+      void line.end().catch(() => undefined)
+      throw fault
+    }
     this.#line = line
     return line
   }
   #giveUpLine(fault: unknown) {
-    // Once, and not each second while the database is away.
-    if (this.#line) sayFault('queue-fault', fault)
+    noteFault(fault)
     this.#line?.end().catch(() => undefined)
     this.#line = null
   }

@@ -3,9 +3,8 @@ import { createHash } from 'node:crypto'
 import { deserialize, serialize } from 'node:v8'
 import type { Pool, PoolClient } from 'pg'
 import { hear } from './bus'
-import { type Kind, on, type Queue, queue, queueOf, tellAll, together } from './jobs-queue'
+import { type Kind, noteFault, on, type Queue, queue, queueOf, tellAll, together } from './jobs-queue'
 import { TAKING } from './jobs-taken'
-import { sayFault } from './say'
 import { workId } from './work-id'
 
 export interface Asking {
@@ -69,7 +68,7 @@ async function answerTo(id: string, question: Question, bell: Bell): Promise<Buf
     return told
   } catch (fault) {
     if (fault instanceof WorkFault) throw fault
-    sayFault('queue-fault', fault)
+    noteFault(fault)
     return null
   }
 }

@@ -39,7 +39,7 @@ async function heardBoth() {
 }
 const upTo = (count: number) => Array.from({ length: count }, (_, i) => i + 1)
 const WITHIN = { timeout: 5000, interval: 10 }
-/** Ends connections that listen: all, or but those that are named. */
+/** Ends all connections that listen. */
 const cut = async () => {
   const { prisma } = await database()
   return prisma.$executeRaw`SELECT pg_terminate_backend(pid) FROM pg_stat_activity

@@ -8,6 +8,7 @@ import { database } from '../../../lib/data/client'
 import { createShoot } from '../../../lib/data/create-shoot'
 import { LogListeners, listen } from '../../../lib/data/listeners'
 import { lastPosition, loadLog } from '../../../lib/data/load-log'
+import { SERVER } from '../../../lib/data/server-sql'
 import { instant } from '../../../lib/units'
 import { type OwnPostgres, startPostgres } from '../../postgres'
 import { reading } from '../../unit/log/lines'
@@ -27,6 +28,21 @@ beforeAll(async () => {
 afterAll(async () => {
   await closeAll()
   await postgres.stop()
+})
+
+it('a connection that breaks in the middle of a transaction fails it as the database being away, and ends no process', async () => {
+  const { prisma } = await database()
+  const broken = SERVER.allOrNone(async (sql) => {
+    const [own] = await sql<{ pid: number }>('SELECT pg_backend_pid() AS pid')
+    await prisma.$queryRaw`SELECT pg_terminate_backend(${own?.pid}::int)`
+    // Nothing is asked on it when it breaks: only whoever listens to the connection hears of it.
+    await vi.waitFor(async () => {
+      const left = await prisma.$queryRaw<unknown[]>`SELECT FROM pg_stat_activity WHERE pid = ${own?.pid}::int`
+      expect(left).toHaveLength(0)
+    }, 5000)
+    return sql('SELECT 1')
+  })
+  expect(isAway(await broken.catch((fault) => fault))).toBe(true)
 })
 
 it('a database that crashes under writes keeps what it acknowledged, once each, and all who listen have it within 5 s', async () => {
