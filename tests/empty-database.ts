@@ -3,7 +3,15 @@ import { cpSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 
-const MAKE = "import('./lib/data/client.ts').then(async (m) => (await m.openDatabase(process.argv[1])).close())"
+/** First what initdb makes (`initial`), then from it an empty database with our tables (`pg`). */
+const MAKE = `
+  const [folder] = process.argv.slice(1)
+  import('@electric-sql/pglite')
+    .then(async ({ PGlite }) => (await PGlite.create(folder + '/initial')).close())
+    .then(() => require('node:fs').cpSync(folder + '/initial', folder + '/pg', { recursive: true }))
+    .then(() => import('./lib/data/client.ts'))
+    .then(async ({ openDatabase }) => (await openDatabase(folder)).close())
+`
 
 /** Before the first suite: an empty database is made once for all, because that takes seconds and copying it does not. */
 export default function setup() {

@@ -9,6 +9,9 @@ const PURE = ['unit', 'laws', 'reference'].map((folder) => `tests/${folder}/**/*
 const WEB = ['tests/web/**/*.test.ts']
 /** What only a PostgreSQL can show; tests/data/folder is what only a folder can. */
 const ON_SERVER = 'tests/data/server/*.test.ts'
+/** initdb takes 5 s of a core each time and makes the same each time. */
+const PREPARED = { resolve: { alias: { '@electric-sql/pglite': path.join(root, 'tests/prepared-pglite.ts') } } }
+
 /** With a PostgreSQL to run on, the suite of the data runs on it once more. */
 const SERVER = process.env.EMBERSLATE_TEST_SERVER
   ? [
@@ -52,6 +55,7 @@ export default defineConfig({
           exclude: [...PURE, ...WEB, ON_SERVER],
           globalSetup: 'tests/empty-database.ts',
         },
+        ...PREPARED,
       },
       ...SERVER,
     ],
