@@ -39,6 +39,9 @@ export async function prove(): Promise<Record<string, number>> {
     if (wrong > 0 || figures.acknowledged < PER_SECOND * SECONDS || !(late <= WITHIN_MS))
       throw new Error(JSON.stringify(figures, null, 2))
     return figures
+  } catch (fault) {
+    // A process that ended says why.
+    throw new Error(apps.map((app) => app.said().split('\n').slice(-20).join('\n')).join('\n\n'), { cause: fault })
   } finally {
     await Promise.all(apps.map((app) => app.stop()))
     await postgres.stop()
@@ -68,6 +71,10 @@ async function underWrites(postgres: OwnPostgres, apps: readonly RunningApp[]) {
     ),
   )
   const writers = new Writers(addresses, shoots)
+  const stop = () => {
+    writers.stop()
+    for (const { listener } of listeners) listener.stop()
+  }
   const outages: Outage[] = []
   const ending = (async () => {
     const began = Date.now()
@@ -80,10 +87,14 @@ async function underWrites(postgres: OwnPostgres, apps: readonly RunningApp[]) {
       outages.push({ from, to: Date.now() })
     }
   })()
-  await Promise.all([writers.run(PER_SECOND, SECONDS), ending])
-  await writers.settled(30_000)
-  await setTimeout(WITHIN_MS)
-  for (const { listener } of listeners) listener.stop()
+  try {
+    await Promise.all([writers.run(PER_SECOND, SECONDS), ending])
+    await writers.settled(30_000)
+    await setTimeout(WITHIN_MS)
+  } finally {
+    // Or whoever still writes keeps a proof that failed from ending.
+    stop()
+  }
   const losses = await lossesOf(addresses[1] as string, writers)
   const all = listeners.map(({ listener, shoot }) => waitsOf(listener, shoot, writers, outages))
   const firsts = outages.map((_, i) => Math.max(...all.map((one) => one.firsts[i] as number)))
