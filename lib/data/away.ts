@@ -41,7 +41,7 @@ export const AGAIN_AFTER_S = 2
 const REBUILT = new Set(['XX001', 'XX002', '58P01'])
 /** What the driver says without a code. */
 const SAID =
-  /database ended itself|PGlite is clos(?:ed|ing)|connection terminated|timeout exceeded when trying to connect|server closed the connection|not queryable|client has encountered a connection error/i
+  /database ended itself|PGlite is clos(?:ed|ing)|connection terminated|timeout exceeded when trying to connect|query read timeout|server closed the connection|not queryable|client has encountered a connection error/i
 
 const saysAway = (code: string) => AWAY.has(code) || (REBUILT.has(code) && databaseUrl() === null)
 

@@ -9,6 +9,8 @@ import { placeOf, tooOld, whyNotOpened } from './server-words'
 
 /** Beside these one more connection of each process listens. */
 const CONNECTIONS = 10
+/** A server that is gone without a word would else keep a statement waiting until TCP gives up, a quarter of an hour. */
+const ANSWER_MS = 60_000
 const CONNECT_MS = 5000
 /** A server that is started together with us may take so long until it answers. */
 const PATIENCE_MS = 20_000
@@ -35,6 +37,7 @@ export async function openServer(url: string, patienceMs = PATIENCE_MS): Promise
     max: CONNECTIONS,
     connectionTimeoutMillis: CONNECT_MS,
     keepAlive: true,
+    query_timeout: ANSWER_MS,
     application_name: 'emberslate',
   })
   // A connection that breaks while nobody uses it is replaced when somebody does.

@@ -6,7 +6,7 @@ import { folderPlace, serverPlace } from './kill-places'
 import { killServer } from './kill-server'
 
 /** The proof kills ends a server five hundred times. */
-const KILLS = 6
+const KILLS = 4
 
 describe('a server killed while five of a crew live their day', () => {
   it(`loses and doubles nothing acknowledged in ${KILLS} ends at random moments, and its archives are the same to the byte`, async () => {
@@ -15,7 +15,7 @@ describe('a server killed while five of a crew live their day', () => {
     const place = onServer()
       ? serverPlace(await copyOfMigrated(), copyOfMigrated)
       : folderPlace(folder, putEmptyDatabase)
-    const killed = await killServer(place, KILLS, 11, 3)
+    const killed = await killServer(place, KILLS, 11, 2)
     rmSync(folder, { recursive: true, force: true })
     expect(killed).toMatchObject({ kills: KILLS, lost: 0, doubled: 0, archivesApart: 0 })
     expect(killed.rebuilds).toBe(onServer() ? 0 : 3)

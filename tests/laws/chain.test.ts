@@ -7,7 +7,7 @@ import { anyPlan } from './cooks'
 import { comparisonFaults, forecastFaults } from './plan-faults'
 
 const PLANS = 300
-const MEMBERS = 6
+const MEMBERS = 4
 
 // By the fast kernel, for time; tests/unit/model/kernels-agree.test.ts holds it to the plain one.
 test(`any plan: over ${PLANS} random ones no number is missing, no moment or quantile out of order, no meat hotter than its surroundings`, () => {

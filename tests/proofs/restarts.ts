@@ -3,12 +3,12 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { setTimeout } from 'node:timers/promises'
-import { entryId } from '../../../lib/log/entry-id'
-import { whenText } from '../../../lib/log/fields'
-import { instant } from '../../../lib/units'
-import { Listener, lossesOf, type Outage, waitsOf, Writers } from '../../data/under-restarts'
-import { type Ending, type OwnPostgres, startPostgres } from '../../postgres'
-import { type RunningApp, startApp } from '../../web/server'
+import { entryId } from '../../lib/log/entry-id'
+import { whenText } from '../../lib/log/fields'
+import { instant } from '../../lib/units'
+import { Listener, lossesOf, type Outage, waitsOf, Writers } from '../data/under-restarts'
+import { type Ending, type OwnPostgres, startPostgres } from '../postgres'
+import { type RunningApp, startApp } from '../web/server'
 
 const PER_SECOND = 50
 const SECONDS = 75

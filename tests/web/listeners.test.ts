@@ -4,7 +4,7 @@ import { type RunningApp, startApp } from './server'
 
 const LISTENERS = 200
 /** The proof open/listeners hears ten minutes, and watches the memory. */
-const SECONDS = 30
+const SECONDS = 12
 let app: RunningApp
 beforeAll(async () => {
   app = await startApp()
