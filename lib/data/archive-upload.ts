@@ -2,6 +2,7 @@ import 'server-only'
 import { blobsIn, putBlob, readBlob, removeBlobs, removeOlderBlobs } from './blobs'
 import { BorderError } from './border-error'
 import { notTaken } from './not-taken'
+import { queued } from './turns'
 
 /** A shoot's photographs have at most 1 GB, its texts far less. */
 const MOST_BYTES = 1_200_000_000
@@ -39,9 +40,15 @@ async function piecesOf(folder: string): Promise<readonly Piece[]> {
  */
 export async function addPiece(upload: string, from: number, bytes: Uint8Array): Promise<number> {
   const folder = folderOf(upload)
-  const to = from + bytes.byteLength
-  if (to > MOST_BYTES) throw new BorderError('too-large', { sentence: 'The archive of a shoot has at most 1.2 GB.' })
+  if (from + bytes.byteLength > MOST_BYTES)
+    throw new BorderError('too-large', { sentence: 'The archive of a shoot has at most 1.2 GB.' })
   if (from === 0) await removeOlderBlobs(INCOMING, Date.now() - DAY_MS)
+  // One that begins again must not take the folder from under another.
+  return queued(folder, () => putPiece(folder, from, bytes))
+}
+
+async function putPiece(folder: string, from: number, bytes: Uint8Array): Promise<number> {
+  const to = from + bytes.byteLength
   const pieces = await piecesOf(folder)
   const here = pieces.filter((one) => one.to <= from).at(-1)?.to ?? 0
   if (here !== from) throw refused('/from', `${here} bytes of this archive are here; go on from there.`)

@@ -111,6 +111,11 @@ describe('an archive', () => {
     expect(await loadShoot('another')).toBeUndefined()
   })
 
+  it('begun many times at once is begun by one after the other, and none is called a full disk', async () => {
+    const begun = Array.from({ length: 12 }, (_, i) => addPiece(UPLOAD, 0, new Uint8Array(1000 + i)))
+    expect(await Promise.all(begun)).toEqual(Array.from({ length: 12 }, (_, i) => 1000 + i))
+  })
+
   it('comes in pieces that go on where the last one ended; one sent again takes the place of what stood there', async () => {
     const piece = (from: number, size: number) => addPiece(UPLOAD, from, new Uint8Array(size))
     expect([await piece(0, 10), await piece(10, 10), await piece(20, 10), await piece(10, 5)]).toEqual([10, 20, 30, 15])
