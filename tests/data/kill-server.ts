@@ -45,7 +45,10 @@ function writerFile(): string {
   return outfile
 }
 let writer: string | undefined
-process.once('exit', () => writer && rmSync(path.dirname(writer), { recursive: true, force: true }))
+export function removeWriter() {
+  if (writer) rmSync(path.dirname(writer), { recursive: true, force: true })
+  writer = undefined
+}
 
 const start = ({ env }: Place, args: readonly string[]) => {
   writer ??= writerFile()

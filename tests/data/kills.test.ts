@@ -1,12 +1,13 @@
 import { rmSync } from 'node:fs'
-import { describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it } from 'vitest'
 import { emptyDataFolder, putEmptyDatabase } from '../empty-database'
 import { copyOfMigrated, onServer } from '../migrated-database'
 import { folderPlace, serverPlace } from './kill-places'
-import { killServer } from './kill-server'
+import { killServer, removeWriter } from './kill-server'
 
 /** The proof kills ends a server five hundred times. */
 const KILLS = 4
+afterAll(removeWriter)
 
 describe('a server killed while five of a crew live their day', () => {
   it(`loses and doubles nothing acknowledged in ${KILLS} ends at random moments, and its archives are the same to the byte`, async () => {

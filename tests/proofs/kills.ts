@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs'
 import { folderPlace, ownFolder, serverPlace } from '../data/kill-places'
-import { type Killed, killServer } from '../data/kill-server'
+import { type Killed, killServer, removeWriter } from '../data/kill-server'
 import { startPostgres } from '../postgres'
 
 /** So many ends by force in each mode, in lanes beside each other, each with a place of its own. */
@@ -42,6 +42,7 @@ export async function prove({ seed }: { readonly seed: number }): Promise<Record
     if (wrong) throw new Error(`Lost, doubled, apart, or hardly written.\n${JSON.stringify(figures, null, 2)}`)
     return figures
   } finally {
+    removeWriter()
     await postgres.stop()
     for (const folder of folders) rmSync(folder, { recursive: true, force: true })
   }
