@@ -91,8 +91,10 @@ export async function uploaded(upload: string): Promise<Uploaded> {
 const takenName = (copy: boolean) => (copy ? 'taken-as-copy' : 'taken')
 export async function forgetPieces(upload: string, id: string, copy: boolean): Promise<void> {
   const folder = folderOf(upload)
-  await putBlob(folder, takenName(copy), Buffer.from(id))
-  await removeBlobs(folder, (await piecesOf(folder)).map(nameOf))
+  await queued(folder, async () => {
+    await putBlob(folder, takenName(copy), Buffer.from(id))
+    await removeBlobs(folder, (await piecesOf(folder)).map(nameOf))
+  })
 }
 export const takenUnder = async (upload: string, copy: boolean): Promise<string | null> =>
   (await readBlob(folderOf(upload), takenName(copy)))?.toString() ?? null

@@ -51,7 +51,8 @@ export function blobsOnDisk(data: string): Blobs {
     names,
     remove: async (folder, some) => {
       const files = some?.map((name) => pathOf(folder, name)) ?? [pathOf(folder)]
-      for (const file of files) await rm(file, { recursive: true, force: true })
+      // Somebody may add to a folder while it goes.
+      for (const file of files) await rm(file, { recursive: true, force: true, maxRetries: 3 })
     },
     removeOlder: async (folder, before) => {
       for (const name of await names(folder)) {

@@ -21,13 +21,16 @@ export function faultsOf(asked: Asked, answer: Answer, world: World): string[] {
   if (answer.outcome === 'late') return [`no answer in ${Math.round(answer.tookMs)} ms`]
   if (answer.outcome === 'closed') return asked.mayClose ? [] : ['the line was closed without an answer']
   return [
-    ...(answer.status >= 500 ? [`status ${answer.status}`] : []),
+    ...(answer.status >= 500 && !isNotReady(asked, answer) ? [`status ${answer.status}`] : []),
     ...ALWAYS.filter((name) => !answer.headers.has(name)).map((name) => `no ${name} (status ${answer.status})`),
     ...(leadsAway(answer, world) ? [`leads to ${answer.headers.get('location')}`] : []),
     ...problemFaults(asked, answer),
     ...leaks(asked, answer, world),
   ]
 }
+
+/** That the server cannot work now is what this route is there to say, by this status. */
+const isNotReady = (asked: Asked, { status }: Answer) => status === 503 && asked.route.endsWith('/readyz')
 
 /** Nobody who asks here is sent to another site. */
 function leadsAway({ status, headers }: Answer, { address }: World): boolean {
