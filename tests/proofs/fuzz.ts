@@ -1,10 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import { type Memory, memoryOf } from '../../web/fuzz/memory'
-import { emptyTally, range, run, told } from '../../web/fuzz/run'
-import { stalled } from '../../web/fuzz/stalled'
-import { makeWorld, strangers } from '../../web/fuzz/world'
+import { type Memory, memoryOf } from '../web/fuzz/memory'
+import { emptyTally, range, run, told } from '../web/fuzz/run'
+import { stalled } from '../web/fuzz/stalled'
+import { makeWorld, strangers } from '../web/fuzz/world'
 
 const REQUESTS = 20_000
 const ROUNDS = 20
