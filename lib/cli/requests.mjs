@@ -28,13 +28,14 @@ export function tellRefused() {
 }
 setInterval(tellRefused, COUNT_MS).unref()
 
-/** Streams and clients that never close are long, not slow. */
-const isStream = (response) => String(response.getHeader('content-type')).startsWith('text/event-stream')
+/** Streams are long, not slow; and the first who asks whether we are ready waits for the database to open. */
+const mayTakeLong = (response, route) =>
+  route === '/readyz' || String(response.getHeader('content-type')).startsWith('text/event-stream')
 
 function tell({ method, socket }, response, { note, began, bytesBefore }) {
   if (note.refused) refused.set(note.refused, (refused.get(note.refused) ?? 0) + 1)
   const ms = Math.round(performance.now() - began)
-  const slow = ms > SLOW_MS && !isStream(response)
+  const slow = ms > SLOW_MS && !mayTakeLong(response, note.route)
   if (!slow && !everyOne()) return
   const bytes = Math.max(0, (socket?.bytesWritten ?? 0) - bytesBefore)
   const facts = { method, route: note.route ?? 'unknown', status: response.statusCode, ms, bytes }
