@@ -3,6 +3,7 @@ import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { databaseUrl, dataFolder } from '../data/env'
 import { backUp } from './backup/back-up'
+import { refuse, say } from './plain-words'
 
 const HELP = `Everything that Emberslate keeps, in one file, also while it runs.
 
@@ -37,14 +38,6 @@ const isThere = (file: string) =>
     () => true,
     () => false,
   )
-function say(words: string): number {
-  process.stdout.write(`${words}\n`)
-  return 0
-}
-function refuse(words: string): number {
-  process.stderr.write(`${words}\n`)
-  return 1
-}
 
 if (process.argv[1] === fileURLToPath(import.meta.url))
   process.exitCode = await backupCommand(process.argv.slice(2)).catch((fault: Error) =>

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url'
 import { databaseUrl, dataFolder } from '../data/env'
 import { restoreInto } from './backup/restore-into'
+import { refuse, say } from './plain-words'
 
 const HELP = `Puts a backup back, all of it or nothing.
 
@@ -21,14 +22,6 @@ export async function restoreCommand(args: readonly string[]): Promise<number> {
   return say(
     [`${dataFolder()} is as it was at ${made}: ${shoots} shoot(s), ${lines} log line(s).`, ...notes].join('\n'),
   )
-}
-function say(words: string): number {
-  process.stdout.write(`${words}\n`)
-  return 0
-}
-function refuse(words: string): number {
-  process.stderr.write(`${words}\n`)
-  return 1
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url))
