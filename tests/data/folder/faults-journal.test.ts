@@ -44,10 +44,11 @@ beforeEach(() => {
 })
 afterEach(closeAll)
 
-/** One bit of a word in the file is another one: what stands there still reads as JSON. */
+/** One bit of a word in the file's second line is another one: what stands there still reads as JSON. */
 function flipBitOf(file: string, word: string) {
   const bytes = readFileSync(file)
-  const place = bytes.indexOf(word)
+  // From the second line on: ids and check sums of the first may hold the same digits by chance.
+  const place = bytes.indexOf(word, bytes.indexOf(10))
   expect(place).toBeGreaterThan(0)
   bytes[place] = (bytes[place] as number) ^ 1
   writeFileSync(file, bytes)
@@ -56,7 +57,7 @@ function flipBitOf(file: string, word: string) {
 describe('a bit that is flipped in the middle of a journal', () => {
   const flip = () => {
     flipBitOf(journal(), 'Two')
-    flipBitOf(log(), '22')
+    flipBitOf(log(), '22 °C')
   }
 
   it('is told with file and line; what the database has of the line is used, and written anew', async () => {
