@@ -25,7 +25,7 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
   const swipe = usePaging(page, setPage, sheet === null)
   const close = () => setSheet(null)
   return (
-    <main id="main" className={`set ${dusk ? 'dusk' : ''}`}>
+    <main id="main" className="set">
       <header className="bar">
         <span>{me === null ? 'nobody yet' : nameOf(me)}</span>
         <span className="time">{clock(now)}</span>

@@ -17,7 +17,7 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
   const { session, facts, now, clock, snapshot } = useSet()
   const { dusk, turn } = useGround()
   return (
-    <div className={`desk ${dusk ? 'dusk' : ''}`}>
+    <div className="desk">
       <div className="desk-bar">
         <b className="time">{clock(now)}</b>
         <span>{snapshot.rehearsal ? 'rehearsal' : LINKS[snapshot.link]}</span>

@@ -11,13 +11,13 @@ import { useGround } from './use-ground'
 /** One line to be read at three metres, and nothing else. Shown to whoever the phone belongs to, else to the presenter. */
 export function Presenter() {
   const { session, snapshot, facts, me, now, clock, nameOf, units } = useSet()
-  const { dusk } = useGround()
+  useGround()
   const person = me ?? facts.people.find(({ roles }) => roles.includes('presenter'))?.id ?? facts.people[0]?.id ?? ''
   const duty = nextDuty(dutiesOf(session, facts, person), now)
   const alert = openAlert(snapshot, me)
   const window = duty?.moment?.window
   return (
-    <main id="main" className={`presenter ${dusk ? 'dusk' : ''}`}>
+    <main id="main" className="presenter">
       <h1 className="sr-only">Presenter’s line</h1>
       <div className="pr-bar">
         <span>{nameOf(person)}</span>

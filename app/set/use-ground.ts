@@ -1,5 +1,5 @@
 'use client'
-import { useEffect } from 'react'
+import { useLayoutEffect } from 'react'
 import { useSet } from './set-context'
 import { useKept } from './use-set'
 
@@ -10,10 +10,12 @@ export function useGround(): { readonly dusk: boolean; readonly turn: () => void
   const sunDown = facts.dark.some(({ from, to }) => from <= now && now < to)
   const dusk = chosen === 'sun' ? sunDown : chosen === 'dusk'
   const turn = () => choose(dusk === sunDown ? (dusk ? 'day' : 'dusk') : 'sun')
-  useEffect(() => {
-    // The page behind the board too: overscroll and notches show it.
-    document.documentElement.classList.toggle('dusk', dusk)
-    return () => document.documentElement.classList.remove('dusk')
+  // The whole page: overscroll and notches show it, and the board overrules what the phone prefers.
+  useLayoutEffect(() => {
+    const { classList } = document.documentElement
+    classList.toggle('dusk', dusk)
+    classList.toggle('day', !dusk)
+    return () => classList.remove('dusk', 'day')
   }, [dusk])
   return { dusk, turn }
 }

@@ -25,7 +25,7 @@ function Tones({ tones }: { tones: readonly Tone[] }) {
         <li key={tone.words} className="min-w-16 flex-1">
           <div className="flex h-5 border border-ink">
             {tone.shades.map((shade) => (
-              <span key={shade} className="flex-1" style={{ background: paint(shade) }} />
+              <span key={shade} className="tone flex-1" style={{ background: paint(shade) }} />
             ))}
           </div>
           <p className="small pt-1 leading-tight">

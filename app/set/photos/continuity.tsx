@@ -15,11 +15,11 @@ export const LiveContinuity = (props: LiveSetProps) => (
 /** How it looked: notes and photographs by shot. */
 function ContinuityNotes({ shootId }: { shootId: string }) {
   const { session, facts } = useSet()
-  const { dusk } = useGround()
+  useGround()
   const { shots, other } = continuityOf(session, facts)
   const [ahead, done] = [shots.filter(({ isOver }) => !isOver), shots.filter(({ isOver }) => isOver)]
   return (
-    <div className={`continuity ${dusk ? 'dusk' : ''}`}>
+    <div className="continuity">
       <LinkLine lacks={null} />
       <h1>Continuity</h1>
       <p className="small">
