@@ -6,7 +6,7 @@ import { visitorOf } from '@/lib/data/visitor'
 export async function ArchiveLink({ id }: { id: string }) {
   if (!mayEdit(await visitorOf(await headers()), id)) return null
   return (
-    <a className="textlink small no-print" href={`/api/shoots/${id}/archive`} download>
+    <a className="textlink" href={`/api/shoots/${id}/archive`} download>
       Archive
     </a>
   )

@@ -8,7 +8,7 @@ import { visitorOf } from '@/lib/data/visitor'
 export async function CrewLink({ id }: { id: string }) {
   if (!crewMode() || !mayEdit(await visitorOf(await headers()), id)) return null
   return (
-    <Link className="textlink small no-print" href={`/shoots/${id}/crew`}>
+    <Link className="textlink" href={`/shoots/${id}/crew`}>
       Crew links
     </Link>
   )

@@ -16,7 +16,7 @@ const PAGES = [
 ] as const
 export type ShootPage = (typeof PAGES)[number][0]
 
-/** Title line of every page of a shoot: name, facts, the pages, undo of the last change. */
+/** Head of every page of a shoot: name and pages on the line, under it the facts and what is rarely wanted. */
 export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitSystem; page: ShootPage }) {
   const { id, shoot, canUndo } = open
   return (
@@ -26,7 +26,6 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
           Shoots
         </Link>
         <span className="name">{shoot.title}</span>
-        <span className="small">{factsOf(shoot, units)}</span>
         <nav aria-label="Shoot">
           {PAGES.map(([one, name]) => (
             <Link key={one} href={`/shoots/${id}/${one}`} aria-current={one === page ? 'page' : undefined}>
@@ -35,17 +34,20 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
           ))}
         </nav>
       </header>
-      <div className="no-print mb-2 flex flex-wrap justify-end gap-x-6">
-        <Link className="textlink small no-print" href={`/shoots/${id}/set/rehearsal`} prefetch={false}>
-          Rehearse the day
-        </Link>
-        <CrewLink id={id} />
-        <UnitsButton units={units} />
-        <a className="textlink small no-print" href={`/api/shoots/${id}/export`} download>
-          Export
-        </a>
-        <ArchiveLink id={id} />
-        <UndoButton id={id} canUndo={canUndo} />
+      <div className="under-head">
+        <p className="small">{factsOf(shoot, units)}</p>
+        <div className="tools no-print">
+          <UndoButton id={id} canUndo={canUndo} />
+          <Link className="textlink" href={`/shoots/${id}/set/rehearsal`} prefetch={false}>
+            Rehearse the day
+          </Link>
+          <CrewLink id={id} />
+          <UnitsButton units={units} />
+          <a className="textlink" href={`/api/shoots/${id}/export`} download>
+            Export
+          </a>
+          <ArchiveLink id={id} />
+        </div>
       </div>
     </>
   )

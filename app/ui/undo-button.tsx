@@ -22,7 +22,7 @@ export function UndoButton({ id, canUndo }: { id: string; canUndo: boolean }) {
     })
   return (
     <span className="no-print">
-      <button type="button" className="textlink small" onClick={undo} disabled={waiting}>
+      <button type="button" className="textlink" onClick={undo} disabled={waiting}>
         Undo the last change
       </button>
       <span role="status" className="small">

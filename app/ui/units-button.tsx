@@ -19,7 +19,7 @@ export function UnitsButton({ units }: { units: UnitSystem }) {
     router.refresh()
   }
   return (
-    <button type="button" className="textlink small no-print" onClick={change}>
+    <button type="button" className="textlink" onClick={change}>
       {units === 'metric' ? 'Show °F and pounds' : 'Show °C and kilograms'}
     </button>
   )

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { headers } from 'next/headers'
+import { Suspense } from 'react'
 import { calendarPath } from '@/lib/data/calendar-keys'
 import { crewMode } from '@/lib/data/env'
 import { linksOf } from '@/lib/data/links'
@@ -7,11 +8,15 @@ import { isSecure, visitorOf } from '@/lib/data/visitor'
 import type { CallSheetModel } from '@/lib/export/call-sheet'
 import type { Slip } from '@/lib/export/slips'
 import type { Shoot } from '@/lib/plan/shoot'
+import type { UnitSystem } from '@/lib/units'
 import { announced } from '../../../announced'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
+import { Sideways } from '../../../ui/sideways'
+import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
-import { layoutReady, openShoot } from '../../../workbench'
+import { lastsHere, layingOut } from '../../../words/working'
+import { layoutReady, openShoot, savedShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { prepModel, riskModel } from '../../prep-model'
 import { NoLayout } from '../no-layout'
@@ -24,13 +29,25 @@ export const dynamic = 'force-dynamic'
 
 export default async function CallsPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
-  const open = await openShoot(shootId)
+  const saved = await savedShoot(shootId)
   const units = await chosenUnits()
+  const { shots = [], people = [] } = saved.shoot
+  return (
+    <main id="main" className="page">
+      <ShootHead open={saved} units={units} page="calls" />
+      <Suspense fallback={<Working what={layingOut(shots.length, people.length)} lasts={lastsHere} />}>
+        <LaidOut shootId={shootId} units={units} />
+      </Suspense>
+    </main>
+  )
+}
+
+async function LaidOut({ shootId, units }: { shootId: string; units: UnitSystem }) {
+  const open = await openShoot(shootId)
   const laid = await layoutReady(open.shoot)
   const told = laid.ok ? await announced(shootId, laid.layout, open.shoot.zone) : null
   return (
-    <main id="main" className="page">
-      <ShootHead open={open} units={units} page="calls" />
+    <>
       {told && (
         <>
           <RePlanned last={told.last} zone={open.shoot.zone} />
@@ -42,7 +59,7 @@ export default async function CallsPage({ params }: { params: Promise<{ shootId:
       )}
       {!laid.ok && <NoLayout problems={laid.problems} />}
       <ProducerDesk shootId={shootId} version={open.version} document={open.document} />
-    </main>
+    </>
   )
 }
 
@@ -64,7 +81,7 @@ interface CalendarLinksProps {
 function CalendarLinks({ id, people, own }: CalendarLinksProps) {
   const feed = `/api/shoots/${id}/calls.ics`
   return (
-    <section aria-label="Calendar" className="mt-8 max-w-3xl">
+    <section aria-label="Calendar" className="mt-10 max-w-3xl">
       <h2>Calendar</h2>
       <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
         <a className="textlink" href={feed}>
@@ -118,29 +135,34 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         <CallsTable sheet={sheet} />
         <p className="small mt-2">{sheet.foot.join(' ')}</p>
       </section>
-      <div className="mt-8 grid grid-cols-1 gap-8 sm:grid-cols-3">
+      <div className="cols-3 mt-10">
         <section aria-label="Your own call">
           <h2>Your own call</h2>
-          {sheet.own.map((own) => (
-            <p key={own.name} className="flex justify-between gap-4 border-b border-rule py-1.5">
-              <span>
-                {own.name} <span className="small">{own.does}</span>
-              </span>
-              <span>
+          <ul className="rows timed">
+            {sheet.own.map((own) => (
+              <li key={own.name}>
                 <span className="time">{own.call}</span>
-                {own.first && <span className="small"> first setup {own.first}</span>}
-              </span>
-            </p>
-          ))}
+                <span>
+                  <b>{own.name}</b> <span className="small">{own.does}</span>
+                  {own.first && <span className="small block">first setup {own.first}</span>}
+                </span>
+              </li>
+            ))}
+          </ul>
         </section>
         <section aria-label="Free shots, in the gaps">
           <h2>Free shots, in the gaps</h2>
           {sheet.gaps.length === 0 && <p className="mt-2">None.</p>}
-          {sheet.gaps.map((gap) => (
-            <p key={`${gap.time} ${gap.shot}`} className="mt-1">
-              <span className="time">{gap.time}</span> {gap.shot} <span className="small">{gap.who}</span>
-            </p>
-          ))}
+          <ul className="rows timed">
+            {sheet.gaps.map((gap) => (
+              <li key={`${gap.time} ${gap.shot}`}>
+                <span className="time">{gap.time}</span>
+                <span>
+                  {gap.shot} <span className="small">{gap.who}</span>
+                </span>
+              </li>
+            ))}
+          </ul>
           {sheet.dropped.map((sentence) => (
             <p key={sentence} className="conflict">
               {sentence}
@@ -149,26 +171,32 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         </section>
         <section aria-label="Meals, watch and kit">
           <h2>Meals, watch, kit</h2>
-          <p className="mt-2">Meals: {sheet.meals || 'none'}.</p>
-          <p className="mt-2">{sheet.watch.join('. ')}</p>
-          <p className="mt-2">{sheet.kit}</p>
-          <p className="mt-2">{sheet.fire}</p>
-          <ProducerWords producer={sheet.producer} />
+          <ul className="rows">
+            <li>Meals: {sheet.meals || 'none'}.</li>
+            {sheet.watch.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+            <li>{sheet.kit}</li>
+            <li>{sheet.fire}</li>
+            <ProducerWords producer={sheet.producer} />
+          </ul>
         </section>
       </div>
-      <section aria-label="Slips" className="mt-8">
+      <section aria-label="Slips" className="mt-10">
         <h2>One slip each</h2>
-        <div className="mt-4 grid grid-cols-1 gap-8 sm:grid-cols-2 lg:grid-cols-4">
+        <div className="slips mt-4">
           {sheet.slips.map((slip) => (
             <SlipOnPage key={slip.person} slip={slip} />
           ))}
         </div>
       </section>
-      <section aria-label="Care" className="mt-8 max-w-3xl">
+      <section aria-label="Care" className="mt-10">
         <h2>Care</h2>
-        {sheet.care.map((sentence) => (
-          <Caution key={sentence}>{sentence}</Caution>
-        ))}
+        <div className="cautions mt-2">
+          {sheet.care.map((sentence) => (
+            <Caution key={sentence}>{sentence}</Caution>
+          ))}
+        </div>
       </section>
     </>
   )
@@ -184,11 +212,9 @@ function ProducerWords({ producer }: { producer: CallSheetModel['producer'] }) {
   ] as const
   return (
     <>
-      {said.map(([label, words]) => words !== null && <p key={label} className="mt-2">{`${label}: ${words}`}</p>)}
+      {said.map(([label, words]) => words !== null && <li key={label}>{`${label}: ${words}`}</li>)}
       {producer.contacts.map((words) => (
-        <p key={words} className="mt-2">
-          {words}
-        </p>
+        <li key={words}>{words}</li>
       ))}
     </>
   )
@@ -196,8 +222,8 @@ function ProducerWords({ producer }: { producer: CallSheetModel['producer'] }) {
 
 function CallsTable({ sheet }: { sheet: CallSheetModel }) {
   return (
-    <div className="scroll-x">
-      <table className="stacks mt-2">
+    <Sideways of="Calls that happen once">
+      <table className="stacks trade mt-2">
         <thead>
           <tr>
             <th scope="col" className="text-right">
@@ -227,22 +253,19 @@ function CallsTable({ sheet }: { sheet: CallSheetModel }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Sideways>
   )
 }
 
 function SlipOnPage({ slip }: { slip: Slip }) {
   return (
     <article aria-label={`Slip of ${slip.person}`}>
-      <h3 className="border-b-2 border-ink pb-1">
+      <h3>
         {slip.person} <span className="small font-normal">{slip.does}</span>
       </h3>
-      <ol className="m-0 list-none p-0">
+      <ol className="rows timed">
         {slip.rows.map((row) => (
-          <li
-            key={row.time + row.title}
-            className={`grid grid-cols-[52px_1fr] gap-3 border-b border-rule py-2 pl-2 ${row.once ? 'shadow-[inset_3px_0_var(--ember)]' : ''}`}
-          >
+          <li key={row.time + row.title} className={row.once ? 'once' : undefined}>
             <span className="time">{row.time}</span>
             <span>
               {row.title}
