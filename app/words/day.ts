@@ -1,0 +1,3 @@
+/** Texts of the Day page. */
+
+export const theDayOf = (title: string) => `The day: ${title}`
