@@ -1,6 +1,7 @@
 'use client'
 import { allDuties, type Duty, isLapsed, isOver } from '@/lib/session/board-view'
 import { answersTo } from '@/lib/session/calls'
+import { Sideways } from '../ui/sideways'
 import { DeskAlerts, DeskFood, DeskProbes } from './desk-state'
 import { LinkLine } from './link-line'
 import { LiveLine } from './live-line'
@@ -34,7 +35,7 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
         </figure>
       ))}
       <div className="desk-cols">
-        <div>
+        <div className="desk-calls">
           {day && <RePlan day={day} />}
           <section aria-label="Calls">
             <h2>Calls</h2>
@@ -62,8 +63,8 @@ function Calls({ duties }: { duties: readonly Duty[] }) {
       return said ? `${nameOf(id)} (${said.replace('-', ' ')})` : nameOf(id)
     })
   return (
-    <div className="scroll-x">
-      <table>
+    <Sideways of="Calls">
+      <table className="stacks trade">
         <thead>
           <tr>
             <th scope="col">from</th>
@@ -89,6 +90,6 @@ function Calls({ duties }: { duties: readonly Duty[] }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Sideways>
   )
 }

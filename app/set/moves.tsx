@@ -2,6 +2,7 @@
 import type { PlannedMove } from '@/lib/session/compare-plans'
 import type { TriedOnSet } from '@/lib/session/what-if-on-set'
 import { type Instant, instant } from '@/lib/units'
+import { Sideways } from '../ui/sideways'
 import { shiftWords } from './move-words'
 import { useSet } from './set-context'
 
@@ -36,7 +37,7 @@ function MovesTable({ moves }: { readonly moves: readonly PlannedMove[] }) {
   const { clock, nameOf } = useSet()
   const at = (time: Instant | null) => (time === null ? '–' : clock(instant(time)))
   return (
-    <div className="scroll-x mt-4">
+    <Sideways of="What would move" className="mt-4">
       <table>
         <thead>
           <tr>
@@ -62,6 +63,6 @@ function MovesTable({ moves }: { readonly moves: readonly PlannedMove[] }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Sideways>
   )
 }

@@ -1,6 +1,7 @@
 import type { SafetyPanel } from '@/lib/export/safety-panel'
 import type { SafetyLine } from '@/lib/export/safety-times'
 import { Folded } from './folded'
+import { Sideways } from './sideways'
 
 /** Each printed rule in one line: what it asks, what this plan gives, what may be said; conditions and sources folded away. */
 export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: string }) {
@@ -9,7 +10,7 @@ export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: stri
       <h2>{title}</h2>
       <p className="mt-2 max-w-[66ch]">{panel.lead}</p>
       {panel.whose && <p className="mt-2 max-w-[66ch]">{panel.whose}</p>}
-      <div className="scroll-x">
+      <Sideways of={title}>
         <table className="mt-4 min-w-[640px]">
           <thead>
             <tr>
@@ -32,7 +33,7 @@ export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: stri
             ))}
           </tbody>
         </table>
-      </div>
+      </Sideways>
       {panel.leftovers && <p className="mt-4 max-w-[66ch]">{panel.leftovers}</p>}
       <Folded summary="Conditions and sources" fault={false}>
         <dl className="max-w-[66ch]">

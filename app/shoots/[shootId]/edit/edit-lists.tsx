@@ -1,5 +1,6 @@
 import type { TakeRow } from '@/lib/export/best-takes'
 import type { PickUp } from '@/lib/export/pick-ups'
+import { Sideways } from '../../../ui/sideways'
 
 export function Takes({ rows }: { rows: readonly TakeRow[] }) {
   return (
@@ -8,7 +9,7 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
       {rows.length === 0 && <p className="mt-2">No take was logged.</p>}
       {rows.length > 0 && (
         <>
-          <div className="scroll-x relative">
+          <Sideways of="Takes" className="relative">
             <table className="stacks mt-2">
               <thead>
                 <tr>
@@ -25,7 +26,7 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
                 ))}
               </tbody>
             </table>
-          </div>
+          </Sideways>
           <p className="small mt-2">A time without frames is the set’s clock: no clip is known there.</p>
         </>
       )}

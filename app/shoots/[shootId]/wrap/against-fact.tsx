@@ -3,6 +3,7 @@ import { type Instant, seconds } from '@/lib/units'
 import { isSet, type MomentRow } from '@/lib/wrap/moments'
 import type { Span } from '@/lib/wrap/told'
 import { offBy } from '@/lib/wrap/words'
+import { Sideways } from '../../../ui/sideways'
 import type { WrapModel } from '../../wrap-model'
 import { axisFor, type FactAxis } from './fact-axis'
 
@@ -146,7 +147,7 @@ function Figures({ rows, zone, board, cooks }: FiguresProps) {
   return (
     <details className="mt-3">
       <summary>The figures behind the picture</summary>
-      <div className="scroll-x">
+      <Sideways of="The figures behind the picture">
         <table className="figures">
           <thead>
             <tr>
@@ -174,7 +175,7 @@ function Figures({ rows, zone, board, cooks }: FiguresProps) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Sideways>
     </details>
   )
 }
