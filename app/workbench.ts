@@ -45,13 +45,12 @@ export interface OpenShoot {
   readonly shoot: Shoot
 }
 
-/** The shoot a page is about; a page that does not exist if there is none. */
-export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
+/** The shoot a page is about, as it was saved: nothing is worked out yet. A page that does not exist if there is none. */
+export const savedShoot = cache(async (id: string): Promise<OpenShoot> => {
   const saved = await loadShoot(id)
   if (!saved) notFound()
   const parsed = parseShoot(saved.document)
   if (!parsed.ok) throw unreadable(id, parsed.problems[0]?.sentence)
-  await forecastsReady(parsed.value)
   return {
     id,
     version: saved.version,
@@ -60,6 +59,13 @@ export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
     document: saved.document as ShootDocument,
     shoot: parsed.value,
   }
+})
+
+/** The same with its forecasts worked out. */
+export const openShoot = cache(async (id: string): Promise<OpenShoot> => {
+  const saved = await savedShoot(id)
+  await forecastsReady(saved.shoot)
+  return saved
 })
 
 /** "Saturday 15 May 2027 · leg of lamb, bone in, 3.2 kg, kettle, charcoal". */

@@ -1,16 +1,19 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
+import { Suspense } from 'react'
 import { buildCard, checkCard, claimTexts, stepOrder } from '@/lib/card/card'
 import type { CheckedClaim } from '@/lib/card/claim'
 import { printable } from '@/lib/card/printable-steps'
 import { SOURCES, type SourceId } from '@/lib/model/sources'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
+import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
-import { openShoot } from '../../../workbench'
+import { checkingCard, lastsHere } from '../../../words/working'
+import { openShoot, savedShoot } from '../../../workbench'
 import { forecastsOf } from '../../../worked-out'
 import { cardFactsOf } from '../../card-facts'
-import { INVENTED, whichDay } from '../../day-log'
+import { INVENTED, type WhichDay, whichDay } from '../../day-log'
 import { publishedOf } from '../../published-at'
 import { CardDesk } from './card-desk'
 import { CardFiles, StillNeeded } from './files'
@@ -26,15 +29,25 @@ interface CardPageProps {
 
 export default async function CardPage({ params, searchParams }: CardPageProps) {
   const { shootId } = await params
-  const open = await openShoot(shootId)
-  const units = await chosenUnits()
-  const forecasts = forecastsOf(open.shoot)
-  const card = buildCard(open.shoot, forecasts)
-  const { facts, invented } = await cardFactsOf(shootId, open.shoot, whichDay((await searchParams).day))
-  const checked = checkCard(card, forecasts, facts)
+  const saved = await savedShoot(shootId)
   return (
     <main id="main" className="page">
-      <ShootHead open={open} units={units} page="card" />
+      <ShootHead open={saved} units={await chosenUnits()} page="card" />
+      <Suspense fallback={<Working what={checkingCard} lasts={lastsHere} />}>
+        <Checked shootId={shootId} which={whichDay((await searchParams).day)} />
+      </Suspense>
+    </main>
+  )
+}
+
+async function Checked({ shootId, which }: { shootId: string; which: WhichDay }) {
+  const open = await openShoot(shootId)
+  const forecasts = forecastsOf(open.shoot)
+  const card = buildCard(open.shoot, forecasts)
+  const { facts, invented } = await cardFactsOf(shootId, open.shoot, which)
+  const checked = checkCard(card, forecasts, facts)
+  return (
+    <>
       <div className="cols-head">
         <div>
           <h1>{headline(checked)}</h1>
@@ -73,7 +86,7 @@ export default async function CardPage({ params, searchParams }: CardPageProps) 
           <Caution key={caution.code}>{caution.sentence}</Caution>
         ))}
       </section>
-    </main>
+    </>
   )
 }
 

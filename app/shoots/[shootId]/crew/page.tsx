@@ -10,7 +10,7 @@ import { seenByLink } from '@/lib/data/sessions'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
 import { formatClock, formatDay } from '@/lib/plan/clock'
 import { instant } from '@/lib/units'
-import { openShoot } from '../../../workbench'
+import { savedShoot } from '../../../workbench'
 import { CrewDesk, type PersonRow } from './crew-desk'
 import { KeysDesk } from './keys-desk'
 
@@ -19,7 +19,7 @@ export const dynamic = 'force-dynamic'
 
 export default async function CrewPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
-  const { shoot } = await openShoot(shootId)
+  const { shoot } = await savedShoot(shootId)
   const from = await headers()
   const visitor = await visitorOf(from)
   const dayOf = (at: number) => formatDay(instant(at), shoot.zone)

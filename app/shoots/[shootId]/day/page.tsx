@@ -4,8 +4,11 @@ import type { UnitSystem } from '@/lib/units'
 import { announced } from '../../../announced'
 import { HeatLine, type HeatLineProps, widestHeatLine } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
+import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
-import { layoutReady, type OpenShoot, openShoot } from '../../../workbench'
+import { theDayOf } from '../../../words/day'
+import { lastsHere, layingOut } from '../../../words/working'
+import { layoutReady, openShoot, savedShoot } from '../../../workbench'
 import { forecastsBehind, forecastsOf } from '../../../worked-out'
 import { heatLineInput } from '../../heat-line-input'
 import { NoLayout } from '../no-layout'
@@ -21,23 +24,22 @@ export const dynamic = 'force-dynamic'
 
 export default async function DayPage({ params }: { params: Promise<{ shootId: string }> }) {
   const { shootId } = await params
-  const open = await openShoot(shootId)
+  const saved = await savedShoot(shootId)
   const units = await chosenUnits()
-  const people = open.shoot.people?.length ?? 0
+  const { shots = [], people = [], title } = saved.shoot
   return (
     <main id="main" className="page">
-      <ShootHead open={open} units={units} page="day" />
-      <h1 className="sr-only">The day: {open.shoot.title}</h1>
-      <Suspense
-        fallback={<p className="lead">{`Laying out ${open.shoot.shots?.length ?? 0} shots, ${people} people.`}</p>}
-      >
-        <Day open={open} units={units} />
+      <ShootHead open={saved} units={units} page="day" />
+      <h1 className="sr-only">{theDayOf(title)}</h1>
+      <Suspense fallback={<Working what={layingOut(shots.length, people.length)} lasts={lastsHere} />}>
+        <Day shootId={shootId} units={units} />
       </Suspense>
     </main>
   )
 }
 
-async function Day({ open, units }: { open: OpenShoot; units: UnitSystem }) {
+async function Day({ shootId, units }: { shootId: string; units: UnitSystem }) {
+  const open = await openShoot(shootId)
   const laid = await layoutReady(open.shoot)
   const told = laid.ok ? await announced(open.id, laid.layout, open.shoot.zone) : null
   const layout = told?.layout ?? null

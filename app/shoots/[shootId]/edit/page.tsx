@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
+import { Suspense } from 'react'
 import { takeRows } from '@/lib/export/best-takes'
 import { cameraClockWords } from '@/lib/export/camera-clocks'
 import { type Chapter, chaptersOf } from '@/lib/export/chapters'
@@ -8,8 +9,11 @@ import { editClock } from '@/lib/export/edit-clock'
 import { pickUpSummary, pickUpsOf } from '@/lib/export/pick-ups'
 import { clockOf } from '@/lib/export/video-description'
 import { ShootHead } from '../../../ui/shoot-head'
+import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
-import { INVENTED } from '../../day-log'
+import { lastsHere, placingClips, playingDay } from '../../../words/working'
+import { savedShoot } from '../../../workbench'
+import { INVENTED, whichDay } from '../../day-log'
 import { type EditDay, openEdit } from '../../edit-day'
 import { clipsTold } from './clips-told'
 import { EditDesk } from './edit-desk'
@@ -22,13 +26,25 @@ type EditPageProps = { params: Promise<{ shootId: string }>; searchParams: Promi
 
 export default async function EditPage({ params, searchParams }: EditPageProps) {
   const { shootId } = await params
-  const edit = await openEdit(shootId, (await searchParams).day)
+  const saved = await savedShoot(shootId)
+  const asked = (await searchParams).day
+  return (
+    <main id="main" className="page">
+      <ShootHead open={saved} units={await chosenUnits()} page="wrap" />
+      <h1>For the edit</h1>
+      <Suspense fallback={<Working what={whichDay(asked).rehearsed ? playingDay : placingClips} lasts={lastsHere} />}>
+        <OfDay shootId={shootId} asked={asked} />
+      </Suspense>
+    </main>
+  )
+}
+
+async function OfDay({ shootId, asked }: { shootId: string; asked: string | string[] | undefined }) {
+  const edit = await openEdit(shootId, asked)
   const { open, shoot, day, invented } = edit
   const isEmpty = day.takes.length === 0 && Object.keys(day.marks).length === 0
   return (
-    <main id="main" className="page">
-      <ShootHead open={open} units={await chosenUnits()} page="wrap" />
-      <h1>For the edit</h1>
+    <>
       <WhichDay id={shootId} invented={invented} isEmpty={isEmpty} />
       {!isEmpty && <Files id={shootId} edit={edit} />}
       <section aria-label="Clips" className="mt-8">
@@ -58,7 +74,7 @@ export default async function EditPage({ params, searchParams }: EditPageProps) 
           </section>
         </>
       )}
-    </main>
+    </>
   )
 }
 

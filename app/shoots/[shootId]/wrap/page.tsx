@@ -5,8 +5,10 @@ import { keptCookers } from '@/lib/data/cookers'
 import { formatClock } from '@/lib/plan/clock'
 import type { UnitSystem } from '@/lib/units'
 import { ShootHead } from '../../../ui/shoot-head'
+import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
-import { layoutReady, type OpenShoot, openShoot } from '../../../workbench'
+import { findingWhy, holdingDay, lastsHere, playingDay } from '../../../words/working'
+import { layoutReady, type OpenShoot, openShoot, savedShoot } from '../../../workbench'
 import { INVENTED, type WhichDay, whichDay } from '../../day-log'
 import { BEFORE_MIN, type BeforeMin, type WrapModel, wrapModel } from '../../wrap-model'
 import { wrapTold } from '../../wrap-told'
@@ -25,36 +27,29 @@ interface Asked {
   readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>
 }
 export default async function WrapPage({ params, searchParams }: Asked) {
-  const open = await openShoot((await params).shootId)
+  const { shootId } = await params
+  const saved = await savedShoot(shootId)
   const asked = await searchParams
   const units = await chosenUnits()
   const which = whichDay(asked.day)
   const before = BEFORE_MIN.find((min) => String(min) === asked.before) ?? 60
   return (
     <main id="main" className="page">
-      <ShootHead open={open} units={units} page="wrap" />
-      <Suspense fallback={<Waiting rehearsed={which.rehearsed ?? false} />}>
-        <Wrap open={open} which={which} before={before} units={units} />
+      <ShootHead open={saved} units={units} page="wrap" />
+      <Suspense fallback={<Working what={which.rehearsed ? playingDay : holdingDay} lasts={lastsHere} />}>
+        <Wrap shootId={shootId} which={which} before={before} units={units} />
       </Suspense>
     </main>
   )
 }
-const Waiting = ({ rehearsed }: { rehearsed: boolean }) => (
-  <>
-    <h1 className="sr-only">The wrap</h1>
-    <p className="lead">
-      {rehearsed ? 'The invented day is being played to its end.' : 'The day is being held against its plan.'}
-    </p>
-  </>
-)
-
 interface WrapProps {
-  readonly open: OpenShoot
+  readonly shootId: string
   readonly which: WhichDay
   readonly before: BeforeMin
   readonly units: UnitSystem
 }
-async function Wrap({ open, which, before, units }: WrapProps) {
+async function Wrap({ shootId, which, before, units }: WrapProps) {
+  const open = await openShoot(shootId)
   const laid = await layoutReady(open.shoot)
   if (!laid.ok)
     return (
@@ -92,7 +87,7 @@ async function Wrap({ open, which, before, units }: WrapProps) {
             </Link>
           </p>
         </div>
-        <Suspense fallback={<p>Why it went so is being worked out.</p>}>
+        <Suspense fallback={<Working what={findingWhy} lasts={lastsHere} />}>
           <Told open={open} model={model} units={units} />
         </Suspense>
       </div>

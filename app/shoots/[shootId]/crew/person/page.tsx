@@ -5,7 +5,7 @@ import { databaseUrl } from '@/lib/data/env'
 import { previewErasure } from '@/lib/data/erase-person'
 import { erasureWords } from '@/lib/data/erasure-words'
 import { everybodyOf, findPerson, type Person, recordsOf } from '@/lib/data/person-records'
-import { openShoot } from '../../../../workbench'
+import { savedShoot } from '../../../../workbench'
 
 export const metadata: Metadata = { title: 'What is kept of a person' }
 export const dynamic = 'force-dynamic'
@@ -19,7 +19,7 @@ const calledOf = ({ id, names }: Person) => names.at(-1) ?? id
 /** Everybody of a shoot, and of one of them what is kept and what erasing would do. */
 export default async function PersonPage({ params, searchParams }: Asked) {
   const [{ shootId }, { id }] = [await params, await searchParams]
-  const { shoot } = await openShoot(shootId)
+  const { shoot } = await savedShoot(shootId)
   const people = await everybodyOf(shootId)
   const chosen = id === undefined ? undefined : people.find((one) => one.id === id)
   if (id !== undefined && !chosen) notFound()
