@@ -85,13 +85,13 @@ export function CardDesk(props: CardDeskProps) {
     <Publications value={props.sources}>
       <SaveLine saved={saved} problems={problems.filter(({ pointer }) => !shownAt.some((at) => under(pointer, at)))} />
       {allSteps(props, document).map((step) => (
-        <section key={step.id} aria-label={nameOf(step.id)} className="border-t border-ink pt-2 pb-2">
-          <div className="flex items-baseline justify-between gap-4">
-            <h2 className="font-sans! text-base! font-bold!">{nameOf(step.id)}</h2>
+        <section key={step.id} aria-label={nameOf(step.id)} className="written">
+          <div className="written-head">
+            <h2>{nameOf(step.id)}</h2>
             {step.id !== 'serves' && (
               <button
                 type="button"
-                className="textlink small"
+                className="textlink"
                 aria-expanded={open === step.id}
                 onClick={() => setOpen(open === step.id ? null : step.id)}
               >
@@ -170,7 +170,7 @@ function Sentence({ sentence, step, document, write }: PartProps & { sentence: C
   const contradicted = sentence.claims.find((claim) => claim.finding === 'contradicted')
   const worst = contradicted ?? shown[0] ?? sentence.claims[0]
   return (
-    <article className="finding border-0">
+    <article className="finding">
       <p className="said">
         <Marked sentence={sentence} />
       </p>

@@ -1,5 +1,6 @@
 import type { Published } from '@/lib/export/published'
 import { stillNeeded } from '@/lib/export/recipe-json-ld'
+import { filesOfCard } from '../../../words/card'
 
 const FILES: readonly (readonly [string, string])[] = [
   ['card.pdf?paper=A4', 'PDF, A4'],
@@ -11,21 +12,18 @@ const FILES: readonly (readonly [string, string])[] = [
   ['description.txt', 'Words under the video'],
 ]
 
-/** Every file that is made from the card, in one line once it is opened. */
+/** Every file that is made from the card, in one line. */
 export function CardFiles({ shootId }: { shootId: string }) {
   return (
-    <details className="mt-2">
-      <summary className="min-h-[44px] py-3">Files</summary>
-      <ul className="m-0 flex list-none flex-wrap gap-x-6 p-0">
-        {FILES.map(([file, name]) => (
-          <li key={file}>
-            <a className="textlink inline-block min-h-[44px] py-2.5" href={`/shoots/${shootId}/${file}`}>
-              {name}
-            </a>
-          </li>
-        ))}
-      </ul>
-    </details>
+    <ul className="rows links" aria-label={filesOfCard}>
+      {FILES.map(([file, name]) => (
+        <li key={file}>
+          <a className="textlink" href={`/shoots/${shootId}/${file}`}>
+            {name}
+          </a>
+        </li>
+      ))}
+    </ul>
   )
 }
 

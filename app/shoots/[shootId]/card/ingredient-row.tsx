@@ -2,6 +2,7 @@ import { useId } from 'react'
 import { foodNamed } from '@/lib/card/foods'
 import { type IngredientLine, ingredientLine } from '@/lib/card/ingredients'
 import { whyUnread } from '@/lib/card/read-amount'
+import { amountColumn, ingredientColumn, printsColumn } from '../../../words/card'
 
 export interface IngredientDocument {
   readonly what: string
@@ -26,38 +27,44 @@ export function IngredientRow({ ingredient, nth, roast, foods, fault, change, re
   const line = ingredientLine({ what, much, food: food || undefined })
   const asksFood = line.what !== '' && foodNamed(what) === null && !line.noFood && !roast
   return (
-    <fieldset className="border-t border-rule pt-1 pb-3">
+    <fieldset className="ingredient">
       <legend className="sr-only">Ingredient {nth}</legend>
-      <div className="grid grid-cols-[1fr_auto] items-end gap-x-4 sm:grid-cols-[1fr_11rem_auto]">
-        <div className="col-span-2 sm:col-span-1">
-          <Written
-            label={`Ingredient ${nth}`}
-            value={what}
-            list={foods}
-            fault={fault('what')}
-            on={(t) => change('what', t)}
-          />
-        </div>
-        <Written label={`How much of ${nth}`} value={much} fault={fault('much')} on={(t) => change('much', t)} />
-        <button type="button" className="textlink mb-3 min-h-11" onClick={remove}>
-          Take out<span className="sr-only"> ingredient {nth}</span>
-        </button>
-      </div>
-      <Printed line={line} why={whyUnread(much)} roast={roast} />
-      {asksFood && (
-        <div className="max-w-sm">
+      <Written
+        label={`Ingredient ${nth}`}
+        value={what}
+        list={foods}
+        fault={fault('what')}
+        on={(t) => change('what', t)}
+      />
+      <Written label={`How much of ${nth}`} value={much} fault={fault('much')} on={(t) => change('much', t)} />
+      <div className="prints">
+        <Printed line={line} why={whyUnread(much)} roast={roast} />
+        {asksFood && (
           <Written
             label={`Ingredient ${nth} counts as`}
             value={food}
             list={foods}
             fault={fault('food')}
             on={(t) => change('food', t)}
+            counts
           />
-        </div>
-      )}
+        )}
+      </div>
+      <button type="button" className="textlink out" onClick={remove}>
+        Take out<span className="sr-only"> ingredient {nth}</span>
+      </button>
     </fieldset>
   )
 }
+
+/** Over the rows where they stand as a table; each field has its own label besides. */
+export const IngredientHead = () => (
+  <div className="ingredient-head" aria-hidden="true">
+    <span>{ingredientColumn}</span>
+    <span>{amountColumn}</span>
+    <span>{printsColumn}</span>
+  </div>
+)
 
 interface WrittenProps {
   readonly label: string
@@ -65,11 +72,13 @@ interface WrittenProps {
   readonly list?: string
   readonly fault: string | undefined
   readonly on: (text: string) => void
+  /** Stands among the words about a row, so its label is seen. */
+  readonly counts?: boolean
 }
-function Written({ label, value, list, fault, on }: WrittenProps) {
+function Written({ label, value, list, fault, on, counts }: WrittenProps) {
   const id = useId()
   return (
-    <div className={fault ? 'field wrong' : 'field'}>
+    <div className={`field ${fault ? 'wrong' : ''} ${counts ? 'counts' : ''}`}>
       <label htmlFor={id}>{label}</label>
       <input
         id={id}

@@ -18,6 +18,7 @@ import { publishedOf } from '../../published-at'
 import { CardDesk } from './card-desk'
 import { CardFiles, StillNeeded } from './files'
 import { headline, judges, tally } from './tally'
+import './card-desk.css'
 
 export const metadata: Metadata = { title: 'Card' }
 export const dynamic = 'force-dynamic'
@@ -80,11 +81,13 @@ async function Checked({ shootId, which }: { shootId: string; which: WhichDay })
           order={stepOrder(open.shoot, card, forecasts)}
         />
       </div>
-      <section aria-label="Cautions on the card" className="mt-8 max-w-3xl">
+      <section aria-label="Cautions on the card" className="mt-10">
         <h2>Cautions on the card</h2>
-        {card.cautions.map((caution) => (
-          <Caution key={caution.code}>{caution.sentence}</Caution>
-        ))}
+        <div className="cautions mt-2">
+          {card.cautions.map((caution) => (
+            <Caution key={caution.code}>{caution.sentence}</Caution>
+          ))}
+        </div>
       </section>
     </>
   )

@@ -38,9 +38,9 @@ interface PublishFieldsProps {
 export function PublishFields({ document, change, problems }: PublishFieldsProps) {
   const faults = problems.filter(({ pointer }) => pointer.startsWith('/publish'))
   return (
-    <section aria-labelledby="published" className="mt-8">
+    <section aria-labelledby="published" className="mt-10">
       <h2 id="published">Where it is published</h2>
-      <div className="grid max-w-4xl grid-cols-1 gap-x-6 sm:grid-cols-2">
+      <div className="fields">
         {FIELDS.map((field) => (
           <Field
             key={field.key}

@@ -12,7 +12,7 @@ import type { Problem } from '@/lib/refusals'
 import { Field } from '../../../ui/field'
 import { asText } from '../../document-fields'
 import { AllergenFields } from './allergen-fields'
-import { type IngredientDocument, IngredientRow } from './ingredient-row'
+import { type IngredientDocument, IngredientHead, IngredientRow } from './ingredient-row'
 
 interface RecipeFieldsProps {
   document: ShootDocument
@@ -59,7 +59,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
   const serves = valueAt(document, '/card/serves')
   const roast = roastOf(document)
   return (
-    <section aria-label="You need" className="mt-8">
+    <section aria-label="You need" className="mt-10">
       <h2>You need</h2>
       <datalist id={foods}>
         {FOODS.map(({ name }) => (
@@ -75,6 +75,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
           onChange={(text) => set('/card/serves', asNumber(text))}
         />
       </div>
+      <IngredientHead />
       {ingredients.map((ingredient, i) => {
         const at = `/card/ingredients/${i}`
         return (
@@ -95,7 +96,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       })}
       <button
         type="button"
-        className="btn mt-2"
+        className="btn mt-4"
         onClick={() =>
           change(
             setAt(document, '/card/ingredients', [...listAt(document, '/card/ingredients'), { what: '', much: '' }]),
