@@ -1,17 +1,19 @@
 'use client'
-import { useEffect, useRef } from 'react'
+import { useEffect, useId, useRef } from 'react'
 import { putBack } from '../words/shared'
 
 interface UndoLineProps {
   /** "Shot “Herbs” is taken out." Nothing where nothing was. */
   readonly said: string | null
   readonly undo: () => void
+  /** Where something else was done than taking out. */
   readonly word?: string
   readonly waiting?: boolean
 }
 
 /** What was just taken out, at its place, and the one press that puts it back. */
 export function UndoLine({ said, undo, word = putBack, waiting = false }: UndoLineProps) {
+  const id = useId()
   const button = useRef<HTMLButtonElement>(null)
   // What was pressed may be gone with what it took out: the keyboard goes on from here, not from the top of the page.
   useEffect(() => {
@@ -21,8 +23,15 @@ export function UndoLine({ said, undo, word = putBack, waiting = false }: UndoLi
     <div role="status" className="undo-line">
       {said && (
         <p>
-          {said}{' '}
-          <button ref={button} type="button" className="textlink" disabled={waiting} onClick={undo}>
+          <span id={id}>{said}</span>{' '}
+          <button
+            ref={button}
+            type="button"
+            className="textlink"
+            aria-describedby={id}
+            disabled={waiting}
+            onClick={undo}
+          >
             {word}
           </button>
         </p>

@@ -4,14 +4,16 @@ import { removeAt } from '@/lib/plan/edit'
 import { meansOne, personAt, renamePerson } from '@/lib/plan/edit-people'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Folded } from '../../../ui/folded'
+import { takenOut } from '../../../words/shared'
 import type { DocumentField } from '../../document-fields'
+import type { Act } from '../../use-actions'
 import { addPerson, crewFields, peopleOf } from './shot-fields'
 
 interface CrewProps {
   readonly document: ShootDocument
   readonly faulty: boolean
   readonly control: (field: DocumentField) => ReactNode
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
 }
 
 export function Crew({ document, faulty, control, act }: CrewProps) {
@@ -29,7 +31,7 @@ export function Crew({ document, faulty, control, act }: CrewProps) {
             key={i}
             type="button"
             className="textlink"
-            onClick={() => act(`${person.id} is taken out.`, removeAt(document, `/people/${i}`))}
+            onClick={() => act(takenOut(`${person.id}`), removeAt(document, `/people/${i}`), `/people/${i}`)}
           >
             Take out {person.id}
           </button>

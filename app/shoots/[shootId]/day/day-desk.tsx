@@ -8,9 +8,12 @@ import type { UnitSystem } from '@/lib/units'
 import { Field } from '../../../ui/field'
 import { Folded } from '../../../ui/folded'
 import { newWriteId } from '../../../ui/send'
+import { UndoLine } from '../../../ui/undo-line'
+import { putBack, undo as undoWord } from '../../../words/shared'
 import { dayFields } from '../../day-fields'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { SaveLine } from '../../save-line'
+import { type Act, useActions } from '../../use-actions'
 import { useSaved } from '../../use-saved'
 import { BackwardCurve } from './backward-curve'
 import { Crew } from './crew'
@@ -26,7 +29,6 @@ import { sideFields } from './side-fields'
 import { Sides } from './sides'
 import { taskCells } from './task-fields'
 import { Tasks } from './tasks'
-import { useActions } from './use-actions'
 import { type Trial, useTrial } from './use-trial'
 import { WhatIf } from './what-if'
 
@@ -59,10 +61,10 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   const axis = useRef(view?.axis ?? null)
   if (!held) axis.current = view?.axis ?? null
   const problems = trial && trial.document === document && trial.problems.length > 0 ? trial.problems : saved.problems
-  const actAndOpen = useCallback(
-    (words: string, next: ShootDocument) => {
+  const actAndOpen: Act = useCallback(
+    (words, next, at) => {
       setHeld(null)
-      act(words, next)
+      act(words, next, at)
     },
     [act],
   )
@@ -118,14 +120,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
         <div className="told">
           <SaveLine saved={saved} problems={strays} />
           <TrialLine trial={trial} />
-          {last && (
-            <p className="small" role="status">
-              {last}{' '}
-              <button type="button" className="textlink" onClick={undo}>
-                Undo
-              </button>
-            </p>
-          )}
+          <UndoLine said={last?.words ?? null} undo={undo} word={last?.at ? putBack : undoWord} />
         </div>
         <ShotTable
           document={document}

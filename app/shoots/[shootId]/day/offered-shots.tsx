@@ -5,11 +5,12 @@ import { momentName } from '@/lib/plan/moments'
 import { leaveOffer, offersOf, takeOffer } from '@/lib/plan/offers'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
+import type { Act } from '../../use-actions'
 import { Offers } from './offers'
 
 interface OffersProps {
   readonly document: ShootDocument
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
 }
 type Offer = ReturnType<typeof offersOf>[number]
 

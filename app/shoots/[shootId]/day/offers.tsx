@@ -1,5 +1,6 @@
 'use client'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import type { Act } from '../../use-actions'
 
 export interface Offer {
   readonly id: string
@@ -11,7 +12,7 @@ export interface Offer {
 interface OffersProps {
   readonly title: string
   readonly offers: readonly Offer[]
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
 }
 
 /** So many are shown at once; the rest are folded away. */
@@ -56,7 +57,7 @@ function OfferList({ offers, act }: Pick<OffersProps, 'offers' | 'act'>) {
             type="button"
             className="btn quiet"
             aria-label={`Leave ${offer.title}`}
-            onClick={() => act(`${offer.title} is left out.`, offer.left())}
+            onClick={() => act(`${offer.title} is left out.`, offer.left(), '/coverage/left')}
           >
             Leave
           </button>

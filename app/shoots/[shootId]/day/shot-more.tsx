@@ -3,7 +3,9 @@ import type { ReactNode } from 'react'
 import { removeShot, shotsOf } from '@/lib/plan/edit'
 import { canPin, canSplit, duplicateShot, pinShot, splitShot } from '@/lib/plan/edit-shots'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { takenOut } from '../../../words/shared'
 import type { DocumentField } from '../../document-fields'
+import type { Act } from '../../use-actions'
 import type { ShotRow } from './day-view'
 import { isBelow, isInTable, shotFields } from './shot-fields'
 
@@ -13,7 +15,7 @@ interface MoreProps {
   readonly row: ShotRow | undefined
   readonly cameras: readonly string[]
   readonly control: (field: DocumentField) => ReactNode
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
   readonly onGone: () => void
 }
 
@@ -71,7 +73,7 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
             className="btn"
             onClick={() => {
               onGone()
-              act(`${title} is taken out.`, removeShot(document, shot.id))
+              act(takenOut(title), removeShot(document, shot.id), `/shots/${index}`)
             }}
           >
             Take this shot out

@@ -4,6 +4,7 @@ import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import type { DocumentField } from '../../document-fields'
+import type { Act } from '../../use-actions'
 import type { DayAxis, DayView } from './day-view'
 import { COLUMNS } from './shot-cells'
 import { EVERYTHING, FilterLine, placesOf, shows } from './shot-filter'
@@ -21,7 +22,7 @@ interface TableProps {
   readonly onOpen: (id: string | null) => void
   readonly control: (field: DocumentField) => ReactNode
   readonly change: (next: ShootDocument) => void
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
   readonly attempt: (next: ShootDocument | null) => void
 }
 

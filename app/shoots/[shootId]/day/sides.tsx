@@ -5,7 +5,9 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { sideTaskIds } from '@/lib/plan/side-tasks'
 import type { Problem } from '@/lib/refusals'
 import { Folded } from '../../../ui/folded'
+import { takenOut } from '../../../words/shared'
 import { asText, type DocumentField } from '../../document-fields'
+import type { Act } from '../../use-actions'
 import type { DayView } from './day-view'
 import { sideFields } from './side-fields'
 
@@ -14,7 +16,7 @@ interface SidesProps {
   readonly view: DayView | null
   readonly problems: readonly Problem[]
   readonly control: (field: DocumentField) => ReactNode
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
 }
 
 /** Dishes that share the fire: what they are, how long they take, and when they go on and come off. */
@@ -36,7 +38,9 @@ export function Sides({ document, view, problems, control, act }: SidesProps) {
               <button
                 type="button"
                 className="textlink"
-                onClick={() => act(`${asText(side.title) || 'The side'} is taken out.`, removeSide(document, index))}
+                onClick={() =>
+                  act(takenOut(asText(side.title) || 'The side'), removeSide(document, index), `/sides/${index}`)
+                }
               >
                 Take {asText(side.title) || 'this side'} out
               </button>

@@ -3,7 +3,9 @@ import { Fragment, type ReactNode } from 'react'
 import { removeAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { takenOut } from '../../../words/shared'
 import { asText, type DocumentField, fieldAt } from '../../document-fields'
+import type { Act } from '../../use-actions'
 import { Cell } from './cell'
 import { isTaskColumn, TASK_COLUMNS, taskCells, taskFields } from './task-fields'
 
@@ -17,7 +19,7 @@ interface TaskRowProps {
   readonly onOpen: (open: boolean) => void
   readonly control: (field: DocumentField) => ReactNode
   readonly change: (next: ShootDocument) => void
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
 }
 
 /** One task, written in its cells; all it says, and its way out, under "More". */
@@ -82,7 +84,7 @@ export function TaskRow(props: TaskRowProps) {
                 className="btn"
                 onClick={() => {
                   onOpen(false)
-                  act(`${title} is taken out.`, removeAt(document, at))
+                  act(takenOut(title), removeAt(document, at), at)
                 }}
               >
                 Take this task out

@@ -7,6 +7,7 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { newWriteId } from '../../../ui/send'
 import type { DocumentField } from '../../document-fields'
+import type { Act } from '../../use-actions'
 import type { DayView } from './day-view'
 import { Offers } from './offers'
 import { TASK_COLUMNS } from './task-fields'
@@ -18,7 +19,7 @@ interface TasksProps {
   readonly problems: readonly Problem[]
   readonly control: (field: DocumentField) => ReactNode
   readonly change: (next: ShootDocument) => void
-  readonly act: (words: string, next: ShootDocument) => void
+  readonly act: Act
 }
 
 /** So many shifts are told one by one. */

@@ -2,15 +2,20 @@
 import { useCallback, useState } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 
-interface Done {
+interface Told {
   readonly words: string
+  /** Where in the document it was done, a JSON pointer: its line stands there. */
+  readonly at: string
+}
+interface Done extends Told {
   readonly before: ShootDocument
   readonly after: ShootDocument
 }
+export type Act = (words: string, after: ShootDocument, at?: string) => void
 export interface Actions {
-  readonly act: (words: string, after: ShootDocument) => void
+  readonly act: Act
   /** The last thing done, as long as nothing was typed since. */
-  readonly last: string | null
+  readonly last: Told | null
   readonly undo: () => void
 }
 
@@ -21,9 +26,9 @@ export function useActions(document: ShootDocument, change: (next: ShootDocument
   const last = done.at(-1)
   const standing = last && last.after === document ? last : undefined
   const act = useCallback(
-    (words: string, after: ShootDocument) => {
+    (words: string, after: ShootDocument, at = '') => {
       if (after === document) return
-      setDone((all) => [...all.slice(-KEPT), { words, before: document, after }])
+      setDone((all) => [...all.slice(-KEPT), { words, at, before: document, after }])
       change(after)
     },
     [document, change],
@@ -33,5 +38,5 @@ export function useActions(document: ShootDocument, change: (next: ShootDocument
     setDone((all) => all.slice(0, -1))
     change(standing.before)
   }, [standing, change])
-  return { act, last: standing?.words ?? null, undo }
+  return { act, last: standing ?? null, undo }
 }
