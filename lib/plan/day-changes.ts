@@ -1,8 +1,8 @@
 import type { Rain } from '../model/cook'
 import { celsius, formatTemp } from '../units'
+import { CLOCK, laterClock, minutesUntil } from './clock-text'
 import { surroundingsOf } from './cook-plan'
 import { setAt, valueAt } from './edit'
-import { CLOCK } from './fields'
 import type { Shoot, ShootDocument } from './shoot'
 import { listAt } from './sketch'
 
@@ -21,7 +21,6 @@ export type HoldPlace = 'cooker' | 'oven' | 'box'
 
 /** Warm enough to stay hot, too cool to cook on fast; common practice, no source. */
 const HOLD_AT = '65 °C'
-const DAY_MIN = 1440
 
 /** `call`: when the crew is called today, "14:00". The document as it would be saved. */
 export function withChange(document: ShootDocument, change: DayChange, call: string): ShootDocument {
@@ -34,8 +33,8 @@ export function withChange(document: ShootDocument, change: DayChange, call: str
 
 /** What begins with the call, or before the crew can be there, begins with the new call. */
 function calledLater(document: ShootDocument, call: string, later: string): ShootDocument {
-  const minutesOn = (clock: string) => (minuteOf(clock) - minuteOf(call) + DAY_MIN) % DAY_MIN
-  const tooSoon = (edge: unknown) => typeof edge === 'string' && CLOCK.test(edge) && minutesOn(edge) < minutesOn(later)
+  const soonest = minutesUntil(call, later)
+  const tooSoon = (edge: unknown) => typeof edge === 'string' && CLOCK.test(edge) && minutesUntil(call, edge) < soonest
   const begins = [
     ...listAt(document, '/shots').flatMap((_, i) => [`/shots/${i}/from`, `/shots/${i}/between/0`]),
     ...listAt(document, '/tasks').map((_, i) => `/tasks/${i}/from`),
@@ -43,14 +42,6 @@ function calledLater(document: ShootDocument, call: string, later: string): Shoo
   return begins
     .filter((pointer) => tooSoon(valueAt(document, pointer)))
     .reduce((d, pointer) => setAt(d, pointer, later), setAt(document, '/day/call', later))
-}
-const minuteOf = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3))
-
-export function laterClock(clock: string, minutes: number): string {
-  const [h = 0, m = 0] = clock.split(':').map(Number)
-  const at = (((h * 60 + m + Math.round(minutes)) % DAY_MIN) + DAY_MIN) % DAY_MIN
-  const two = (n: number) => String(n).padStart(2, '0')
-  return `${two(Math.floor(at / 60))}:${two(at % 60)}`
 }
 
 type HoldChange = Extract<DayChange, { kind: 'hold' }>

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { type Dimension, readQuantity } from '../units'
+import { CLOCK } from './clock-text'
 import { listed, nearest, quoted } from './nearest'
 import { unprintable } from './printable'
 
@@ -137,7 +138,6 @@ export const id = (what: string) => {
     .regex(/^[a-z0-9][a-z0-9-]{0,39}$/, { error: (issue) => `${quoted(issue.input)} is not ${what}. ${rule}` })
 }
 
-export const CLOCK = /^([01]\d|2[0-3]):[0-5]\d$/
 export const wrongClock = (written: unknown) =>
   written === undefined
     ? 'A time of day is missing here. Write "18:30".'

@@ -1,4 +1,4 @@
-import { laterClock } from './day-changes'
+import { laterClock } from './clock-text'
 import { setAt, valueAt } from './edit'
 import { burnsSolidFuel, type CookSketch, momentsOf } from './moments'
 import type { ShootDocument } from './shoot'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { layOutWithLids } from '../../../lib/day/lay-out-with-lids'
 import type { Layout } from '../../../lib/day/layout'
-import { laterClock } from '../../../lib/plan/day-changes'
+import { laterClock } from '../../../lib/plan/clock-text'
 import { FOURTEEN, gardenDocument, gardenShoot } from './garden-shoot'
 import { syntheticForecast } from './synthetic-forecast'
 
