@@ -6,13 +6,14 @@ import { AGAIN_AFTER_S, isAway } from './lib/data/away'
 import { type BorderCode, BorderError } from './lib/data/border-error'
 import { countWrite } from './lib/data/door-limits'
 import { isKnownHost } from './lib/data/known-host'
+import { plainPage } from './lib/data/plain-page.mjs'
 import { noteRefusal, noteRoute, sayFault } from './lib/data/say'
 import { addSecurityHeaders, contentPolicy } from './lib/data/security-headers'
 import { isSecure, meet, renewedCookie } from './lib/data/visitor'
 
 const READS = new Set(['GET', 'HEAD', 'OPTIONS'])
 /** The program itself, the same for everybody; nothing of a shoot is in it. */
-const PROGRAM = /^\/(_next\/static\/|[\w-]+\.(js|webmanifest|ico|png|svg)$|licences\.txt$|(icons|sounds)\/[\w.-]+$)/
+const PROGRAM = /^\/(_next\/static\/|[\w-]+\.(js|webmanifest|ico|png|svg)$|licences\.txt$|help\/[\w-]+\.webp$|(icons|sounds)\/[\w.-]+$)/
 const DEVELOPMENT = process.env.NODE_ENV === 'development'
 const NOT_HERE = '/nothing-here'
 /** Asked by what watches the server, by address and without a cookie: they say nothing that is anybody's. */
@@ -84,16 +85,20 @@ async function answer(request: NextRequest, policy: string): Promise<Response> {
   return response
 }
 
+const HTML = { 'content-type': 'text/html; charset=utf-8' }
 /** Who somebody is cannot be known just now: the page comes by itself when it can. */
 const tryAgain = ({ status, message }: BorderError) =>
-  new Response(message, {
+  new Response(plainPage('The database does not answer.', message, AGAIN_AFTER_S), {
     status,
-    headers: {
-      'content-type': 'text/plain; charset=utf-8',
-      'retry-after': `${AGAIN_AFTER_S}`,
-      refresh: `${AGAIN_AFTER_S}`,
-    },
+    headers: { ...HTML, 'retry-after': `${AGAIN_AFTER_S}` },
   })
+
+/** What the door refuses: a page to a person, a document to a program. */
+function refused(request: NextRequest, refusal: BorderError): Response {
+  const isRead = isPage(request) && request.headers.get('accept')?.includes('text/html')
+  if (!isRead) return problemDocument(refusal)
+  return new Response(plainPage('This does not open.', refusal.message), { status: refusal.status, headers: HTML })
+}
 
 /**
  * The door: every request comes through here. A foreign Host header means that another site's name was pointed here (DNS
@@ -110,7 +115,7 @@ export async function proxy(request: NextRequest): Promise<Response> {
       return brokenDocument()
     }
     noteRefusal(refusal.code)
-    return refusal === fault || !isPage(request) ? problemDocument(refusal) : tryAgain(refusal)
+    return refusal === fault || !isPage(request) ? refused(request, refusal) : tryAgain(refusal)
   })
   addSecurityHeaders(response.headers, policy)
   return response

@@ -1,8 +1,11 @@
 /** What the start command answers before the app can, and how it knows that the app can. */
+import { plainPage } from '../data/plain-page.mjs'
 import { Unready } from './make-ready.mjs'
 
 const OPEN_MS = 60_000
 const AGAIN_MS = 250
+/** As long as most starts take. */
+const STARTING_S = 5
 /** Without these no page comes together; the other checks are told, and the app serves what it can. */
 const NEEDED = new Set(['database', 'migrations'])
 
@@ -13,7 +16,8 @@ export function starting({ url }, response) {
     response.writeHead(status, { 'content-type': 'application/json' }).end(JSON.stringify(body))
   if (path === '/healthz') return json(200, { ok: true })
   if (path === '/readyz') return json(503, { ready: false, checks: [{ name: 'started', ok: false }] })
-  response.writeHead(503, { 'retry-after': '5' }).end('Emberslate is starting.')
+  const html = { 'content-type': 'text/html; charset=utf-8', 'retry-after': String(STARTING_S) }
+  response.writeHead(503, html).end(plainPage('Emberslate is starting.', 'What was saved is safe.', STARTING_S))
 }
 
 async function checksAt(address) {

@@ -1,0 +1,1 @@
+export function plainPage(title: string, sentence: string, againS?: number): string
