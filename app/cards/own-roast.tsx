@@ -9,6 +9,32 @@ import type { UnitSystem } from '@/lib/units'
 import { keepPages } from '../set/feed/offline'
 import { Caution, Field } from '../ui/field'
 import { rememberUnits } from '../ui/units-button'
+import {
+  atThickestPlace,
+  cookerWords,
+  doWords,
+  forecastDidNotLoadOpen,
+  howDoneWhenSliced,
+  howYouKnow,
+  itNeedsJavascriptWhich,
+  meatIs,
+  middleWhenSliced,
+  sayHowThickYours,
+  servedAtIfYouLike,
+  showCAndCentimetres,
+  showFAndInches,
+  suchAs,
+  suchAsItMattersLittle,
+  thicknessWords,
+  timeOfDaySuch,
+  weightIfYouKnow,
+  whenWords,
+  workingItOut,
+  workOutMyTimes,
+  yourOwnRoast,
+  yourPlan,
+  yourTimes,
+} from '../words/own-roast'
 import { ownHere, warmUp } from './own-here'
 import type { OwnQuestions } from './own-questions'
 
@@ -17,7 +43,7 @@ interface OwnRoastProps {
   readonly questions: OwnQuestions
   readonly units: UnitSystem
 }
-const NOT_KEPT = 'The forecast did not load. Open this page once more with a network, then it also works without.'
+const NOT_KEPT = forecastDidNotLoadOpen
 
 /** The card's cook for the reader's own roast, worked out in their own browser. */
 export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
@@ -57,71 +83,64 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
   return (
     <section aria-labelledby="own-roast" className="own-roast">
       <div className="flex flex-wrap items-baseline justify-between gap-x-6">
-        <h2 id="own-roast">Your own roast</h2>
+        <h2 id="own-roast">{yourOwnRoast}</h2>
         <button type="button" className="textlink min-h-[44px]" onClick={changeUnits}>
-          {us ? 'Show °C and centimetres' : 'Show °F and inches'}
+          {us ? showCAndCentimetres : showFAndInches}
         </button>
       </div>
-      <p className="no-print max-w-[60ch]">
-        Say how thick yours is, and the same forecast that this card rests on gives your times. It runs on your device.
-      </p>
+      <p className="no-print max-w-[60ch]">{sayHowThickYours}</p>
       <noscript>
-        <p>It needs JavaScript, which is switched off here; the table above does not.</p>
+        <p>{itNeedsJavascriptWhich}</p>
       </noscript>
       <form ref={form} className="no-print" onSubmit={work} noValidate>
         <fieldset disabled={!ready} className="own-form">
           <Field
-            label="Thickness"
+            label={thicknessWords}
             value={filled.thickness}
             onChange={(thickness) => set({ thickness })}
-            why={`At the thickest place as it lies, such as "${us ? '4.5 in' : '11 cm'}". ${words(questions.bounds)}`}
+            why={atThickestPlace(us ? '4.5 in' : '11 cm', words(questions.bounds))}
             fault={fault('/thickness')}
           />
           <Field
-            label="Weight, if you know it"
+            label={weightIfYouKnow}
             value={filled.weight}
             onChange={(weight) => set({ weight })}
-            why={`Such as "${us ? '6 lb' : '2.8 kg'}"; it matters little.`}
+            why={suchAsItMattersLittle(us ? '6 lb' : '2.8 kg')}
             fault={fault('/weight')}
           />
           <Field
-            label="Cooker"
+            label={cookerWords}
             value={filled.cooker}
             onChange={(cooker) => set({ cooker })}
             options={questions.cookers}
             fault={fault('/cooker')}
           />
+          <Field label={meatIs} value={filled.start} onChange={(start) => set({ start })} options={questions.starts} />
           <Field
-            label="The meat is"
-            value={filled.start}
-            onChange={(start) => set({ start })}
-            options={questions.starts}
-          />
-          <Field
-            label="How done, when sliced"
+            label={howDoneWhenSliced}
             value={filled.done}
             onChange={(done) => set({ done })}
             options={inUnits(questions.done)}
           />
           {filled.done === 'core' && (
             <Field
-              label="Middle when sliced"
+              label={middleWhenSliced}
               value={filled.core}
               onChange={(core) => set({ core })}
-              why={`Such as "${us ? '140 °F' : '60 °C'}".`}
+              why={suchAs(us ? '140 °F' : '60 °C')}
               fault={fault('/core')}
             />
           )}
           <Field
-            label="Served at, if you like"
+            label={servedAtIfYouLike}
             value={filled.serve}
             onChange={(serve) => set({ serve })}
-            why={'A time of day such as "19:30".'}
+            why={timeOfDaySuch}
             fault={fault('/serve')}
           />
           <div className="self-end py-3">
             <button type="submit" className="btn main" disabled={working}>
-              {working ? 'Working it out' : 'Work out my times'}
+              {working ? workingItOut : workOutMyTimes}
             </button>
             {fault('') && (
               <p className="says" role="alert">
@@ -149,15 +168,15 @@ const blank = ({ cooker, starts }: OwnQuestions): Filled => ({
 function Plan({ plan, words }: { plan: OwnPlan; words: (text: string) => string }) {
   return (
     <div className="own-plan">
-      <h3>Your plan: {words(plan.of)}</h3>
+      <h3>{yourPlan(words(plan.of))}</h3>
       <p className="lead max-w-none! text-ink!">{words(plan.pull)}</p>
       <table className="card-table">
-        <caption className="sr-only">Your times</caption>
+        <caption className="sr-only">{yourTimes}</caption>
         <thead>
           <tr>
-            <th scope="col">do</th>
-            <th scope="col">when</th>
-            <th scope="col">how you know</th>
+            <th scope="col">{doWords}</th>
+            <th scope="col">{whenWords}</th>
+            <th scope="col">{howYouKnow}</th>
           </tr>
         </thead>
         <tbody>

@@ -7,11 +7,38 @@ import { loadShoot } from '@/lib/data/load-shoot'
 import { ownerIsKnown, SHORTEST } from '@/lib/data/owner'
 import { isAtThisComputer, visitorOf } from '@/lib/data/visitor'
 import { Folded } from '../ui/folded'
+import {
+  askProducerToDo,
+  asOwnerOnThisDevice,
+  asWords,
+  atLeastCharactersEveryOther,
+  atLeastCharactersFour,
+  chooseAnotherPassphrase,
+  chooseIt,
+  chooseOwnersPassphrase,
+  crewScanYourCode,
+  itOpensEverythingHereYou,
+  makeThisPhoneTrustSet,
+  newOne,
+  nobodyHasKey,
+  nobodySignsInToLet,
+  npmStartCrew,
+  oneThatHolds,
+  onlyThisComputerOpensEmberslate,
+  ownerChoosesPassphraseFirst,
+  passphrase,
+  signIn,
+  theDoor,
+  theOwner,
+  whoIsThere,
+  youAre,
+  yourLinkDoesNotReach,
+} from '../words/door'
 import { DoorHead } from './door-head'
 import { PassphraseForm } from './passphrase-form'
 import { SignOutButton } from './sign-out-button'
 
-export const metadata: Metadata = { title: 'The door' }
+export const metadata: Metadata = { title: theDoor }
 export const dynamic = 'force-dynamic'
 
 type Asked = { to?: string | string[]; beyond?: string | string[] }
@@ -42,10 +69,10 @@ export default async function DoorPage({ searchParams }: { searchParams: Promise
 
 const Closed = () => (
   <>
-    <h1>Only this computer opens Emberslate.</h1>
-    <p className="lead mt-4">Nobody signs in. To let the crew in by their phones, stop it and start it anew with:</p>
+    <h1>{onlyThisComputerOpensEmberslate}</h1>
+    <p className="lead mt-4">{nobodySignsInToLet}</p>
     <p className="mt-4">
-      <code>npm start -- --crew</code>
+      <code>{npmStartCrew}</code>
     </p>
   </>
 )
@@ -53,20 +80,17 @@ const Closed = () => (
 const First = ({ here }: { here: boolean }) =>
   here ? (
     <>
-      <h1>Choose the owner’s passphrase.</h1>
-      <p className="lead mt-4">
-        It opens everything here. You type it on this computer, and on another only if you want to work there. The crew
-        never needs it: they get codes.
-      </p>
+      <h1>{chooseOwnersPassphrase}</h1>
+      <p className="lead mt-4">{itOpensEverythingHereYou}</p>
       <PassphraseForm
         path="/api/door/passphrase"
-        button="Choose it"
+        button={chooseIt}
         to="/"
         secrets={[
           {
             name: 'passphrase',
-            label: 'Passphrase',
-            why: `At least ${SHORTEST} characters; four or five words that you remember are good.`,
+            label: passphrase,
+            why: atLeastCharactersFour(SHORTEST),
             complete: 'new-password',
           },
         ]}
@@ -74,27 +98,22 @@ const First = ({ here }: { here: boolean }) =>
     </>
   ) : (
     <>
-      <h1>Nobody has a key to this door yet.</h1>
-      <p className="lead mt-4">
-        The owner chooses a passphrase first, at the computer that Emberslate runs on: open http://127.0.0.1 there, with
-        the port that it printed.
-      </p>
+      <h1>{nobodyHasKey}</h1>
+      <p className="lead mt-4">{ownerChoosesPassphraseFirst}</p>
     </>
   )
 
 const SignIn = ({ to }: { to: string }) => (
   <>
-    <h1>Who is there?</h1>
-    <p className="lead mt-4">
-      Crew: scan your code with the camera, or open your link again. It is on this set’s network only.
-    </p>
-    <section aria-label="The owner" className="mt-6">
-      <h2>The owner</h2>
+    <h1>{whoIsThere}</h1>
+    <p className="lead mt-4">{crewScanYourCode}</p>
+    <section aria-label={theOwner} className="mt-6">
+      <h2>{theOwner}</h2>
       <PassphraseForm
         path="/api/door/sign-in"
-        button="Sign in"
+        button={signIn}
         to={to}
-        secrets={[{ name: 'passphrase', label: 'Passphrase', complete: 'current-password' }]}
+        secrets={[{ name: 'passphrase', label: passphrase, complete: 'current-password' }]}
       />
     </section>
   </>
@@ -103,10 +122,10 @@ const SignIn = ({ to }: { to: string }) => (
 async function SignedIn({ visitor, beyond }: { visitor: Visitor; beyond: boolean }) {
   return (
     <>
-      <h1>{beyond ? 'Your link does not reach so far.' : 'You are in.'}</h1>
-      {beyond && <p className="lead mt-4">Ask the producer to do it, or for another link.</p>}
+      <h1>{beyond ? yourLinkDoesNotReach : youAre}</h1>
+      {beyond && <p className="lead mt-4">{askProducerToDo}</p>}
       {visitor.owner ? (
-        <p className="lead mt-4">As the owner, on this device.</p>
+        <p className="lead mt-4">{asOwnerOnThisDevice}</p>
       ) : (
         <ul className="mt-4 list-none p-0">
           {visitor.grants.map((grant) => (
@@ -117,21 +136,21 @@ async function SignedIn({ visitor, beyond }: { visitor: Visitor; beyond: boolean
       <p className="mt-6 flex flex-wrap items-center gap-4">
         <SignOutButton />
         <Link className="btn quiet" href="/trust">
-          Make this phone trust the set
+          {makeThisPhoneTrustSet}
         </Link>
       </p>
       {visitor.owner && (
-        <Folded summary="Choose another passphrase" fault={false}>
+        <Folded summary={chooseAnotherPassphrase} fault={false}>
           <PassphraseForm
             path="/api/door/passphrase"
-            button="Choose it"
+            button={chooseIt}
             to="/door"
             secrets={[
-              { name: 'former', label: 'The one that holds', complete: 'current-password' },
+              { name: 'former', label: oneThatHolds, complete: 'current-password' },
               {
                 name: 'passphrase',
-                label: 'The new one',
-                why: `At least ${SHORTEST} characters. Every other device of the owner has to sign in again.`,
+                label: newOne,
+                why: atLeastCharactersEveryOther(SHORTEST),
                 complete: 'new-password',
               },
             ]}
@@ -161,7 +180,7 @@ async function Place({ visitor, grant }: { visitor: Visitor; grant: Grant }) {
         {String(saved?.document.title ?? 'A shoot')}
       </Link>
       <span className="small block">
-        as {person?.name ?? grant.person}; {role && role !== 'owner' ? MAY[role] : ''}
+        {asWords} {person?.name ?? grant.person}; {role && role !== 'owner' ? MAY[role] : ''}
       </span>
     </li>
   )

@@ -1,6 +1,7 @@
 'use client'
 import { type FormEvent, useId, useState } from 'react'
 import { send } from '../ui/send'
+import { hide, show } from '../words/door'
 
 interface Secret {
   readonly name: string
@@ -64,7 +65,7 @@ function SecretField({ secret, fault }: { secret: Secret; fault?: string }) {
           aria-pressed={shown}
           onClick={() => setShown(!shown)}
         >
-          {shown ? 'Hide' : 'Show'}
+          {shown ? hide : show}
         </button>
       </span>
       {fault && (

@@ -2,6 +2,7 @@
 import { useState } from 'react'
 import { forgetDays } from '../set/feed/indexed-store'
 import { send } from '../ui/send'
+import { signOutOnThisDevice, whatThisDeviceKeptCould, youAreStillSigned } from '../words/door'
 
 /** Pages that were kept to be read without a network go with the sign-in; an insecure origin has none. */
 async function forgetHere() {
@@ -13,14 +14,14 @@ export function SignOutButton() {
   const [fault, setFault] = useState('')
   async function signOut() {
     const answer = await send('/api/door/sign-out', 'POST', {})
-    if (!answer.ok) return setFault('You are still signed in: the server did not take it. Try again where it answers.')
-    await forgetHere().catch((fault) => console.warn('What this device kept could not be cleared:', fault))
+    if (!answer.ok) return setFault(youAreStillSigned)
+    await forgetHere().catch((fault) => console.warn(whatThisDeviceKeptCould, fault))
     window.location.assign('/door')
   }
   return (
     <>
       <button type="button" className="btn" onClick={signOut}>
-        Sign out on this device
+        {signOutOnThisDevice}
       </button>
       <p role="alert">{fault}</p>
     </>

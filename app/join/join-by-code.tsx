@@ -1,6 +1,7 @@
 'use client'
 import { useCallback, useEffect, useRef, useState } from 'react'
 import { type Answer, send } from '../ui/send'
+import { oneMoment, openingSet, setDidNotOpen, tryAgain } from '../words/door'
 
 /** Takes the code out of the address, trades it for a session and goes to the set. */
 export function JoinByCode() {
@@ -19,13 +20,13 @@ export function JoinByCode() {
   }, [join])
   return (
     <>
-      <h1>{refused ? 'The set did not open.' : 'Opening the set.'}</h1>
+      <h1>{refused ? setDidNotOpen : openingSet}</h1>
       <p className="lead mt-4" role="status">
-        {refused?.sentence ?? 'One moment.'}
+        {refused?.sentence ?? oneMoment}
       </p>
       {refused && refused.code !== 'wrong-code' && (
         <button type="button" className="btn main mt-4" onClick={join}>
-          Try again
+          {tryAgain}
         </button>
       )}
     </>

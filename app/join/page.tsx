@@ -1,7 +1,8 @@
 import type { Metadata } from 'next'
+import { comeIn, thisPageNeedsScriptsSwitch } from '../words/door'
 import { JoinByCode } from './join-by-code'
 
-export const metadata: Metadata = { title: 'Come in' }
+export const metadata: Metadata = { title: comeIn }
 export const dynamic = 'force-dynamic'
 
 /** What a crew link opens. The code stands after the "#", so that it is never sent with an address or written to a log. */
@@ -10,7 +11,7 @@ export default function JoinPage() {
     <main id="main" className="page">
       <JoinByCode />
       <noscript>
-        <p className="lead">This page needs scripts. Switch them on in the browser, then open your link again.</p>
+        <p className="lead">{thisPageNeedsScriptsSwitch}</p>
       </noscript>
     </main>
   )

@@ -1,6 +1,7 @@
 'use client'
 import { useEffect, useRef } from 'react'
 import { channelsNow } from '@/lib/session/who'
+import { byIn, itWasDue, seesTo, takeRollsSilent, toAndToYou, toYou, unansweredItGoesToSomebody } from '../words/set'
 import { CallAnswers } from './answers'
 import { Count } from './count'
 import { HandDirectly } from './hand-over'
@@ -29,20 +30,16 @@ export function AlertBand() {
       ref={box}
     >
       <p className="alert-top">
-        <span>{mine ? 'to you' : `to ${nameOf(alert.owner)}, and to you`}</span>
-        <span>{silent ? 'a take rolls: silent' : clock(now)}</span>
+        <span>{mine ? toYou : toAndToYou(nameOf(alert.owner))}</span>
+        <span>{silent ? takeRollsSilent : clock(now)}</span>
       </p>
       <p className="alert-do">{alert.action}</p>
-      <p className="lb">
-        {now >= alert.deadline ? `it was due at ${clock(alert.deadline)}` : `by ${clock(alert.deadline)}, in`}
-      </p>
+      <p className="lb">{now >= alert.deadline ? itWasDue(clock(alert.deadline)) : byIn(clock(alert.deadline))}</p>
       <Count at={alert.deadline} now={now} />
       <div className="foot">
         <CallAnswers call={alert.call} answered={null} />
         <HandDirectly key={alert.call} call={alert.call} />
-        <p className="fine">
-          {mine ? 'Unanswered, it goes to somebody else.' : `${nameOf(alert.owner)} sees to it that it is done.`}
-        </p>
+        <p className="fine">{mine ? unansweredItGoesToSomebody : seesTo(nameOf(alert.owner))}</p>
       </div>
     </div>
   )

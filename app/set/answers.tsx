@@ -1,15 +1,33 @@
 'use client'
 import { useState } from 'react'
 import type { Duty } from '@/lib/session/board-view'
+import {
+  cameraRolls,
+  cannotWords,
+  comingWords,
+  cutGood,
+  cutHold,
+  cutNoGood,
+  doneWords,
+  readyWords,
+  rollingWords,
+  shotDone,
+  takeWords,
+  toldWords,
+  youHandedItOver,
+  youSaidCannotSomebodyElse,
+  youSaidComing,
+  youSaidReady,
+} from '../words/set'
 import { HandOver } from './hand-over'
 import { useSet } from './set-context'
 import { nextTake, rollingOn, takeDraft } from './take-draft'
 
 const SAID: Readonly<Record<string, string>> = {
-  coming: 'You said: coming.',
-  ready: 'You said: ready.',
-  cannot: 'You said: cannot. Somebody else is looked for.',
-  'hand-over': 'You handed it over.',
+  coming: youSaidComing,
+  ready: youSaidReady,
+  cannot: youSaidCannotSomebodyElse,
+  'hand-over': youHandedItOver,
 }
 
 /** The two or three things a thumb does about the next call, now. */
@@ -26,7 +44,7 @@ export function CallAnswers({ call, answered, done }: { call: string; answered: 
   const { log } = useSet()
   const [handing, setHanding] = useState(false)
   const answer = (word: 'coming' | 'ready') => {
-    log({ kind: 'call-answer', call, answer: word }, `Told: ${word}.`)
+    log({ kind: 'call-answer', call, answer: word }, toldWords(word))
     done?.()
   }
   return (
@@ -34,13 +52,13 @@ export function CallAnswers({ call, answered, done }: { call: string; answered: 
       {answered && <p className="told">{SAID[answered]}</p>}
       <div className="thumb three">
         <button type="button" className={answered === null ? 'main' : ''} onClick={() => answer('coming')}>
-          Coming
+          {comingWords}
         </button>
         <button type="button" className={answered === 'coming' ? 'main' : ''} onClick={() => answer('ready')}>
-          Ready
+          {readyWords}
         </button>
         <button type="button" onClick={() => setHanding(true)}>
-          Cannot
+          {cannotWords}
         </button>
       </div>
       {handing && (
@@ -61,23 +79,23 @@ function Roll({ duty }: { duty: Duty }) {
   const shot = duty.shot as string
   const camera = duty.camera as string
   const start = () =>
-    log(takeDraft(facts, shot, nextTake(session, shot, camera), camera, { roll: 'start' }), `Camera ${camera} rolls.`)
+    log(takeDraft(facts, shot, nextTake(session, shot, camera), camera, { roll: 'start' }), cameraRolls(camera))
   return (
     <div className="thumb two">
       <button type="button" className="main" onClick={start}>
-        Rolling
+        {rollingWords}
       </button>
-      <button type="button" onClick={() => log({ kind: 'shot-state', shot, state: 'caught' }, `Done: ${duty.title}.`)}>
-        Shot done
+      <button type="button" onClick={() => log({ kind: 'shot-state', shot, state: 'caught' }, doneWords(duty.title))}>
+        {shotDone}
       </button>
     </div>
   )
 }
 
 const VERDICTS = [
-  ['good', 'Cut, good'],
-  ['no-good', 'Cut, no good'],
-  ['hold', 'Cut, hold'],
+  ['good', cutGood],
+  ['no-good', cutNoGood],
+  ['hold', cutHold],
 ] as const
 function Stop({ shot, camera }: { shot: string; camera: string }) {
   const { session, facts, log } = useSet()
@@ -93,7 +111,7 @@ function Stop({ shot, camera }: { shot: string; camera: string }) {
           onClick={() =>
             log(
               takeDraft(facts, shot, take.take, camera, { roll: 'end', verdict, slate: take.slate }),
-              `Take ${take.take}: ${name.replace('Cut, ', '')}.`,
+              takeWords(take.take, name.replace('Cut, ', '')),
             )
           }
         >

@@ -1,5 +1,15 @@
 'use client'
 import { type TouchEvent, useEffect, useRef, useState } from 'react'
+import {
+  board,
+  day,
+  dayBlackOnWhite,
+  duskWhiteOnBlack,
+  duskWords,
+  nobodyYet,
+  oneMoment,
+  thisPartOfBoard,
+} from '../words/set'
 import { AlertBand } from './alert-band'
 import { CallsPage } from './calls-page'
 import { LinkLine, LinkMark } from './link-line'
@@ -27,15 +37,10 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
   return (
     <main id="main" className="set">
       <header className="bar">
-        <span>{me === null ? 'nobody yet' : nameOf(me)}</span>
+        <span>{me === null ? nobodyYet : nameOf(me)}</span>
         <span className="time">{clock(now)}</span>
-        <button
-          type="button"
-          className="ground"
-          onClick={turn}
-          aria-label={dusk ? 'day: black on white' : 'dusk: white on black'}
-        >
-          {dusk ? 'day' : 'dusk'}
+        <button type="button" className="ground" onClick={turn} aria-label={dusk ? dayBlackOnWhite : duskWhiteOnBlack}>
+          {dusk ? day : duskWords}
         </button>
         <LinkMark />
       </header>
@@ -47,7 +52,7 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
           <div className="pages" {...swipe}>
             <Turned page={page} rest={rest} open={setSheet} />
           </div>
-          <nav className="tabs" aria-label="Board">
+          <nav className="tabs" aria-label={board}>
             {PAGES.map((id) => (
               <button
                 key={id}
@@ -63,7 +68,7 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
       )}
       {sheet && rest && <rest.OpenSheet sheet={sheet} close={close} open={setSheet} />}
       {sheet && !rest && (
-        <Sheet title="One moment" close={close}>
+        <Sheet title={oneMoment} close={close}>
           <OnItsWay />
         </Sheet>
       )}
@@ -88,7 +93,7 @@ function Turned({ page, rest, open }: TurnedProps) {
 
 const OnItsWay = () => (
   <p className="do" role="status">
-    This part of the board is on its way to this phone. It needs the network once.
+    {thisPartOfBoard}
   </p>
 )
 

@@ -1,6 +1,7 @@
 'use client'
 import { type Duty, dutiesOf, isLapsed, isOver } from '@/lib/session/board-view'
 import { doWords } from '@/lib/session/board-words'
+import { about, myCalls, nothingIsPlannedForYou, overWords } from '../words/set'
 import { StateMark } from './next-page'
 import { useSet } from './set-context'
 
@@ -11,9 +12,9 @@ export function CallsPage() {
   const open = duties.filter((duty) => !isOver(duty))
   const over = duties.filter(isOver)
   return (
-    <section aria-label="My calls">
-      <h1 className="page-title">My calls</h1>
-      {duties.length === 0 && <p className="do">Nothing is planned for you.</p>}
+    <section aria-label={myCalls}>
+      <h1 className="page-title">{myCalls}</h1>
+      {duties.length === 0 && <p className="do">{nothingIsPlannedForYou}</p>}
       <ol className="duties">
         {open.map((duty) => (
           <DutyRow key={duty.id} duty={duty} past={duty.sort < now && duty.state === 'ahead'} />
@@ -21,7 +22,7 @@ export function CallsPage() {
       </ol>
       {over.length > 0 && (
         <>
-          <h2 className="page-sub">Over</h2>
+          <h2 className="page-sub">{overWords}</h2>
           <ol className="duties">
             {over.map((duty) => (
               <DutyRow key={duty.id} duty={duty} past />
@@ -43,9 +44,7 @@ function DutyRow({ duty, past }: { duty: Duty; past: boolean }) {
         <b>{duty.title}</b> <StateMark state={duty.state} lapsed={lapsed} />
         {!isOver(duty) && !lapsed && duty.kind !== 'task' && <small>{doWords(duty, units)}</small>}
         {duty.moment?.window.likely && !isOver(duty) && (
-          <small>
-            {duty.moment.name} about {clock(duty.moment.window.likely)}
-          </small>
+          <small>{about(duty.moment.name, clock(duty.moment.window.likely))}</small>
         )}
       </span>
     </li>

@@ -1,5 +1,6 @@
 'use client'
 import { useState } from 'react'
+import { cameraClock, cameraSClockIsLogged, itShowsItNow, timecodeItIsAbout } from '../words/sheets'
 import { CameraChoice } from './camera-choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -17,14 +18,14 @@ export function CameraClockSheet({ close }: SheetProps) {
   const say = () => {
     setIsTold(true)
     if (timecode === null) return
-    log({ kind: 'camera-clock', camera, timecode }, `Camera ${camera}’s clock is logged.`)
+    log({ kind: 'camera-clock', camera, timecode }, cameraSClockIsLogged(camera))
     close()
   }
   return (
-    <Sheet title="Camera clock" close={close}>
+    <Sheet title={cameraClock} close={close}>
       <CameraChoice value={camera} onChoose={setCamera} />
       <label className="line">
-        Timecode it is about to show
+        {timecodeItIsAbout}
         <input
           value={text}
           inputMode="numeric"
@@ -37,7 +38,7 @@ export function CameraClockSheet({ close }: SheetProps) {
       <div className="foot">
         <div className="thumb">
           <button type="button" className="main" onClick={say}>
-            It shows it now
+            {itShowsItNow}
           </button>
         </div>
       </div>

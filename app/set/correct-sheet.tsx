@@ -2,6 +2,18 @@
 import { useState } from 'react'
 import type { Entry } from '@/lib/log/entry'
 import { celsius, formatTemp, fromFahrenheit, type Instant, instant, type UnitSystem } from '@/lib/units'
+import {
+  correct,
+  itDidNotHappen,
+  itRead,
+  itWas,
+  putRight,
+  putRightWords,
+  takenBack,
+  whyWords,
+  writeNumberSuch,
+  writeTimeSuch,
+} from '../words/sheets'
 import { useLogNames } from './log-page'
 import { logWords } from './log-words'
 import { useSet } from './set-context'
@@ -34,12 +46,12 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
     close()
   }
   return (
-    <Sheet title="Correct" close={close}>
+    <Sheet title={correct} close={close}>
       <p className="do">{words}</p>
       <div className="pair">
         {entry.kind === 'reading' && (
           <label>
-            It read, {unitOf(units)}
+            {itRead(unitOf(units))}
             <input
               value={value}
               inputMode="decimal"
@@ -50,13 +62,13 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
           </label>
         )}
         <label>
-          It was at
+          {itWas}
           <input value={time} aria-invalid={wrongTime} onChange={(event) => setTime(event.target.value)} />
-          {wrongTime && <span className="says">Write a time such as “18:05”.</span>}
+          {wrongTime && <span className="says">{writeTimeSuch}</span>}
         </label>
       </div>
       <label className="line">
-        Why
+        {whyWords}
         <input value={why} maxLength={300} onChange={(event) => setWhy(event.target.value)} />
       </label>
       <div className="foot">
@@ -65,12 +77,12 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
             type="button"
             className="main"
             disabled={!changed || wrongValue !== null || wrongTime}
-            onClick={() => send({ put }, 'Put right.')}
+            onClick={() => send({ put }, putRightWords)}
           >
-            Put right
+            {putRight}
           </button>
-          <button type="button" onClick={() => send({ void: true }, 'Taken back.')}>
-            It did not happen
+          <button type="button" onClick={() => send({ void: true }, takenBack)}>
+            {itDidNotHappen}
           </button>
         </div>
       </div>
@@ -80,7 +92,7 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
 
 const plain = (value: string) => value.replace(',', '.').replace('−', '-')
 function faultIn(value: string, units: UnitSystem): string | null {
-  if (!NUMBER.test(value)) return 'Write a number such as “46.5”.'
+  if (!NUMBER.test(value)) return writeNumberSuch
   const read = Number(plain(value))
   return faultOf(units === 'us' ? fromFahrenheit(read) : celsius(read), units)
 }

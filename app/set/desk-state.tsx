@@ -1,6 +1,24 @@
 'use client'
 import { agoWords, countSpoken } from '@/lib/session/board-words'
 import { formatTemp } from '@/lib/units'
+import {
+  acknowledged,
+  alertsWords,
+  askedBefore,
+  by,
+  byWords,
+  declaredWrong,
+  foodWords,
+  noneIsOpen,
+  notAnsweredYet,
+  nothingHasBeenReadYet,
+  outOfMeat,
+  probesAndCooker,
+  probesWords,
+  sinceWords,
+  throwItAwayNow,
+  untilAtLatest,
+} from '../words/desk'
 import { useFoodClocks } from './food-line'
 import { sensorName } from './probes'
 import { useSet } from './set-context'
@@ -13,16 +31,16 @@ export function DeskAlerts() {
     .sort((a, b) => a.deadline - b.deadline)
   const troubles = session.forecast?.troubles ?? []
   return (
-    <section aria-label="Alerts">
-      <h2>Alerts</h2>
-      {alerts.length + troubles.length === 0 && <p>None is open.</p>}
+    <section aria-label={alertsWords}>
+      <h2>{alertsWords}</h2>
+      {alerts.length + troubles.length === 0 && <p>{noneIsOpen}</p>}
       {alerts.map((alert) => (
         <div key={alert.id} className="conflict">
           <p className="way">{alert.action}</p>
           <p>
-            {nameOf(alert.owner)}, by {clock(alert.deadline)} ({countSpoken(alert.deadline, now)}),{' '}
-            {alert.state === 'acknowledged' ? 'acknowledged' : 'not answered yet'}
-            {alert.asked.length > 1 && `; asked before: ${alert.asked.slice(0, -1).map(nameOf).join(', ')}`}
+            {by(nameOf(alert.owner), clock(alert.deadline), countSpoken(alert.deadline, now))}{' '}
+            {alert.state === 'acknowledged' ? acknowledged : notAnsweredYet}
+            {alert.asked.length > 1 && askedBefore(alert.asked.slice(0, -1).map(nameOf).join(', '))}
           </p>
         </div>
       ))}
@@ -31,9 +49,7 @@ export function DeskAlerts() {
         .map((trouble) => (
           <div key={`${trouble.cook} ${trouble.id}`} className="conflict">
             <p className="way">{trouble.action}</p>
-            <p>
-              {trouble.cook}, by {clock(trouble.deadline)}
-            </p>
+            <p>{byWords(trouble.cook, clock(trouble.deadline))}</p>
           </div>
         ))}
     </section>
@@ -46,9 +62,9 @@ export function DeskProbes() {
   const probes = Object.values(session.told.probes)
   const many = session.day.cooks.length > 1
   return (
-    <section aria-label="Probes">
-      <h2>Probes and cooker</h2>
-      {probes.length === 0 && <p>Nothing has been read yet.</p>}
+    <section aria-label={probesWords}>
+      <h2>{probesAndCooker}</h2>
+      {probes.length === 0 && <p>{nothingHasBeenReadYet}</p>}
       <ul className="desk-list">
         {probes.map((probe) => (
           <li key={`${probe.cook} ${probe.sensor}`}>
@@ -58,7 +74,7 @@ export function DeskProbes() {
             </b>
             <span className="time">{probe.last ? formatTemp(probe.last.temp, units, 1) : '–'}</span>
             <span>{probe.last && agoWords(probe.last.at, now)}</span>
-            <span>{probe.wrong ? 'declared wrong' : probe.out ? 'out of the meat' : ''}</span>
+            <span>{probe.wrong ? declaredWrong : probe.out ? outOfMeat : ''}</span>
           </li>
         ))}
       </ul>
@@ -70,19 +86,17 @@ export function DeskFood() {
   const { clock } = useSet()
   const foods = useFoodClocks()
   return (
-    <section aria-label="Food">
-      <h2>Food</h2>
+    <section aria-label={foodWords}>
+      <h2>{foodWords}</h2>
       <ul className="desk-list">
         {foods.map(({ food, is, since, discardAt, past }) => (
           <li key={food}>
             <b>{food}</b>
             <span>
               {is.replace('-', ' ')}
-              {since !== null && ` since ${clock(since)}`}
+              {since !== null && sinceWords(clock(since))}
             </span>
-            <span>
-              {discardAt !== null && (past ? 'throw it away now' : `until ${clock(discardAt)} at the latest`)}
-            </span>
+            <span>{discardAt !== null && (past ? throwItAwayNow : untilAtLatest(clock(discardAt)))}</span>
           </li>
         ))}
       </ul>

@@ -2,6 +2,18 @@
 import { allDuties, type Duty, isLapsed, isOver } from '@/lib/session/board-view'
 import { answersTo } from '@/lib/session/calls'
 import { Sideways } from '../ui/sideways'
+import {
+  blackOnWhite,
+  calls,
+  from,
+  momentWords,
+  noLiveForecastYetTimes,
+  rehearsalWords,
+  stateWords,
+  what,
+  whiteOnBlack,
+  who,
+} from '../words/desk'
 import { DeskAlerts, DeskFood, DeskProbes } from './desk-state'
 import { LinkLine } from './link-line'
 import { LiveLine } from './live-line'
@@ -21,10 +33,10 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
     <div className="desk">
       <div className="desk-bar">
         <b className="time">{clock(now)}</b>
-        <span>{snapshot.rehearsal ? 'rehearsal' : LINKS[snapshot.link]}</span>
-        <span>{session.forecast?.reason ?? 'No live forecast yet: the times are this morning’s.'}</span>
+        <span>{snapshot.rehearsal ? rehearsalWords : LINKS[snapshot.link]}</span>
+        <span>{session.forecast?.reason ?? noLiveForecastYetTimes}</span>
         <button type="button" className="textlink" onClick={turn}>
-          {dusk ? 'Black on white' : 'White on black'}
+          {dusk ? blackOnWhite : whiteOnBlack}
         </button>
       </div>
       <LinkLine lacks={lacks} />
@@ -37,8 +49,8 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
       <div className="desk-cols">
         <div className="desk-calls">
           {day && <RePlan day={day} />}
-          <section aria-label="Calls">
-            <h2>Calls</h2>
+          <section aria-label={calls}>
+            <h2>{calls}</h2>
             <Calls duties={allDuties(session, facts, null)} />
           </section>
         </div>
@@ -67,11 +79,11 @@ function Calls({ duties }: { duties: readonly Duty[] }) {
       <table className="stacks trade">
         <thead>
           <tr>
-            <th scope="col">from</th>
-            <th scope="col">what</th>
-            <th scope="col">state</th>
-            <th scope="col">moment</th>
-            <th scope="col">who</th>
+            <th scope="col">{from}</th>
+            <th scope="col">{what}</th>
+            <th scope="col">{stateWords}</th>
+            <th scope="col">{momentWords}</th>
+            <th scope="col">{who}</th>
           </tr>
         </thead>
         <tbody>

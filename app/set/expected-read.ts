@@ -1,5 +1,6 @@
 import type { LiveLine, Session } from '@/lib/session/session'
 import { celsius, formatTemp, type Instant, type UnitSystem } from '@/lib/units'
+import { forecastExpects, forecastExpectsTo } from '../words/sheets'
 
 /** The value of a forecast line at a time, linear between its points. */
 function lineAt(line: LiveLine, values: readonly number[], at: Instant): number | null {
@@ -18,5 +19,5 @@ export function expectedRead(session: Session, cook: string, sensor: string, now
   const [low, high] = [lineAt(line, line.coreLowC, now), lineAt(line, line.coreHighC, now)]
   if (low === null || high === null) return ''
   const [a, b] = [formatTemp(celsius(low), units), formatTemp(celsius(high), units)]
-  return a === b ? `The forecast expects ${b}.` : `The forecast expects ${a.replace(/ .*/, '')} to ${b}.`
+  return a === b ? forecastExpects(b) : forecastExpectsTo(a.replace(/ .*/, ''), b)
 }

@@ -9,6 +9,7 @@ import type { Cook, Shoot } from '@/lib/plan/shoot'
 import { type BoardFacts, boardFacts, type PlannedCook, type Span95 } from '@/lib/session/board-facts'
 import { celsius, formatTemp, type Instant, later, type Seconds, type UnitSystem } from '@/lib/units'
 import { meatOnOf } from '../shoots/heat-line-input'
+import { planKeepsFoodSafetyAuthoritys, planStaysBelowFoodSafety, usdaFsisNoTable } from '../words/set'
 import type { Forecasts } from '../worked-out'
 
 /** What a set screen knows of this shoot besides the live session. */
@@ -40,14 +41,11 @@ function foodRules(shoot: Shoot, forecast: Forecast, units: UnitSystem): Pick<Pl
   const { metShare, minimum } = safetyOf(forecast, authority)
   const asks = `${formatTemp(celsius(minimum.tempC), units)}${minimum.restMin > 0 ? `, then ${minimum.restMin} min` : ''}`
   const allowed = metShare >= NEARLY_ALL
-  const whose =
-    authority === 'US' ? 'USDA FSIS' : `USDA FSIS: no table is held for ${authority}, ask the local authority`
+  const whose = authority === 'US' ? 'USDA FSIS' : usdaFsisNoTable(authority)
   return {
     tasting: {
       allowed,
-      why: allowed
-        ? `The plan keeps the food-safety authority’s minimum (${asks}).`
-        : `The plan stays below the food-safety authority’s minimum (${asks}). Not for guests at risk.`,
+      why: allowed ? planKeepsFoodSafetyAuthoritys(asks) : planStaysBelowFoodSafety(asks),
     },
     whose,
   }

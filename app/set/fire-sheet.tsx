@@ -1,16 +1,27 @@
 'use client'
 import { useState } from 'react'
 import { minutes } from '@/lib/units'
+import {
+  fireFed,
+  fuelPut,
+  lidOpen,
+  lidShut,
+  logged,
+  theFire,
+  ventsOpen,
+  ventsShut,
+  writeWeightInSuch,
+} from '../words/sheets'
 import { AgoChoice, CookChoice } from './choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
 
 const DID = [
-  ['lid-open', 'Lid open'],
-  ['lid-shut', 'Lid shut'],
-  ['vents-open', 'Vents open'],
-  ['vents-shut', 'Vents shut'],
+  ['lid-open', lidOpen],
+  ['lid-shut', lidShut],
+  ['vents-open', ventsOpen],
+  ['vents-shut', ventsShut],
 ] as const
 const FUEL = /^\d{1,2}([.,]\d{1,2})?$/
 
@@ -24,22 +35,22 @@ export function FireSheet({ close }: SheetProps) {
   const unit = units === 'us' ? 'lb' : 'kg'
   const fault = fuel !== '' && !FUEL.test(fuel)
   const say = (did: string, words: string, more = {}) => {
-    log({ kind: 'fire', cook, did, ...more }, `Logged: ${words.toLowerCase()}.`, minutes(ago))
+    log({ kind: 'fire', cook, did, ...more }, logged(words.toLowerCase()), minutes(ago))
     close()
   }
   return (
-    <Sheet title="The fire" close={close}>
+    <Sheet title={theFire} close={close}>
       <CookChoice cooks={cooks} value={cook} onChoose={setCook} />
       <AgoChoice value={ago} onChoose={setAgo} />
       <label className="line">
-        Fuel put on, {unit}, if it was weighed
+        {fuelPut(unit)}
         <input
           value={fuel}
           inputMode="decimal"
           aria-invalid={fault}
           onChange={(event) => setFuel(event.target.value)}
         />
-        {fault && <span className="says">Write a weight in {unit}, such as “0.4”.</span>}
+        {fault && <span className="says">{writeWeightInSuch(unit)}</span>}
       </label>
       <div className="foot">
         <div className="thumb two">
@@ -52,9 +63,9 @@ export function FireSheet({ close }: SheetProps) {
             type="button"
             className="main wide"
             disabled={fault}
-            onClick={() => say('fed', 'Fire fed', fuel === '' ? {} : { fuel: `${fuel.replace(',', '.')} ${unit}` })}
+            onClick={() => say('fed', fireFed, fuel === '' ? {} : { fuel: `${fuel.replace(',', '.')} ${unit}` })}
           >
-            Fire fed
+            {fireFed}
           </button>
         </div>
       </div>

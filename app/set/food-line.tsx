@@ -1,6 +1,7 @@
 'use client'
 import { countSpoken } from '@/lib/session/board-words'
 import { foodClock } from '@/lib/session/food-clock'
+import { hasStoodOutTooLong, standsOutUntilAtLatest } from '../words/set'
 import { useSet } from './set-context'
 
 export const useFoodClocks = () => {
@@ -16,8 +17,8 @@ export function FoodLine() {
     <p key={food} className="food-line">
       <b>{food}</b>{' '}
       {past || discardAt === null
-        ? 'has stood out too long: throw it away.'
-        : `stands out, until ${clock(discardAt)} at the latest (${countSpoken(discardAt, now)}).`}
+        ? hasStoodOutTooLong
+        : standsOutUntilAtLatest(clock(discardAt), countSpoken(discardAt, now))}
     </p>
   ))
 }

@@ -2,6 +2,26 @@
 import { countSpoken } from '@/lib/session/board-words'
 import type { FoodClock } from '@/lib/session/food-clock'
 import { formatDuration, formatTemp } from '@/lib/units'
+import {
+  allowedWords,
+  foodOutBackServed,
+  foodWords,
+  itCountsFromFirstSlice,
+  limitWords,
+  noItHasStoodOut,
+  noItWasThrownAway,
+  notSaidByPlan,
+  notYet,
+  outWords,
+  sinceWords,
+  tastingWords2,
+  theFood,
+  throwItAway,
+  throwItAwayNow,
+  usdaFsis,
+  whoseRule,
+  withCare,
+} from '../words/sheets'
 import { useFoodClocks } from './food-line'
 import { useSet } from './set-context'
 
@@ -17,19 +37,16 @@ const WHERE: Readonly<Record<FoodClock['is'], string>> = {
 export function FoodPage({ act }: { act: () => void }) {
   const clocks = useFoodClocks()
   return (
-    <section aria-label="Food">
-      <h1 className="page-title">The food</h1>
+    <section aria-label={foodWords}>
+      <h1 className="page-title">{theFood}</h1>
       {clocks.map((food) => (
         <Food key={food.food} of={food} />
       ))}
-      <p className="fine">
-        It counts from the first slice, or from when somebody says that it stands out. Ask the local food-safety
-        authority, whose rules go first.
-      </p>
+      <p className="fine">{itCountsFromFirstSlice}</p>
       <div className="foot">
         <div className="thumb">
           <button type="button" className="main" onClick={act}>
-            Food out, back, served
+            {foodOutBackServed}
           </button>
         </div>
       </div>
@@ -46,33 +63,29 @@ function Food({ of }: { of: FoodClock }) {
       <h2>{of.food}</h2>
       <p className="food-is">
         {WHERE[of.is]}
-        {of.since !== null && ` since ${clock(of.since)}`}
+        {of.since !== null && sinceWords(clock(of.since))}
       </p>
       {of.discardAt !== null && (
         <p className="food-by">
-          {of.past
-            ? 'Throw it away now.'
-            : `Throw it away at ${clock(of.discardAt)}, in ${countSpoken(of.discardAt, now)}.`}
+          {of.past ? throwItAwayNow : throwItAway(clock(of.discardAt), countSpoken(of.discardAt, now))}
         </p>
       )}
       <dl>
-        <dt>Limit</dt>
-        <dd>
-          {formatDuration(of.limit)} out ({air})
-        </dd>
-        <dt>Tasting</dt>
+        <dt>{limitWords}</dt>
+        <dd>{outWords(formatDuration(of.limit), air)}</dd>
+        <dt>{tastingWords2}</dt>
         <dd>{tastingWords(of, rules?.tasting)}</dd>
-        <dt>Whose rule</dt>
-        <dd>{rules?.whose ?? 'USDA FSIS'}</dd>
+        <dt>{whoseRule}</dt>
+        <dd>{rules?.whose ?? usdaFsis}</dd>
       </dl>
     </article>
   )
 }
 
 function tastingWords({ is, past }: FoodClock, tasting: { allowed: boolean; why: string } | undefined): string {
-  if (is === 'discarded') return 'No: it was thrown away.'
-  if (past) return 'No: it has stood out too long.'
-  if (is === 'not-out') return 'Not yet.'
-  if (!tasting) return 'Not said by the plan.'
-  return `${tasting.allowed ? 'Allowed.' : 'With care.'} ${tasting.why}`
+  if (is === 'discarded') return noItWasThrownAway
+  if (past) return noItHasStoodOut
+  if (is === 'not-out') return notYet
+  if (!tasting) return notSaidByPlan
+  return `${tasting.allowed ? allowedWords : withCare} ${tasting.why}`
 }

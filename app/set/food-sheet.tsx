@@ -1,16 +1,17 @@
 'use client'
 import { useState } from 'react'
 import { minutes } from '@/lib/units'
+import { backHotOrCold, loggedWords, served, standsOut, theFood, thrownAway } from '../words/sheets'
 import { AgoChoice, CookChoice } from './choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
 
 const WHERE = [
-  ['out', 'Stands out'],
-  ['back', 'Back, hot or cold'],
-  ['served', 'Served'],
-  ['discarded', 'Thrown away'],
+  ['out', standsOut],
+  ['back', backHotOrCold],
+  ['served', served],
+  ['discarded', thrownAway],
 ] as const
 
 /** Where the food is: its clock starts, stops or ends. */
@@ -20,11 +21,11 @@ export function FoodSheet({ close }: SheetProps) {
   const [food, setFood] = useState(foods[0]?.id ?? '')
   const [ago, setAgo] = useState(0)
   const say = (is: string, words: string) => {
-    log({ kind: 'food', cook: food, is }, `Logged: ${food}, ${words.toLowerCase()}.`, minutes(ago))
+    log({ kind: 'food', cook: food, is }, loggedWords(food, words.toLowerCase()), minutes(ago))
     close()
   }
   return (
-    <Sheet title="The food" close={close}>
+    <Sheet title={theFood} close={close}>
       <CookChoice cooks={foods} value={food} onChoose={setFood} />
       <AgoChoice value={ago} onChoose={setAgo} />
       <div className="foot">

@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { ownerFor } from '@/lib/session/who'
+import { handedOver, handedOverTo, handOver, nobodyIKnow, toldYouCannot, youCannotWhoGoes } from '../words/desk'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 
@@ -9,15 +10,15 @@ export function HandOver({ call, close }: { call: string; close: (told: boolean)
   const { facts, me, log } = useSet()
   const others = facts.people.filter(({ id }) => id !== me)
   const cannot = () => {
-    log({ kind: 'call-answer', call, answer: 'cannot' }, 'Told: you cannot.')
+    log({ kind: 'call-answer', call, answer: 'cannot' }, toldYouCannot)
     close(true)
   }
   const hand = (to: string, name: string) => {
-    log({ kind: 'call-answer', call, answer: 'hand-over', to }, `Handed over to ${name}.`)
+    log({ kind: 'call-answer', call, answer: 'hand-over', to }, handedOver(name))
     close(true)
   }
   return (
-    <Sheet title="You cannot. Who goes?" close={() => close(false)}>
+    <Sheet title={youCannotWhoGoes} close={() => close(false)}>
       <div className="thumb two">
         {others.map(({ id, name, roles }) => (
           <button key={id} type="button" onClick={() => hand(id, name)}>
@@ -26,7 +27,7 @@ export function HandOver({ call, close }: { call: string; close: (told: boolean)
           </button>
         ))}
         <button type="button" className="main wide" onClick={cannot}>
-          Nobody I know of
+          {nobodyIKnow}
         </button>
       </div>
     </Sheet>
@@ -49,9 +50,9 @@ export function HandDirectly({ call }: { call: string }) {
         <button
           key={to}
           type="button"
-          onClick={() => log({ kind: 'call-answer', call, answer: 'hand-over', to }, `Handed over to ${nameOf(to)}.`)}
+          onClick={() => log({ kind: 'call-answer', call, answer: 'hand-over', to }, handedOverTo(nameOf(to)))}
         >
-          <small>Hand over to</small> {nameOf(to)}
+          <small>{handOver}</small> {nameOf(to)}
         </button>
       ))}
     </div>

@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { minutes } from '@/lib/units'
+import { heldEnds, holdEnds, holdStarts, inBox, inCooker, inOven, loggedHeld, loggedHoldEnds } from '../words/sheets'
 import { AgoChoice, CookChoice } from './choice'
 import { useSet } from './set-context'
 import type { EntryDraft } from './set-feed'
@@ -8,9 +9,9 @@ import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
 
 const PLACES = [
-  ['cooker', 'In the cooker'],
-  ['oven', 'In the oven'],
-  ['box', 'In the box'],
+  ['cooker', inCooker],
+  ['oven', inOven],
+  ['box', inBox],
 ] as const
 
 /** The roast waits, kept hot. */
@@ -25,22 +26,18 @@ export function HoldSheet({ close }: SheetProps) {
   }
   const start = (place: string) => ({ kind: 'hold-start', cook, in: place })
   return (
-    <Sheet title={held ? 'Held: ends' : 'Hold starts'} close={close}>
+    <Sheet title={held ? heldEnds : holdStarts} close={close}>
       <CookChoice cooks={session.day.cooks} value={cook} onChoose={setCook} />
       <AgoChoice value={ago} onChoose={setAgo} />
       <div className="foot">
         <div className="thumb">
           {held && (
-            <button
-              type="button"
-              className="main"
-              onClick={() => say({ kind: 'hold-end', cook }, 'Logged: the hold ends.')}
-            >
-              Hold ends
+            <button type="button" className="main" onClick={() => say({ kind: 'hold-end', cook }, loggedHoldEnds)}>
+              {holdEnds}
             </button>
           )}
           {PLACES.map(([place, words]) => (
-            <button key={place} type="button" onClick={() => say(start(place), `Logged: held ${words.toLowerCase()}.`)}>
+            <button key={place} type="button" onClick={() => say(start(place), loggedHeld(words.toLowerCase()))}>
               {words}
             </button>
           ))}

@@ -1,4 +1,5 @@
 'use client'
+import { wipe } from '../words/sheets'
 
 const ROWS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0'] as const
 
@@ -21,7 +22,7 @@ export function Keypad({ onPress, onSave, save }: KeypadProps) {
       {ROWS.map((digit) => key(digit, digit, digit === '.' ? 'point' : undefined))}
       {key('sign', '−', 'minus')}
       <button type="button" className="key-word" onClick={() => onPress('wipe')}>
-        wipe
+        {wipe}
       </button>
       <button type="button" className="key-save" onClick={onSave}>
         {save}

@@ -1,5 +1,6 @@
 'use client'
 import { useState } from 'react'
+import { lateBy, minWords, toldLateByMin, wholeCrew } from '../words/sheets'
 import { Choice } from './choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -13,22 +14,22 @@ export function LateSheet({ close }: SheetProps) {
   const [who, setWho] = useState(me ?? '')
   const options = [
     ...(me === null ? [] : ([[me, 'I']] as const)),
-    ['', 'The whole crew'] as const,
+    ['', wholeCrew] as const,
     ...facts.people.filter(({ id }) => id !== me).map(({ id, name }) => [id, name] as const),
   ]
   const say = (min: number) => {
     const name = who === '' ? 'the whole crew' : who === me ? 'you' : nameOf(who)
-    log({ kind: 'late', for: `${min} min`, ...(who && { who }) }, `Told: ${name} late by ${min} min.`)
+    log({ kind: 'late', for: `${min} min`, ...(who && { who }) }, toldLateByMin(name, min))
     close()
   }
   return (
-    <Sheet title="Late by" close={close}>
+    <Sheet title={lateBy} close={close}>
       <Choice name="Who" value={who} options={options} onChoose={setWho} />
       <div className="foot">
         <div className="thumb three">
           {MINUTES.map((min) => (
             <button key={min} type="button" onClick={() => say(min)}>
-              {min} min
+              {minWords(min)}
             </button>
           ))}
         </div>

@@ -1,5 +1,23 @@
 'use client'
 import { useState } from 'react'
+import {
+  alertsGo,
+  catchingUp,
+  forecastIsThisPhonesOwn,
+  hereNoneLost,
+  keptHereNoneLost,
+  logIsBeingRead,
+  makeThisPhoneTrustSet,
+  noSignal,
+  nothingGoesOut,
+  onWay,
+  rehearsalWords,
+  seenWords,
+  serverDidNotTakeEntry,
+  wait,
+  waits,
+  whatIsLoggedGoesOut,
+} from '../words/set'
 import { entriesWord } from './feed/merged-words'
 import { SERVER_AWAY } from './feed/wire'
 import { useSet } from './set-context'
@@ -8,7 +26,7 @@ import { useSet } from './set-context'
 export function LinkMark() {
   const { snapshot } = useSet()
   const { link, waiting, rehearsal, held } = snapshot
-  if (rehearsal) return <span>rehearsal</span>
+  if (rehearsal) return <span>{rehearsalWords}</span>
   const words =
     link === 'live'
       ? waiting > 0
@@ -29,27 +47,25 @@ export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; ca
   const { snapshot, said } = useSet()
   const { link, waiting, forecastBy, merged, aside = [], held } = snapshot
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set())
-  const refused = aside.map(({ sentence }) => `The server did not take an entry: ${sentence} It is kept here.`)
+  const refused = aside.map(({ sentence }) => serverDidNotTakeEntry(sentence))
   const news = [...refused, ...(lacks === null ? [] : [lacks]), ...merged].find((sentence) => !seen.has(sentence))
   return (
     <>
       {link === 'cut-off' && !held && (
         <p className="status" role="status">
-          <b>No signal.</b> Alerts go on from this phone. {entriesWord(waiting)} {waiting === 1 ? 'waits' : 'wait'}{' '}
-          here, none lost.
-          {forecastBy === 'this device' && ' The forecast is this phone’s own.'}
+          <b>{noSignal}</b> {alertsGo(entriesWord(waiting))} {waiting === 1 ? waits : wait} {hereNoneLost}
+          {forecastBy === 'this device' && forecastIsThisPhonesOwn}
         </p>
       )}
       {link === 'catching-up' && !held && (
         <p className="status" role="status">
-          <b>Catching up.</b> {waiting > 0 ? `${entriesWord(waiting)} on the way.` : 'The log is being read.'}
+          <b>{catchingUp}</b> {waiting > 0 ? onWay(entriesWord(waiting)) : logIsBeingRead}
         </p>
       )}
       {held && (
         <p className="status" role="status">
-          <b>{held === SERVER_AWAY ? held : 'Nothing goes out.'}</b>{' '}
-          {held === SERVER_AWAY ? 'What is logged goes out by itself, and alerts go on.' : held}{' '}
-          {waiting > 0 && `${entriesWord(waiting)} kept here, none lost.`}
+          <b>{held === SERVER_AWAY ? held : nothingGoesOut}</b> {held === SERVER_AWAY ? whatIsLoggedGoesOut : held}{' '}
+          {waiting > 0 && keptHereNoneLost(entriesWord(waiting))}
         </p>
       )}
       {news && (
@@ -58,12 +74,12 @@ export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; ca
             {news}{' '}
             {news === lacks && canTrust && !window.isSecureContext && (
               <a className="textlink" href="/trust">
-                Make this phone trust the set
+                {makeThisPhoneTrustSet}
               </a>
             )}
           </span>
           <button type="button" className="textlink" onClick={() => setSeen(new Set([...seen, news]))}>
-            Seen
+            {seenWords}
           </button>
         </p>
       )}

@@ -1,4 +1,5 @@
 'use client'
+import { continuity, readingsFromFileOrDevice } from '../words/desk'
 import { Desk } from './desk'
 import { useLacks } from './feed/use-lacks'
 import { LiveSet, type LiveSetProps } from './live-set'
@@ -10,10 +11,10 @@ export function LiveDesk({ day, ...props }: LiveSetProps & { day: PlannedDay }) 
     <LiveSet {...props}>
       <p className="desk-links no-print">
         <a className="textlink" href={`/shoots/${props.shootId}/set/readings`}>
-          Readings from a file or a device
+          {readingsFromFileOrDevice}
         </a>
         <a className="textlink" href={`/shoots/${props.shootId}/set/continuity`}>
-          Continuity
+          {continuity}
         </a>
       </p>
       <Desk lacks={lacks} day={day} />

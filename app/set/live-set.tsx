@@ -2,6 +2,7 @@
 import { type ReactNode, useSyncExternalStore } from 'react'
 import type { BoardFacts } from '@/lib/session/board-facts'
 import type { UnitSystem } from '@/lib/units'
+import { openingBoard } from '../words/set'
 import { useSetFeed } from './feed/use-set-feed'
 import { PhotosHere } from './photos/photos-here'
 import { SetContext } from './set-context'
@@ -31,7 +32,7 @@ export function LiveSet({ shootId, opening, facts, units, children }: LiveSetPro
     return (
       <main id="main" className="set">
         <h1 className="next">{facts.title}</h1>
-        <p className="do">Opening the board.</p>
+        <p className="do">{openingBoard}</p>
       </main>
     )
   return (

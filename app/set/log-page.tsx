@@ -1,5 +1,15 @@
 'use client'
 import { useState } from 'react'
+import {
+  correctWords,
+  correctWords2,
+  earlierLines,
+  nothingIsLoggedYet,
+  putRightWords2,
+  takenBackWords,
+  theLog,
+  waitsHere,
+} from '../words/sheets'
 import { CorrectSheet } from './correct-sheet'
 import { type LogItem, logItems } from './log-list'
 import { type LogNames, logWords } from './log-words'
@@ -28,9 +38,9 @@ export function LogPage() {
   const [shown, setShown] = useState(FIRST)
   const items = logItems(session)
   return (
-    <section aria-label="The log">
-      <h1 className="page-title">The log</h1>
-      {items.length === 0 && <p className="do">Nothing is logged yet.</p>}
+    <section aria-label={theLog}>
+      <h1 className="page-title">{theLog}</h1>
+      {items.length === 0 && <p className="do">{nothingIsLoggedYet}</p>}
       <ol className="log">
         {items.slice(0, shown).map((item) => (
           <LogRow key={item.line.entry.id} item={item} correct={() => setCorrecting(item)} />
@@ -38,7 +48,8 @@ export function LogPage() {
       </ol>
       {items.length > shown && (
         <button type="button" className="textlink" onClick={() => setShown(shown + FIRST)}>
-          Earlier lines ({items.length - shown})
+          {earlierLines}
+          {items.length - shown})
         </button>
       )}
       {correcting && (
@@ -61,15 +72,15 @@ function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
         <span className="what">{words}</span>
         <small>
           {entry.by.person ? nameOf(entry.by.person) : entry.by.device}
-          {item.fate === 'void' && ', taken back'}
-          {item.fate === 'put-right' && ', put right'}
-          {item.waits && ', waits here'}
+          {item.fate === 'void' && takenBackWords}
+          {item.fate === 'put-right' && putRightWords2}
+          {item.waits && waitsHere}
         </small>
         {entry.kind === 'note' && entry.photo && item.fate !== 'void' && <Photo name={entry.photo} words={words} />}
       </span>
       {!fixed && (
-        <button type="button" className="fix" onClick={correct} aria-label={`Correct: ${words}`}>
-          Correct
+        <button type="button" className="fix" onClick={correct} aria-label={correctWords2(words)}>
+          {correctWords}
         </button>
       )}
     </li>

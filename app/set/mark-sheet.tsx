@@ -5,6 +5,7 @@ import type { MomentId } from '@/lib/model/moment-ids'
 import { momentWindow } from '@/lib/session/board-view'
 import type { SessionCook } from '@/lib/session/session-day'
 import { minutes } from '@/lib/units'
+import { everyMomentIsMarked, itHasHappened, marked } from '../words/sheets'
 import { AgoChoice } from './choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -17,7 +18,7 @@ export function MarkSheet({ close }: SheetProps) {
   const { cooks } = session.day
   const left = (cook: SessionCook) => cook.moments.filter((moment) => !session.told.marks[markKey(cook.id, moment)])
   const mark = (cook: SessionCook, moment: MomentId, name: string) => {
-    log({ kind: 'mark', cook: cook.id, moment }, `Marked: ${name}.`, minutes(ago))
+    log({ kind: 'mark', cook: cook.id, moment }, marked(name), minutes(ago))
     close()
   }
   const due = (cook: SessionCook, moment: MomentId) => {
@@ -25,12 +26,12 @@ export function MarkSheet({ close }: SheetProps) {
     return likely === null ? 'may never come' : `about ${clock(likely)}`
   }
   return (
-    <Sheet title="It has happened" close={close}>
+    <Sheet title={itHasHappened} close={close}>
       <AgoChoice value={ago} onChoose={setAgo} />
       {cooks.map((cook) => (
         <section key={cook.id} aria-label={cook.id}>
           {cooks.length > 1 && <h3>{cook.id}</h3>}
-          {left(cook).length === 0 && <p className="key-last">Every moment is marked.</p>}
+          {left(cook).length === 0 && <p className="key-last">{everyMomentIsMarked}</p>}
           <div className="thumb two">
             {left(cook).map((moment, i) => {
               const name = cook.names[moment] ?? moment.replaceAll('-', ' ')

@@ -1,33 +1,46 @@
 'use client'
+import {
+  cameraClock,
+  continuityHowEachShotLooked,
+  fire,
+  foodWords,
+  hold,
+  meal,
+  more,
+  note,
+  probe,
+  rehearseThisDayInventedOne,
+  soundCheck,
+} from '../words/sheets'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetName, SheetProps } from './sheets'
 
 const ACTIONS: readonly (readonly [SheetName, string])[] = [
-  ['probe', 'Probe'],
-  ['food', 'Food'],
-  ['hold', 'Hold'],
-  ['meal', 'Meal'],
-  ['note', 'Note'],
-  ['sound', 'Sound check'],
-  ['camera-clock', 'Camera clock'],
+  ['probe', probe],
+  ['food', foodWords],
+  ['hold', hold],
+  ['meal', meal],
+  ['note', note],
+  ['sound', soundCheck],
+  ['camera-clock', cameraClock],
 ]
 
 /** What is told more seldom. */
 export function MoreSheet({ close, open }: SheetProps) {
   const { facts, snapshot } = useSet()
   const burns = facts.cooks.some((cook) => cook.burns)
-  const actions = burns ? ([['fire', 'Fire'], ...ACTIONS] as const) : ACTIONS
+  const actions = burns ? ([['fire', fire], ...ACTIONS] as const) : ACTIONS
   return (
-    <Sheet title="More" close={close}>
+    <Sheet title={more} close={close}>
       {!snapshot.rehearsal && (
         <a className="textlink" href="set/rehearsal">
-          Rehearse this day: an invented one is played, and nothing is sent
+          {rehearseThisDayInventedOne}
         </a>
       )}
       {!snapshot.rehearsal && (
         <a className="textlink" href="set/continuity">
-          Continuity: how each shot looked, with photographs
+          {continuityHowEachShotLooked}
         </a>
       )}
       <div className="foot">

@@ -3,6 +3,21 @@ import type { PlannedMove } from '@/lib/session/compare-plans'
 import type { TriedOnSet } from '@/lib/session/what-if-on-set'
 import { type Instant, instant } from '@/lib/units'
 import { Sideways } from '../ui/sideways'
+import {
+  byItsMoment,
+  doIt,
+  doItAndSend,
+  dropped,
+  leaveIt,
+  movesWords,
+  newWords,
+  sendWords,
+  was,
+  what,
+  whatWouldMove,
+  whoMustKnow,
+  wouldBe,
+} from '../words/desk'
 import { shiftWords } from './move-words'
 import { useSet } from './set-context'
 
@@ -17,7 +32,7 @@ interface MovesProps {
 export function Moves({ moves, tried, send, leave }: MovesProps) {
   const people = new Set(moves.flatMap((move) => move.people))
   const count = people.size === 1 ? 'one person' : `${people.size} people`
-  const words = moves.length > 0 ? `${tried ? 'Do it, and send' : 'Send'} to ${count}` : 'Do it'
+  const words = moves.length > 0 ? `${tried ? doItAndSend : sendWords} to ${count}` : doIt
   return (
     <>
       {moves.length > 0 && <MovesTable moves={moves} />}
@@ -26,7 +41,7 @@ export function Moves({ moves, tried, send, leave }: MovesProps) {
           {words}
         </button>
         <button type="button" className="btn quiet" onClick={leave}>
-          Leave it as it is
+          {leaveIt}
         </button>
       </p>
     </>
@@ -37,15 +52,15 @@ function MovesTable({ moves }: { readonly moves: readonly PlannedMove[] }) {
   const { clock, nameOf } = useSet()
   const at = (time: Instant | null) => (time === null ? '–' : clock(instant(time)))
   return (
-    <Sideways of="What would move" className="mt-4">
+    <Sideways of={whatWouldMove} className="mt-4">
       <table>
         <thead>
           <tr>
-            <th scope="col">what</th>
-            <th scope="col">was</th>
-            <th scope="col">would be</th>
-            <th scope="col">moves</th>
-            <th scope="col">who must know</th>
+            <th scope="col">{what}</th>
+            <th scope="col">{was}</th>
+            <th scope="col">{wouldBe}</th>
+            <th scope="col">{movesWords}</th>
+            <th scope="col">{whoMustKnow}</th>
           </tr>
         </thead>
         <tbody>
@@ -55,8 +70,8 @@ function MovesTable({ moves }: { readonly moves: readonly PlannedMove[] }) {
               <td className="time">{at(move.from)}</td>
               <td className="time">{at(move.to)}</td>
               <td>
-                {move.to === null ? 'dropped' : move.from === null ? 'new' : shiftWords(move.from, move.to)}
-                {move.to !== null && move.byMoment && ', by its moment'}
+                {move.to === null ? dropped : move.from === null ? newWords : shiftWords(move.from, move.to)}
+                {move.to !== null && move.byMoment && byItsMoment}
               </td>
               <td>{move.people.map(nameOf).join(', ')}</td>
             </tr>

@@ -1,6 +1,17 @@
 'use client'
 import { type Duty, dutiesOf, isOver, meanwhile, nextDuty } from '@/lib/session/board-view'
 import { countLead, doWords, NOT_TOLD, stateWords } from '@/lib/session/board-words'
+import {
+  about,
+  allWhile,
+  cameraWords,
+  logAndReadingsGo,
+  nothingMoreForYouToday,
+  nowWords,
+  thenNext,
+  to,
+  toWords,
+} from '../words/set'
 import { Answers } from './answers'
 import { Count } from './count'
 import { FoodLine } from './food-line'
@@ -14,7 +25,7 @@ export function NextPage({ open }: { open: (sheet: SheetName) => void }) {
   const duties = me === null ? [] : dutiesOf(session, facts, me)
   const next = nextDuty(duties, now)
   return (
-    <section className="now" aria-label="Now">
+    <section className="now" aria-label={nowWords}>
       {next ? <Next duty={next} /> : <Nothing />}
       <FoodLine />
       <Then duties={duties.filter((duty) => duty !== next && !isOver(duty))} next={next} />
@@ -44,8 +55,8 @@ function Action({ name, sheet, open }: { name: string; sheet: SheetName; open: (
 function Nothing() {
   return (
     <>
-      <h1 className="next">Nothing more for you today</h1>
-      <p className="do">The log and the readings go on here.</p>
+      <h1 className="next">{nothingMoreForYouToday}</h1>
+      <p className="do">{logAndReadingsGo}</p>
     </>
   )
 }
@@ -75,12 +86,8 @@ function Expected({ duty: { moment } }: { duty: Duty }) {
   if (!moment || !likely) return null
   return (
     <p className="at">
-      {shortName(moment.name)} about {clock(likely)}{' '}
-      {early && late && clock(early) !== clock(late) && (
-        <span>
-          {clock(early)} to {clock(late)}
-        </span>
-      )}
+      {about(shortName(moment.name), clock(likely))}{' '}
+      {early && late && clock(early) !== clock(late) && <span>{to(clock(early), clock(late))}</span>}
     </p>
   )
 }
@@ -101,19 +108,21 @@ function Then({ duties, next }: { duties: readonly Duty[]; next: Duty | null }) 
   const going = meanwhile(duties)
   if (coming.length + going.length === 0) return null
   return (
-    <ul className="then" aria-label="Then">
+    <ul className="then" aria-label={thenNext}>
       {coming.map((duty) => (
         <li key={duty.id}>
           <span className="time">{clock(duty.sort)}</span>
           <span>{duty.title}</span>
-          <span className="win">{duty.camera ? `camera ${duty.camera}` : (duty.place ?? '')}</span>
+          <span className="win">{duty.camera ? cameraWords(duty.camera) : (duty.place ?? '')}</span>
         </li>
       ))}
       {going.map((duty) => (
         <li key={duty.id}>
-          <span className="time">to {duty.until && clock(duty.until.at)}</span>
+          <span className="time">
+            {toWords} {duty.until && clock(duty.until.at)}
+          </span>
           <span>{duty.title}</span>
-          <span className="win">all the while</span>
+          <span className="win">{allWhile}</span>
         </li>
       ))}
     </ul>

@@ -2,6 +2,19 @@
 import { useState } from 'react'
 import { photoName } from '@/lib/log/photo-name'
 import { FOOD_STATES } from '@/lib/plan/vocabulary'
+import {
+  none,
+  note,
+  noteKept,
+  notSaid,
+  roast,
+  saveWords,
+  stateWords,
+  thisBrowserKeepsNoPhotographs,
+  thisPhoneCouldNotKeep,
+  whatToRemember,
+  writeNoteFirstOrTake,
+} from '../words/sheets'
 import { PhotoField, type Taken } from './photos/photo-field'
 import { usePhotos } from './photos/photos-here'
 import { useSet } from './set-context'
@@ -20,44 +33,42 @@ export function NoteSheet({ close }: SheetProps) {
   const [taken, setTaken] = useState<Taken | null>(null)
   const photos = usePhotos()
   const save = async () => {
-    if (text.trim() === '' && !taken) return setFault('Write the note first, or take a photograph.')
+    if (text.trim() === '' && !taken) return setFault(writeNoteFirstOrTake)
     try {
       const photo = taken && photos ? await photos.add({ name: photoName(taken, 'image/jpeg'), bytes: taken }) : null
       const about = { ...(shot && { shot }), ...(cook && { cook }), ...(state && { state }), ...(photo && { photo }) }
-      log({ kind: 'note', text: text.trim() || 'Photograph', ...about }, 'Note kept.')
+      log({ kind: 'note', text: text.trim() || 'Photograph', ...about }, noteKept)
       close()
     } catch {
-      setFault('This phone could not keep the photograph: it may be full. Save the note without it.')
+      setFault(thisPhoneCouldNotKeep)
     }
   }
   return (
-    <Sheet title="Note" close={close}>
+    <Sheet title={note} close={close}>
       <label className="line">
-        What to remember
+        {whatToRemember}
         <textarea rows={4} maxLength={2000} value={text} onChange={(event) => setText(event.target.value)} />
       </label>
       <p className="told" role="alert">
         {fault}
       </p>
       {photos && <PhotoField taken={taken} onTake={setTaken} />}
-      {photos && !photos.lasting && (
-        <p className="told">This browser keeps no photographs: leave this page open until yours is sent.</p>
-      )}
+      {photos && !photos.lasting && <p className="told">{thisBrowserKeepsNoPhotographs}</p>}
       <ShotPicker value={shot} onChoose={setShot} />
       <div className="pair">
         <label>
-          Roast
+          {roast}
           <select value={cook} onChange={(event) => setCook(event.target.value)}>
-            <option value="">none</option>
+            <option value="">{none}</option>
             {session.day.cooks.map(({ id }) => (
               <option key={id}>{id}</option>
             ))}
           </select>
         </label>
         <label>
-          State
+          {stateWords}
           <select value={state} onChange={(event) => setState(event.target.value)}>
-            <option value="">not said</option>
+            <option value="">{notSaid}</option>
             {FOOD_STATES.map((one) => (
               <option key={one}>{one}</option>
             ))}
@@ -67,7 +78,7 @@ export function NoteSheet({ close }: SheetProps) {
       <div className="foot">
         <div className="thumb">
           <button type="button" className="main" onClick={save}>
-            Save
+            {saveWords}
           </button>
         </div>
       </div>

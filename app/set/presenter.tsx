@@ -4,6 +4,7 @@ import { type Duty, dutiesOf, nextDuty } from '@/lib/session/board-view'
 import { countParts, countSpoken } from '@/lib/session/board-words'
 import type { Session } from '@/lib/session/session'
 import { formatTemp, type UnitSystem } from '@/lib/units'
+import { aboutTo, inWords, nothingMoreToday, presentersLine } from '../words/desk'
 import { openAlert } from './open-alert'
 import { useSet } from './set-context'
 import { useGround } from './use-ground'
@@ -18,13 +19,11 @@ export function Presenter() {
   const window = duty?.moment?.window
   return (
     <main id="main" className="presenter">
-      <h1 className="sr-only">Presenter’s line</h1>
+      <h1 className="sr-only">{presentersLine}</h1>
       <div className="pr-bar">
         <span>{nameOf(person)}</span>
         {window?.likely && window.early && window.late && (
-          <span>
-            about {clock(window.likely)}, {clock(window.early)} to {clock(window.late)}
-          </span>
+          <span>{aboutTo(clock(window.likely), clock(window.early), clock(window.late))}</span>
         )}
         <span className="time">{clock(now)}</span>
       </div>
@@ -33,7 +32,7 @@ export function Presenter() {
       ) : duty ? (
         <Line duty={duty} or={orAt(session, duty, units)} />
       ) : (
-        <p className="pr-what">Nothing more today</p>
+        <p className="pr-what">{nothingMoreToday}</p>
       )}
     </main>
   )
@@ -50,7 +49,7 @@ function Line({ duty, or }: { duty: Duty; or: string }) {
   const come = at <= now
   return (
     <>
-      <p className={`pr-what ${name.length > LONG ? 'long' : ''}`}>{come ? capital(name) : `${capital(name)} in`}</p>
+      <p className={`pr-what ${name.length > LONG ? 'long' : ''}`}>{come ? capital(name) : inWords(capital(name))}</p>
       <div className="pr-when">
         <p className="pr-count" role="timer">
           <span className="sr-only">{countSpoken(at, now)}</span>

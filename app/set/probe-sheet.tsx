@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { minutes } from '@/lib/units'
+import { checked, loggedWords2, moved, probeIn, probeWords, pulledOut, readsWrong, rightAgain } from '../words/sheets'
 import { AgoChoice, Choice, CookChoice } from './choice'
 import { probeOf, sensorName, sensorsOf } from './probes'
 import { useSet } from './set-context'
@@ -10,12 +11,12 @@ import { useKeptCook } from './use-kept-cook'
 import { useKept } from './use-set'
 
 const FOUND = [
-  ['in', 'Probe in'],
-  ['moved', 'Moved'],
-  ['pulled-out', 'Pulled out'],
-  ['wrong', 'Reads wrong'],
-  ['right', 'Right again'],
-  ['checked', 'Checked'],
+  ['in', probeIn],
+  ['moved', moved],
+  ['pulled-out', pulledOut],
+  ['wrong', readsWrong],
+  ['right', rightAgain],
+  ['checked', checked],
 ] as const
 
 /** What became of a probe: readings are believed, or not, from then on. */
@@ -31,13 +32,13 @@ export function ProbeSheet({ close }: SheetProps) {
   const say = (found: string, words: string) => {
     log(
       { kind: 'probe-check', cook, sensor, found },
-      `Logged: ${sensorName(sensor)}, ${words.toLowerCase()}.`,
+      loggedWords2(sensorName(sensor), words.toLowerCase()),
       minutes(ago),
     )
     close()
   }
   return (
-    <Sheet title="Probe" close={close}>
+    <Sheet title={probeWords} close={close}>
       <CookChoice cooks={cooks} value={cook} onChoose={setCook} />
       <Choice
         name="Probe"

@@ -16,6 +16,7 @@ import type { Expected, Session } from '@/lib/session/session'
 import type { SessionDay } from '@/lib/session/session-day'
 import { besideWords, type TriedOnSet, withTried } from '@/lib/session/what-if-on-set'
 import type { Instant } from '@/lib/units'
+import { shootDoesNotRead } from '../words/desk'
 
 export interface RePlanAsked {
   readonly document: ShootDocument
@@ -42,7 +43,7 @@ self.onmessage = ({ data }: MessageEvent<RePlanAsked>) => self.postMessage(answe
 
 function answerTo(asked: RePlanAsked): RePlanAnswer {
   const parsed = parseShoot(asked.document)
-  if (!parsed.ok) return { ok: false, sentence: parsed.problems[0]?.sentence ?? 'The shoot does not read.' }
+  if (!parsed.ok) return { ok: false, sentence: parsed.problems[0]?.sentence ?? shootDoesNotRead }
   const { told, now, tried } = asked
   const layout = placedNow(asked.layout, told, parsed.value.zone)
   const then = tried ? withTried(told, tried, now) : told

@@ -5,6 +5,16 @@ import type { CookSet } from '@/lib/session/adopted'
 import type { PlannedMove } from '@/lib/session/compare-plans'
 import { RE_PLAN } from '@/lib/session/re-planned'
 import { changeDocument, type TriedOnSet } from '@/lib/session/what-if-on-set'
+import {
+  backInDay,
+  droppedWords,
+  layingOutRestOfDay,
+  nothingNeedsToMove,
+  rePlan,
+  rePlanFromNow,
+  restOfDay,
+  sentToCrew,
+} from '../words/desk'
 import { movesInWords } from './move-words'
 import { Moves } from './moves'
 import { useSet } from './set-context'
@@ -31,10 +41,10 @@ export function RePlan({ day }: { day: PlannedDay }) {
   }
   const tried = answer?.ok ? answer.tried : null
   return (
-    <section aria-label="Re-plan">
-      <h2>The rest of the day</h2>
+    <section aria-label={rePlan}>
+      <h2>{restOfDay}</h2>
       <button type="button" className="btn" disabled={working} onClick={() => askFor(null)}>
-        {working ? 'Laying out the rest of the day' : 'Re-plan from now'}
+        {working ? layingOutRestOfDay : rePlanFromNow}
       </button>
       <WhatIfs sets={day.sets} working={working} ask={askFor} />
       <div role="status">
@@ -44,7 +54,7 @@ export function RePlan({ day }: { day: PlannedDay }) {
             <b>{tried.title}.</b> {answer.lines.join(' ')}
           </p>
         )}
-        {answer?.ok && answer.moves.length === 0 && <p className="mt-2">Nothing needs to move.</p>}
+        {answer?.ok && answer.moves.length === 0 && <p className="mt-2">{nothingNeedsToMove}</p>}
       </div>
       {answer?.ok && (tried || answer.moves.length > 0) && (
         <Moves moves={answer.moves} tried={tried} send={() => send(answer.moves, tried)} leave={forget} />
@@ -59,7 +69,7 @@ function useSend({ version }: PlannedDay, sent: () => void) {
   return (moves: readonly PlannedMove[], tried: TriedOnSet | null) => {
     if (tried) {
       const { title, change } = tried
-      log({ kind: 'what-if-adopted', version, what: title, change: changeDocument(change) }, 'Sent to the crew.')
+      log({ kind: 'what-if-adopted', version, what: title, change: changeDocument(change) }, sentToCrew)
     }
     const places = moves.flatMap(({ id, place }) => (place ? [{ id, ...place }] : []))
     const gone = moves.flatMap(({ id, to }) => (to === null && !id.startsWith('shot-') ? [id] : []))
@@ -72,14 +82,14 @@ function useSend({ version }: PlannedDay, sent: () => void) {
           moves: places,
           ...(gone.length > 0 ? { gone } : {}),
         },
-        'Sent to the crew.',
+        sentToCrew,
       )
     for (const { id, to, title } of moves) {
       if (!id.startsWith('shot-')) continue
       const shot = id.slice(5)
-      if (to === null) log({ kind: 'shot-state', shot, state: 'dropped', why: RE_PLAN }, `Dropped: ${title}.`)
+      if (to === null) log({ kind: 'shot-state', shot, state: 'dropped', why: RE_PLAN }, droppedWords(title))
       else if (session.told.shots[shot]?.state === 'dropped')
-        log({ kind: 'shot-state', shot, state: 'ahead', why: RE_PLAN }, `Back in the day: ${title}.`)
+        log({ kind: 'shot-state', shot, state: 'ahead', why: RE_PLAN }, backInDay(title))
     }
     sent()
   }

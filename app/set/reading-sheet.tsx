@@ -3,6 +3,16 @@ import { useEffect, useState } from 'react'
 import { jumpQuestion } from '@/lib/log/jump'
 import { agoWords } from '@/lib/session/board-words'
 import { formatTemp } from '@/lib/units'
+import {
+  itIsRight,
+  lastWas,
+  loggedWords3,
+  movedOutWrong,
+  nothingReadHereYet,
+  reading,
+  saveWords2,
+  typeWhatProbeReads,
+} from '../words/sheets'
 import { Choice, CookChoice } from './choice'
 import { expectedRead } from './expected-read'
 import { Keypad } from './keypad'
@@ -36,18 +46,18 @@ export function ReadingSheet({ close, open }: SheetProps) {
     setQuestion(null)
   }
   const save = () => {
-    if (temp === null) return setQuestion('Type what the probe reads.')
+    if (temp === null) return setQuestion(typeWhatProbeReads)
     const asked = faultOf(temp, units) ?? jumpQuestion(sensor, last, { at: now, temp }, units)
     if (asked !== null && (asked !== question || faultOf(temp, units) !== null)) return setQuestion(asked)
     const written = typed.digits === '' ? `${temp.toFixed(1)} °C` : tempDocument(typed, units)
     const shown = typed.digits === '' ? formatTemp(temp, units, 1) : written.replace('-', '−')
-    log({ kind: 'reading', cook, sensor, temp: written, hand: true }, `Logged: ${sensorName(sensor)} ${shown}.`)
+    log({ kind: 'reading', cook, sensor, temp: written, hand: true }, loggedWords3(sensorName(sensor), shown))
     close()
   }
   useTyping(type, save)
   const expects = expectedRead(session, cook, sensor, now, units)
   return (
-    <Sheet title="Reading" close={close}>
+    <Sheet title={reading} close={close}>
       <CookChoice cooks={cooks} value={cook} onChoose={choose(setCook)} />
       <Choice
         name="Probe"
@@ -61,7 +71,7 @@ export function ReadingSheet({ close, open }: SheetProps) {
           <small>{unitOf(units)}</small>
         </p>
         <button type="button" className="textlink" onClick={() => open('probe')}>
-          Moved, out, wrong
+          {movedOutWrong}
         </button>
       </div>
       <p className="key-last" role={question ? 'alert' : undefined}>
@@ -71,10 +81,10 @@ export function ReadingSheet({ close, open }: SheetProps) {
           <>
             {last ? (
               <>
-                Last was <b>{formatTemp(last.temp, units)}</b>, {agoWords(last.at, now)}.{' '}
+                {lastWas} <b>{formatTemp(last.temp, units)}</b>, {agoWords(last.at, now)}.{' '}
               </>
             ) : (
-              'Nothing read here yet. '
+              nothingReadHereYet
             )}
             {expects}
           </>
@@ -83,7 +93,7 @@ export function ReadingSheet({ close, open }: SheetProps) {
       <Keypad
         onPress={type}
         onSave={save}
-        save={question && temp !== null && !faultOf(temp, units) ? 'it is right' : 'save'}
+        save={question && temp !== null && !faultOf(temp, units) ? itIsRight : saveWords2}
       />
     </Sheet>
   )

@@ -4,6 +4,7 @@ import type { BoardFacts } from '@/lib/session/board-facts'
 import { factsNow } from '@/lib/session/re-planned'
 import type { Session } from '@/lib/session/session'
 import type { Instant, Seconds, UnitSystem } from '@/lib/units'
+import { notKeptThisPhoneCould } from '../words/set'
 import { clockFace, timecodeFace } from './clock-face'
 import type { EntryDraft, SetFeed, SetSnapshot } from './set-feed'
 import { useSecond, useSnapshot } from './use-set'
@@ -61,7 +62,7 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
       log: (draft: EntryDraft, told: string, ago?: Seconds) => {
         feed.add(draft, ago).then(
           () => setSaid(told),
-          () => setSaid('Not kept: this phone could not store it. Try again, or write it down.'),
+          () => setSaid(notKeptThisPhoneCould),
         )
       },
     }

@@ -1,5 +1,6 @@
 'use client'
 import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { backWords } from '../words/set'
 
 /** A page that lies over the board until its one thing is done. Escape goes back. */
 export function Sheet({ title, close, children }: { title: string; close: () => void; children: ReactNode }) {
@@ -27,7 +28,7 @@ export function Sheet({ title, close, children }: { title: string; close: () => 
       <div className="sheet-head">
         <h2 id={id}>{title}</h2>
         <button type="button" className="back" onClick={close}>
-          Back
+          {backWords}
         </button>
       </div>
       {children}

@@ -1,6 +1,7 @@
 'use client'
 import { allDuties, isOver } from '@/lib/session/board-view'
 import { stateWords } from '@/lib/session/board-words'
+import { none, shotWords } from '../words/sheets'
 import { useSet } from './set-context'
 
 /** Which shot: mine that are open first, then the crew's, then those that are done. */
@@ -11,9 +12,9 @@ export function ShotPicker({ value, onChoose }: { value: string | null; onChoose
   const sorted = [...shots].sort((a, b) => rank(a) - rank(b))
   return (
     <label className="line">
-      Shot
+      {shotWords}
       <select value={value ?? ''} onChange={(event) => onChoose(event.target.value || null)}>
-        <option value="">none</option>
+        <option value="">{none}</option>
         {sorted.map((duty) => (
           <option key={duty.id} value={duty.shot ?? ''}>
             {duty.number} {duty.title}, {stateWords(duty.state)}

@@ -1,16 +1,26 @@
 'use client'
 import { useState } from 'react'
 import { nextShot } from '@/lib/session/board-view'
+import {
+  chooseShotFirst,
+  dropped,
+  missed,
+  sayInFewWordsWhy,
+  shotDone,
+  stillToDo,
+  theShot,
+  whyIf,
+} from '../words/sheets'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
 import type { SheetProps } from './sheets'
 import { ShotPicker } from './shot-picker'
 
 const STATES = [
-  ['caught', 'Shot done'],
-  ['dropped', 'Dropped'],
-  ['missed', 'Missed'],
-  ['standby', 'Still to do'],
+  ['caught', shotDone],
+  ['dropped', dropped],
+  ['missed', missed],
+  ['standby', stillToDo],
 ] as const
 
 /** What became of a shot. */
@@ -21,17 +31,17 @@ export function ShotSheet({ close }: SheetProps) {
   const [why, setWhy] = useState('')
   const [fault, setFault] = useState('')
   const say = (state: (typeof STATES)[number][0], words: string) => {
-    if (shot === null) return setFault('Choose the shot first.')
-    if (state === 'dropped' && why.trim() === '') return setFault('Say in a few words why it is dropped.')
+    if (shot === null) return setFault(chooseShotFirst)
+    if (state === 'dropped' && why.trim() === '') return setFault(sayInFewWordsWhy)
     const title = facts.shots[shot]?.title ?? shot
     log({ kind: 'shot-state', shot, state, ...(why.trim() && { why: why.trim() }) }, `${words}: ${title}.`)
     close()
   }
   return (
-    <Sheet title="The shot" close={close}>
+    <Sheet title={theShot} close={close}>
       <ShotPicker value={shot} onChoose={setShot} />
       <label className="line">
-        Why, if it is not done
+        {whyIf}
         <input value={why} maxLength={300} onChange={(event) => setWhy(event.target.value)} />
       </label>
       <p className="told" role="alert">

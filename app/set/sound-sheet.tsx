@@ -1,4 +1,5 @@
 'use client'
+import { soundCheck } from '../words/sheets'
 import { SoundCheck } from './feed/sound-check'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -8,7 +9,7 @@ import type { SheetProps } from './sheets'
 export function SoundSheet({ close }: SheetProps) {
   const { feed } = useSet()
   return (
-    <Sheet title="Sound check" close={close}>
+    <Sheet title={soundCheck} close={close}>
       <SoundCheck feed={feed} />
     </Sheet>
   )

@@ -2,6 +2,25 @@
 import { useState } from 'react'
 import { nextShot } from '@/lib/session/board-view'
 import { agoWords } from '@/lib/session/board-words'
+import {
+  cameraRolls,
+  cutAndItWas,
+  fromClockWords,
+  good,
+  hold,
+  noGood,
+  noteWords,
+  oneLess,
+  oneMore,
+  orWholeTakeToldAfterwards,
+  rollingSince,
+  rollWords,
+  slateWords,
+  takeNumber,
+  takeWords,
+  takeWords2,
+  timecodeWords,
+} from '../words/sheets'
 import { CameraChoice } from './camera-choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -11,9 +30,9 @@ import { nextTake, rollingOn, slateOf, takeDraft } from './take-draft'
 import { NO_TIMECODE, typedTimecode } from './typed-timecode'
 
 const VERDICTS = [
-  ['good', 'Good'],
-  ['no-good', 'No good'],
-  ['hold', 'Hold'],
+  ['good', good],
+  ['no-good', noGood],
+  ['hold', hold],
 ] as const
 
 /** Slate and take: rolled now and cut later, or told afterwards as a whole. */
@@ -39,24 +58,24 @@ export function TakeSheet({ close }: SheetProps) {
   }
   return (
     <Sheet
-      title={rolling ? `Rolling since ${agoWords(rolling.from ?? now, now).replace(' ago', '')}` : 'Take'}
+      title={rolling ? rollingSince(agoWords(rolling.from ?? now, now).replace(' ago', '')) : takeWords}
       close={close}
     >
       <ShotPicker value={shot} onChoose={setShot} />
       <CameraChoice value={camera} onChoose={setCamera} />
       <div className="pair">
         <label>
-          Slate
+          {slateWords}
           <input value={board} maxLength={20} onChange={(event) => setSlate(event.target.value)} />
         </label>
         <div>
-          <span className="lab">Take</span>
+          <span className="lab">{takeWords}</span>
           <div className="step">
-            <button type="button" aria-label="one less" onClick={() => setNumber(Math.max(1, take - 1))}>
+            <button type="button" aria-label={oneLess} onClick={() => setNumber(Math.max(1, take - 1))}>
               −
             </button>
-            <output aria-label="take number">{take}</output>
-            <button type="button" aria-label="one more" onClick={() => setNumber(take + 1)}>
+            <output aria-label={takeNumber}>{take}</output>
+            <button type="button" aria-label={oneMore} onClick={() => setNumber(take + 1)}>
               +
             </button>
           </div>
@@ -64,7 +83,7 @@ export function TakeSheet({ close }: SheetProps) {
       </div>
       <div className="pair">
         <label>
-          Timecode
+          {timecodeWords}
           <input
             value={text}
             inputMode="numeric"
@@ -75,22 +94,22 @@ export function TakeSheet({ close }: SheetProps) {
           {fault && <span className="says">{NO_TIMECODE}</span>}
         </label>
         <button type="button" className="small-key" onClick={() => setText(fromClock(now))}>
-          From the clock
+          {fromClockWords}
         </button>
       </div>
       <label className="line">
-        Note
+        {noteWords}
         <input value={note} maxLength={600} onChange={(event) => setNote(event.target.value)} />
       </label>
       <div className="foot">
         {!rolling && (
           <div className="thumb">
-            <button type="button" className="main" onClick={() => tell({ roll: 'start' }, `Camera ${camera} rolls.`)}>
-              Roll
+            <button type="button" className="main" onClick={() => tell({ roll: 'start' }, cameraRolls(camera))}>
+              {rollWords}
             </button>
           </div>
         )}
-        <p className="told">{rolling ? 'Cut, and it was' : 'Or the whole take, told afterwards'}</p>
+        <p className="told">{rolling ? cutAndItWas : orWholeTakeToldAfterwards}</p>
         <div className="thumb three">
           {VERDICTS.map(([verdict, words]) => (
             <button
@@ -98,7 +117,7 @@ export function TakeSheet({ close }: SheetProps) {
               type="button"
               className={rolling && verdict === 'good' ? 'main' : ''}
               onClick={() =>
-                tell({ verdict, ...(rolling && { roll: 'end' as const }) }, `Take ${take}: ${words.toLowerCase()}.`)
+                tell({ verdict, ...(rolling && { roll: 'end' as const }) }, takeWords2(take, words.toLowerCase()))
               }
             >
               {words}

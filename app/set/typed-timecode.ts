@@ -1,7 +1,8 @@
 import { TIMECODE } from '@/lib/log/entry-words'
+import { writeHoursMinutesSeconds } from '../words/sheets'
 
 const OF_DAY = /^([01]\d|2[0-3])(:[0-5]\d){2}/
-export const NO_TIMECODE = 'Write hours, minutes, seconds and frames: “16:05:12:10”, or the digits alone.'
+export const NO_TIMECODE = writeHoursMinutesSeconds
 
 /** A timecode as somebody types it; null where no camera shows such. The number pad of a phone has no colon. */
 export function typedTimecode(text: string): string | null {

@@ -1,5 +1,6 @@
 'use client'
 import { useCallback, useEffect, useRef, useState } from 'react'
+import { rePlanBrokeOffDay } from '../words/desk'
 import type { RePlanAnswer, RePlanAsked } from './re-plan-worker'
 
 /** A re-plan in its own thread, begun with the first question; the last answer stays until the next. */
@@ -16,7 +17,7 @@ export function useRePlan() {
       setWorking(false)
     }
     running.onmessage = ({ data }: MessageEvent<RePlanAnswer>) => done(data)
-    running.onerror = () => done({ ok: false, sentence: 'The re-plan broke off. The day stands as it was announced.' })
+    running.onerror = () => done({ ok: false, sentence: rePlanBrokeOffDay })
     setWorking(true)
     running.postMessage(asked)
   }, [])

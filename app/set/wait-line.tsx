@@ -1,6 +1,7 @@
 'use client'
 import type { Span95 } from '@/lib/session/board-facts'
 import type { Instant } from '@/lib/units'
+import { fromNow, nowWords2 } from '../words/set'
 
 const [WIDTH, LINE_Y, LEAST_GAP] = [354, 20, 8]
 /** Rough widths of the lettering, px. */
@@ -26,11 +27,11 @@ export function WaitLine({ now, standby, window: { early, likely, late }, clock 
   const standbyEnd = standbyX === null ? 0 : Math.min(standbyX, roomBefore)
   const standbyFits = standbyX !== null && standbyEnd - standbyText.length * LETTER_PX > 40
   return (
-    <svg className="wait" viewBox={`0 0 ${WIDTH} 54`} role="img" aria-label={`from now to ${clock(late)}`}>
+    <svg className="wait" viewBox={`0 0 ${WIDTH} 54`} role="img" aria-label={fromNow(clock(late))}>
       <line x1="0" x2={WIDTH} y1={LINE_Y} y2={LINE_Y} stroke="var(--edge)" strokeWidth="1.25" />
       <line x1="1.5" x2="1.5" y1="6" y2="34" stroke="var(--ember)" strokeWidth="3" />
       <text x="0" y="50">
-        now
+        {nowWords2}
       </text>
       {standbyX !== null && <path d={`M${standbyX} 6V34`} stroke="var(--cool)" strokeWidth="3" />}
       {standbyFits && (

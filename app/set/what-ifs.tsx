@@ -2,6 +2,7 @@
 import { useId, useState } from 'react'
 import type { CookSet } from '@/lib/session/adopted'
 import { type TriedOnSet, whatIfsOnSet } from '@/lib/session/what-if-on-set'
+import { showWhatItWouldDo, whatIf } from '../words/desk'
 import { useSet } from './set-context'
 
 interface WhatIfsProps {
@@ -20,7 +21,7 @@ export function WhatIfs({ sets, working, ask }: WhatIfsProps) {
   if (!tried) return null
   return (
     <div className="desk-try">
-      <label htmlFor={id}>What if</label>
+      <label htmlFor={id}>{whatIf}</label>
       <select id={id} value={Math.min(chosen, all.length - 1)} onChange={(e) => setChosen(Number(e.target.value))}>
         {all.map(({ title }, i) => (
           <option key={title} value={i}>
@@ -29,7 +30,7 @@ export function WhatIfs({ sets, working, ask }: WhatIfsProps) {
         ))}
       </select>
       <button type="button" className="btn quiet" disabled={working} onClick={() => ask(tried)}>
-        Show what it would do
+        {showWhatItWouldDo}
       </button>
     </div>
   )

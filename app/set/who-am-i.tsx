@@ -1,13 +1,14 @@
 'use client'
+import { thisPhoneRemembers, whoAreYou } from '../words/set'
 import { useSet } from './set-context'
 
 /** Once per phone: whose calls it shows. */
 export function WhoAmI() {
   const { facts, feed } = useSet()
   return (
-    <section aria-label="Who are you?">
-      <h1 className="next">Who are you?</h1>
-      <p className="do">This phone remembers it, and shows your calls.</p>
+    <section aria-label={whoAreYou}>
+      <h1 className="next">{whoAreYou}</h1>
+      <p className="do">{thisPhoneRemembers}</p>
       <div className="thumb two">
         {facts.people.map(({ id, name, roles }) => (
           <button key={id} type="button" onClick={() => feed.choose(id)}>

@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { send } from '../ui/send'
+import { goOnOverTrustedLine, warningHereMeansThatSteps } from '../words/trust'
 
 /** Goes on over the trusted line, and takes along who is signed in. */
 export function GoOnTrusted({ origin, carries }: { origin: string; carries: boolean }) {
@@ -14,9 +15,9 @@ export function GoOnTrusted({ origin, carries }: { origin: string; carries: bool
   return (
     <>
       <button type="button" className="btn" onClick={goOn}>
-        Go on over the trusted line
+        {goOnOverTrustedLine}
       </button>
-      <span className="small mt-1 block">{origin}. A warning here means that the steps above are not done yet.</span>
+      <span className="small mt-1 block">{warningHereMeansThatSteps(origin)}</span>
       <span role="status">{sentence && <span className="says">{sentence}</span>}</span>
     </>
   )

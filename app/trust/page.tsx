@@ -4,9 +4,33 @@ import { doorAddresses } from '@/lib/data/door-addresses'
 import { setAuthority } from '@/lib/data/set-authority'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
 import { DoorHead } from '../door/door-head'
+import {
+  downloadCertificate,
+  installItByWhatPhone,
+  itSaysNothingOrAsks,
+  itSaysProfileDownloaded,
+  makeThisPhoneTrustSet,
+  oncePerPhoneAboutTwo,
+  onlyNamesThatEnd,
+  openSettingsAndSearch,
+  openSettingsAtTopTap,
+  phoneThatSaysNothing,
+  phoneThatSaysProfileDownloaded,
+  shaOfGoodUntil,
+  startEmberslateWithNpmStart,
+  stillInSettingsGeneralAbout,
+  tapCaCertificateInstallAnyway,
+  thenBoardWorksWithoutNetwork,
+  thereIsNoTrustedLine,
+  thisPhoneIsOnTrusted,
+  thisPhoneIsOnTrustedLine,
+  whatThisPhoneThenTrusts,
+  wherePhoneShowsFingerprint,
+  whoeverRunsProxyBeforeEmberslate,
+} from '../words/trust'
 import { GoOnTrusted } from './go-on-trusted'
 
-export const metadata: Metadata = { title: 'Make this phone trust the set' }
+export const metadata: Metadata = { title: makeThisPhoneTrustSet }
 export const dynamic = 'force-dynamic'
 
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' })
@@ -21,42 +45,34 @@ export default async function TrustPage() {
   const visitor = await visitorOf(from)
   return (
     <main id="main" className="page">
-      <DoorHead name="Make this phone trust the set" />
+      <DoorHead name={makeThisPhoneTrustSet} />
       {!authority || !same ? (
         <NoLine secure={isSecure(from)} />
       ) : isSecure(from) ? (
-        <h1>This phone is on the trusted line.</h1>
+        <h1>{thisPhoneIsOnTrusted}</h1>
       ) : (
         <>
-          <h1>Once per phone, about two minutes.</h1>
-          <p className="lead mt-4">
-            Then the board works without a network, keeps the screen lit and rings while you look elsewhere. Without it
-            the board still works as long as its page is open.
-          </p>
+          <h1>{oncePerPhoneAboutTwo}</h1>
+          <p className="lead mt-4">{thenBoardWorksWithoutNetwork}</p>
           <ol className="mt-6 max-w-3xl list-decimal pl-6 text-lg">
             <li className="py-2">
               <a className="btn main mt-1" href="/trust/set.crt" download="emberslate-set.crt">
-                Download the certificate
+                {downloadCertificate}
               </a>
             </li>
             <Install />
             <li className="py-2">
-              Where the phone shows a fingerprint, it must be this one:
+              {wherePhoneShowsFingerprint}
               <code className="mt-2 block break-all rounded-sm bg-leaf p-3 text-base">{authority.fingerprint}</code>
-              <span className="small">
-                SHA-256, of “{authority.subject}”, good until {day.format(authority.ends)}.
-              </span>
+              <span className="small">{shaOfGoodUntil(authority.subject, day.format(authority.ends))}</span>
             </li>
             <li className="py-2">
               <GoOnTrusted origin={same.origin} carries={visitor.by !== null} />
             </li>
           </ol>
-          <section aria-label="What this phone then trusts" className="mt-6 max-w-3xl">
-            <h2>What this phone then trusts</h2>
-            <p className="mt-2">
-              Only names that end in .local, this computer’s own name and addresses of local networks: the certificate
-              says so itself, and the phone keeps to it. After the shoot you can remove it where you installed it.
-            </p>
+          <section aria-label={whatThisPhoneThenTrusts} className="mt-6 max-w-3xl">
+            <h2>{whatThisPhoneThenTrusts}</h2>
+            <p className="mt-2">{onlyNamesThatEnd}</p>
           </section>
         </>
       )}
@@ -66,37 +82,28 @@ export default async function TrustPage() {
 
 const NoLine = ({ secure }: { secure: boolean }) => (
   <>
-    <h1>{secure ? 'This phone is on a trusted line.' : 'There is no trusted line here.'}</h1>
-    <p className="lead mt-4">
-      {secure
-        ? 'Whoever runs the proxy before Emberslate keeps its certificate.'
-        : 'Start Emberslate with npm start -- --crew; behind a proxy, open the proxy’s own https address.'}
-    </p>
+    <h1>{secure ? thisPhoneIsOnTrustedLine : thereIsNoTrustedLine}</h1>
+    <p className="lead mt-4">{secure ? whoeverRunsProxyBeforeEmberslate : startEmberslateWithNpmStart}</p>
   </>
 )
 
 function Install() {
   return (
     <li className="py-2">
-      Install it, by what the phone says:
+      {installItByWhatPhone}
       <div className="mt-2 grid grid-cols-1 gap-x-10 gap-y-4 sm:grid-cols-2">
-        <section aria-label="A phone that says: profile downloaded">
-          <p className="font-bold">It says “Profile Downloaded”</p>
+        <section aria-label={phoneThatSaysProfileDownloaded}>
+          <p className="font-bold">{itSaysProfileDownloaded}</p>
           <ol className="mt-1 list-[lower-alpha] pl-6 text-base">
-            <li className="py-1">Open Settings. At the top, tap “Profile Downloaded”, then Install.</li>
-            <li className="py-1">
-              Still in Settings: General, About, Certificate Trust Settings. Switch “Emberslate set …” on.
-            </li>
+            <li className="py-1">{openSettingsAtTopTap}</li>
+            <li className="py-1">{stillInSettingsGeneralAbout}</li>
           </ol>
         </section>
-        <section aria-label="A phone that says nothing, or asks what the certificate is for">
-          <p className="font-bold">It says nothing, or asks what it is for</p>
+        <section aria-label={phoneThatSaysNothing}>
+          <p className="font-bold">{itSaysNothingOrAsks}</p>
           <ol className="mt-1 list-[lower-alpha] pl-6 text-base">
-            <li className="py-1">
-              Open Settings and search for “CA certificate” (mostly under Security, Encryption and credentials, Install
-              a certificate).
-            </li>
-            <li className="py-1">Tap CA certificate, Install anyway, and choose emberslate-set.crt.</li>
+            <li className="py-1">{openSettingsAndSearch}</li>
+            <li className="py-1">{tapCaCertificateInstallAnyway}</li>
           </ol>
         </section>
       </div>

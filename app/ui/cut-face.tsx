@@ -1,5 +1,6 @@
 import type { Tone } from '@/lib/export/cut-face'
 import type { Drawing } from '@/lib/export/drawing'
+import { linesJoinPlacesWithOne } from '../words/shared'
 import { DrawingSvg, Figures, paint } from './drawing'
 
 /** The predicted slice, what it says in one sentence, and what its tones mean. */
@@ -9,10 +10,7 @@ export function CutFace(props: { drawing: Drawing; sentence: string; tones: read
       <DrawingSvg drawing={props.drawing} />
       <figcaption className="mt-2">{props.sentence}</figcaption>
       <Tones tones={props.tones} />
-      <p className="small">
-        Lines join places with one highest temperature; shades follow it and, in red meat, how long it stood. Outline,
-        bone and fat are the typical cut’s, not this one’s.
-      </p>
+      <p className="small">{linesJoinPlacesWithOne}</p>
       <Figures drawing={props.drawing} />
     </figure>
   )

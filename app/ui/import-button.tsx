@@ -1,6 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { type ChangeEvent, useState } from 'react'
+import { and, more, ofArchiveIsHere, openShootFileOrArchive, takeItInAsCopy } from '../words/shared'
 import { type Answer, send } from './send'
 import { sendArchive, takeArchive } from './send-archive'
 
@@ -61,17 +62,21 @@ export function ImportButton() {
   return (
     <span>
       <label className="btn quiet cursor-pointer">
-        Open a shoot file or archive
+        {openShootFileOrArchive}
         <input className="sr-only" type="file" accept="application/json,.json,application/zip,.zip" onChange={take} />
       </label>
       <span role="status">
-        {share !== null && <span className="small block">{Math.round(share * 100)} % of the archive is here.</span>}
+        {share !== null && <span className="small block">{ofArchiveIsHere(Math.round(share * 100))}</span>}
         {faults.slice(0, 5).map((fault) => (
           <span className="says" key={fault}>
             {fault}
           </span>
         ))}
-        {faults.length > 5 && <span className="says">And {faults.length - 5} more.</span>}
+        {faults.length > 5 && (
+          <span className="says">
+            {and} {faults.length - 5} {more}
+          </span>
+        )}
       </span>
       {upload && (
         <button
@@ -79,7 +84,7 @@ export function ImportButton() {
           className="textlink small"
           onClick={async () => openShoot(await takeArchive(upload, true), 'wrap')}
         >
-          Take it in as a copy
+          {takeItInAsCopy}
         </button>
       )}
     </span>

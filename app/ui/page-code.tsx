@@ -1,4 +1,5 @@
 import { qrOf } from '@/lib/export/qr'
+import { codeThatLeads } from '../words/shared'
 
 /** A code that leads to an address: dark on white whatever the page, for cameras read nothing else; on paper 22 mm of code. */
 export function PageCode({ at, leadsTo }: { at: string; leadsTo: string }) {
@@ -8,7 +9,7 @@ export function PageCode({ at, leadsTo }: { at: string; leadsTo: string }) {
     <figure className="m-0 break-inside-avoid">
       <svg
         role="img"
-        aria-label={`Code that leads to ${leadsTo}`}
+        aria-label={codeThatLeads(leadsTo)}
         viewBox={`0 0 ${size} ${size}`}
         shapeRendering="crispEdges"
         style={{ width: side, height: side }}

@@ -1,5 +1,6 @@
 import type { SafetyPanel } from '@/lib/export/safety-panel'
 import type { SafetyLine } from '@/lib/export/safety-times'
+import { asksWords, conditionsAndSources, howToTakeReading, ruleWords, soIt, thisPlanGives } from '../words/shared'
 import { Folded } from './folded'
 import { Sideways } from './sideways'
 
@@ -14,10 +15,10 @@ export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: stri
         <table className="mt-4 min-w-[640px]">
           <thead>
             <tr>
-              <th scope="col">rule</th>
-              <th scope="col">asks</th>
-              <th scope="col">this plan gives</th>
-              <th scope="col">so it is</th>
+              <th scope="col">{ruleWords}</th>
+              <th scope="col">{asksWords}</th>
+              <th scope="col">{thisPlanGives}</th>
+              <th scope="col">{soIt}</th>
             </tr>
           </thead>
           <tbody>
@@ -35,14 +36,14 @@ export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: stri
         </table>
       </Sideways>
       {panel.leftovers && <p className="mt-4 max-w-[66ch]">{panel.leftovers}</p>}
-      <Folded summary="Conditions and sources" fault={false}>
+      <Folded summary={conditionsAndSources} fault={false}>
         <dl className="max-w-[66ch]">
           {panel.lines.map((line) => (
             <Conditions key={line.id} line={line} />
           ))}
         </dl>
       </Folded>
-      <Folded summary="How to take the reading that counts" fault={false}>
+      <Folded summary={howToTakeReading} fault={false}>
         <ol className="max-w-[66ch] pl-6">
           {panel.probing.map((step) => (
             <li key={step} className="py-1">

@@ -1,5 +1,18 @@
 import Link from 'next/link'
 import type { UnitSystem } from '@/lib/units'
+import {
+  allShoots,
+  calls,
+  card,
+  day,
+  exportWords,
+  plan,
+  rehearseDay,
+  set,
+  shoots,
+  shootWords,
+  wrap,
+} from '../words/shared'
 import { factsOf, type OpenShoot } from '../workbench'
 import { ArchiveLink } from './archive-link'
 import { CrewLink } from './crew-link'
@@ -7,12 +20,12 @@ import { UndoButton } from './undo-button'
 import { UnitsButton } from './units-button'
 
 const PAGES = [
-  ['plan', 'Plan'],
-  ['day', 'Day'],
-  ['calls', 'Calls'],
-  ['set', 'Set'],
-  ['card', 'Card'],
-  ['wrap', 'Wrap'],
+  ['plan', plan],
+  ['day', day],
+  ['calls', calls],
+  ['set', set],
+  ['card', card],
+  ['wrap', wrap],
 ] as const
 export type ShootPage = (typeof PAGES)[number][0]
 
@@ -22,11 +35,11 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
   return (
     <>
       <header className="head">
-        <Link href="/" className="small" aria-label="All shoots">
-          Shoots
+        <Link href="/" className="small" aria-label={allShoots}>
+          {shoots}
         </Link>
         <span className="name">{shoot.title}</span>
-        <nav aria-label="Shoot">
+        <nav aria-label={shootWords}>
           {PAGES.map(([one, name]) => (
             <Link key={one} href={`/shoots/${id}/${one}`} aria-current={one === page ? 'page' : undefined}>
               {name}
@@ -39,12 +52,12 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
         <div className="tools no-print">
           <UndoButton id={id} canUndo={canUndo} />
           <Link className="textlink" href={`/shoots/${id}/set/rehearsal`} prefetch={false}>
-            Rehearse the day
+            {rehearseDay}
           </Link>
           <CrewLink id={id} />
           <UnitsButton units={units} />
           <a className="textlink" href={`/api/shoots/${id}/export`} download>
-            Export
+            {exportWords}
           </a>
           <ArchiveLink id={id} />
         </div>

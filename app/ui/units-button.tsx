@@ -1,6 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import type { UnitSystem } from '@/lib/units'
+import { showCAndKilograms, showFAndPounds } from '../words/shared'
 
 const A_YEAR_S = 365 * 86_400
 
@@ -20,7 +21,7 @@ export function UnitsButton({ units }: { units: UnitSystem }) {
   }
   return (
     <button type="button" className="textlink" onClick={change}>
-      {units === 'metric' ? 'Show °F and pounds' : 'Show °C and kilograms'}
+      {units === 'metric' ? showFAndPounds : showCAndKilograms}
     </button>
   )
 }

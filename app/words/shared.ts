@@ -3,3 +3,61 @@ export const noMeaningHere = 'Not here without a signal. The glossary stands und
 export const putBack = 'Put it back'
 export const undo = 'Undo'
 export const takenOut = (what: string) => `${what} is taken out.`
+
+// ui/archive-link.tsx
+export const archive = 'Archive'
+
+// ui/crew-link.tsx
+export const crewLinks = 'Crew links'
+
+// ui/cut-face.tsx
+export const linesJoinPlacesWithOne =
+  'Lines join places with one highest temperature; shades follow it and, in red meat, how long it stood. Outline, bone and fat are the typical cut’s, not this one’s.'
+
+// ui/import-button.tsx
+export const openShootFileOrArchive = 'Open a shoot file or archive'
+export const ofArchiveIsHere = (share: number) => `${share} % of the archive is here.`
+export const and = 'And'
+export const more = 'more.'
+export const takeItInAsCopy = 'Take it in as a copy'
+
+// ui/page-code.tsx
+export const codeThatLeads = (leadsTo: string) => `Code that leads to ${leadsTo}`
+
+// ui/safety-ledger.tsx
+export const ruleWords = 'rule'
+export const asksWords = 'asks'
+export const thisPlanGives = 'this plan gives'
+export const soIt = 'so it is'
+export const conditionsAndSources = 'Conditions and sources'
+export const howToTakeReading = 'How to take the reading that counts'
+
+// ui/send-archive.ts
+export const serverDoesNotAnswerTry = 'The server does not answer. Try again.'
+
+// ui/shoot-head.tsx
+export const plan = 'Plan'
+export const day = 'Day'
+export const calls = 'Calls'
+export const set = 'Set'
+export const card = 'Card'
+export const wrap = 'Wrap'
+export const shoots = 'Shoots'
+export const allShoots = 'All shoots'
+export const shootWords = 'Shoot'
+export const rehearseDay = 'Rehearse the day'
+export const exportWords = 'Export'
+
+// ui/units-button.tsx
+export const showFAndPounds = 'Show °F and pounds'
+export const showCAndKilograms = 'Show °C and kilograms'
+
+// no-layout.tsx
+export const thereAreShotsAndNo = 'There are shots and no camera. Name one under “The crew” on the Day page.'
+export const shotsAndTasksNeedPeople =
+  'Shots and tasks need people and there is nobody. Add a person under “The crew” on the Day page.'
+export const noLayoutYet = 'No layout yet'
+export const dayCannotBeLaidOut = 'The day cannot be laid out yet.'
+
+// re-planned-line.tsx
+export const rePlanned = 'Re-planned at'

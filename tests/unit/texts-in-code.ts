@@ -14,7 +14,7 @@ const LABELS = new Set(
 )
 const hasWords = (text: string) => /\p{L}{2}/u.test(text.replaceAll(/&[a-z]+;/g, ''))
 /** Three words or more that begin as a sentence does. */
-const isSentence = (text: string) => /^[“"]?\p{Lu}\p{L}*[,:]? \S+ \S/u.test(text.trim())
+const isSentence = (text: string) => /^[“"]?\p{Lu}[\p{L}’'-]*[,:.]? \S+ \S/u.test(text.trim())
 
 /** The literal texts of one file, each once. Names of files, classes, roles and keys are no texts. */
 export function textsIn(file: string, code: string): readonly Found[] {
@@ -28,7 +28,8 @@ export function textsIn(file: string, code: string): readonly Found[] {
     if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return
     if (ts.isJsxText(node) && hasWords(node.text)) keep(node, node.text)
     const text = literalOf(node)
-    if (text !== undefined && hasWords(text) && !isHidden(node) && (isSentence(text) || isShown(node))) keep(node, text)
+    if (text !== undefined && hasWords(text) && !isHidden(node) && (isSentence(text) || isTitle(node) || isShown(node)))
+      keep(node, text)
     node.forEachChild(walk)
   }
   walk(source)
@@ -59,6 +60,25 @@ function isShown(node: ts.Node): boolean {
   if (ts.isParenthesizedExpression(parent)) return isShown(parent)
   if (ts.isBinaryExpression(parent)) return isJoin(parent.operatorToken.kind) && isShown(parent)
   return false
+}
+/** A capital and a small letter, where a value is kept or handed back: "First line", but no key on a keyboard. */
+function isTitle(node: ts.Node): boolean {
+  const text = ts.isTemplateExpression(node) ? node.head.text : (literalOf(node) ?? '')
+  if (
+    !/^\p{Lu}\p{Ll}/u.test(text) ||
+    /^(Arrow|Page(Up|Down)$|Escape$|Enter$|Home$|End$|Tab$|Letter$|Content-)/.test(text)
+  )
+    return false
+  const { parent } = node
+  if (ts.isPropertyAssignment(parent)) return parent.initializer === node
+  return (
+    ts.isArrayLiteralExpression(parent) ||
+    ts.isCallExpression(parent) ||
+    ts.isArrowFunction(parent) ||
+    ts.isReturnStatement(parent) ||
+    ts.isVariableDeclaration(parent) ||
+    (ts.isConditionalExpression(parent) && parent.condition !== node)
+  )
 }
 const isJoin = (kind: ts.SyntaxKind) =>
   [

@@ -2,6 +2,22 @@
 import { useState } from 'react'
 import type { Tone } from '@/lib/session/session'
 import { channelsNow } from '@/lib/session/who'
+import {
+  didYouHearAllThree,
+  heardAllThree,
+  heardItStandsInLog,
+  hearThreeTonesOnceBefore,
+  notHeard,
+  playThemAgain,
+  playThreeTones,
+  soundCheck,
+  soundCheckDidNotHear,
+  soundCheckHeardAllThree,
+  takeRollsNoSoundNow,
+  thisBrowserLetsNoSound,
+  thisPhoneCouldNotStore,
+  turnVolumeUpAndSilent,
+} from '../../words/sound'
 import type { SetFeed } from '../set-feed'
 import { DEVICE_ALARM } from './device-alarm'
 import { askToNotify } from './notify'
@@ -31,7 +47,7 @@ export function SoundCheck({ feed }: { feed: SetFeed }) {
     setStep('ask')
   }
   const answer = (heard: boolean) => {
-    const text = heard ? 'Sound check: heard all three tones.' : 'Sound check: did not hear the tones.'
+    const text = heard ? soundCheckHeardAllThree : soundCheckDidNotHear
     feed.add({ kind: 'note', text }).then(
       () => setStep(heard ? 'heard' : 'not-heard'),
       () => setStep('not-kept'),
@@ -39,22 +55,22 @@ export function SoundCheck({ feed }: { feed: SetFeed }) {
   }
   const isPlaying = ORDER.some((tone) => tone === step)
   return (
-    <section className="sound-check" aria-label="Sound check">
-      <h2>Sound check</h2>
+    <section className="sound-check" aria-label={soundCheck}>
+      <h2>{soundCheck}</h2>
       <p role="status">{wordsOf(step)}</p>
       {step === 'ask' ? (
         <div className="thumb two">
           <button type="button" onClick={() => answer(true)}>
-            Heard all three
+            {heardAllThree}
           </button>
           <button type="button" onClick={() => answer(false)}>
-            Not heard
+            {notHeard}
           </button>
         </div>
       ) : (
         <div className="thumb">
           <button type="button" disabled={isPlaying} onClick={() => void play()}>
-            {step === 'start' ? 'Play the three tones' : 'Play them again'}
+            {step === 'start' ? playThreeTones : playThemAgain}
           </button>
         </div>
       )}
@@ -65,19 +81,19 @@ export function SoundCheck({ feed }: { feed: SetFeed }) {
 function wordsOf(step: Step): string {
   switch (step) {
     case 'start':
-      return 'Hear the three tones once before the first call, with the volume up.'
+      return hearThreeTonesOnceBefore
     case 'ask':
-      return 'Did you hear all three?'
+      return didYouHearAllThree
     case 'heard':
-      return 'Heard. It stands in the log.'
+      return heardItStandsInLog
     case 'not-heard':
-      return 'Turn the volume up and silent mode off, then play them again.'
+      return turnVolumeUpAndSilent
     case 'not-kept':
-      return 'This phone could not store your answer. It may be full: make room, then play them again.'
+      return thisPhoneCouldNotStore
     case 'no-sound':
-      return 'This browser lets no sound out. Alerts show on the screen, and the phone shakes where it can.'
+      return thisBrowserLetsNoSound
     case 'rolls':
-      return 'A take rolls: no sound now. Try after it.'
+      return takeRollsNoSoundNow
     default:
       return TONES[step].words
   }

@@ -1,5 +1,17 @@
 'use client'
 import { continuityOf, type Note, type ShotNotes } from '@/lib/session/continuity'
+import {
+  continuity,
+  doneWords,
+  everyShotIsDone,
+  notesAndPhotographsByShot,
+  nothingNotedYet,
+  nothingWasNotedOfShot,
+  notShotYetRoastLooked,
+  ofNoShot,
+  stillToShoot,
+  toBoard,
+} from '../../words/photos'
 import { LinkLine } from '../link-line'
 import { LiveSet, type LiveSetProps } from '../live-set'
 import { useSet } from '../set-context'
@@ -21,18 +33,18 @@ function ContinuityNotes({ shootId }: { shootId: string }) {
   return (
     <div className="continuity">
       <LinkLine lacks={null} />
-      <h1>Continuity</h1>
+      <h1>{continuity}</h1>
       <p className="small">
-        Notes and photographs by shot, the latest first. Take them on the board: More, Note.{' '}
+        {notesAndPhotographsByShot}{' '}
         <a className="board-link" href={`/shoots/${shootId}/set`}>
-          To the board
+          {toBoard}
         </a>
       </p>
-      <Shots title="Still to shoot" shots={ahead} none="Every shot is done." />
-      <Shots title="Done" shots={done} none="Nothing was noted of a shot that is done." />
+      <Shots title={stillToShoot} shots={ahead} none={everyShotIsDone} />
+      <Shots title={doneWords} shots={done} none={nothingWasNotedOfShot} />
       {other.length > 0 && (
         <section>
-          <h2>Of no shot</h2>
+          <h2>{ofNoShot}</h2>
           <Notes notes={other} />
         </section>
       )}
@@ -54,9 +66,7 @@ function Shots({ title, shots, none }: { title: string; shots: readonly ShotNote
           </h3>
           <Notes notes={shot.notes} />
           {shot.notes.length === 0 && (
-            <p className="small">
-              {shot.before.length > 0 ? 'Not shot yet. The roast looked like this last:' : 'Nothing noted yet.'}
-            </p>
+            <p className="small">{shot.before.length > 0 ? notShotYetRoastLooked : nothingNotedYet}</p>
           )}
           <Notes notes={shot.before} />
         </div>

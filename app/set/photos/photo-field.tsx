@@ -1,8 +1,9 @@
 'use client'
 import { useEffect, useMemo, useState } from 'react'
+import { asItWillBeKept, chooseOne, photograph, shrinkingIt, takeAnother, withoutIt } from '../../words/photos'
 import { shrunk } from './shrink'
 
-const SHRINKING = 'Shrinking it.'
+const SHRINKING = shrinkingIt
 export type Taken = Uint8Array<ArrayBuffer>
 
 /** Takes a photograph or chooses one, and shows it as it will be sent. */
@@ -23,13 +24,13 @@ export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (ta
   return (
     <div className="photo-field">
       {/* biome-ignore lint/performance/noImgElement: it is on this phone only. */}
-      {url && <img src={url} alt="As it will be kept" />}
+      {url && <img src={url} alt={asItWillBeKept} />}
       <div className="photo-takes">
-        <TakeButton words={taken ? 'Take another' : 'Photograph'} camera onFile={take} />
-        <TakeButton words="Choose one" onFile={take} />
+        <TakeButton words={taken ? takeAnother : photograph} camera onFile={take} />
+        <TakeButton words={chooseOne} onFile={take} />
         {taken && (
           <button type="button" onClick={() => onTake(null)}>
-            Without it
+            {withoutIt}
           </button>
         )}
       </div>

@@ -1,6 +1,14 @@
 'use client'
 import { useEffect, useMemo, useRef, useState } from 'react'
 import { PHOTO_NAME } from '@/lib/log/photo-name'
+import {
+  back,
+  enlarge,
+  notTakenByServerKept,
+  photographIsStillOnPhone,
+  waitsHere,
+  waitsOnThisPageOnly,
+} from '../../words/photos'
 import { usePhotos } from './photos-here'
 
 /** Another phone's photograph may come any time after its note. */
@@ -15,27 +23,21 @@ export function Photo({ name, words }: { name: string; words: string }) {
   const { missing, tries, miss } = useLookAgain()
   const box = useRef<HTMLDialogElement>(null)
   if (!photos || !PHOTO_NAME.test(name)) return null
-  if (missing && !own) return <span className="photo-away">The photograph is still on the phone that took it.</span>
+  if (missing && !own) return <span className="photo-away">{photographIsStillOnPhone}</span>
   const source = own ?? `${photos.urlOf(name)}${tries > 0 ? `?${tries}` : ''}`
   return (
     <>
-      <button type="button" className="photo" aria-label={`Enlarge: ${words}`} onClick={() => box.current?.showModal()}>
+      <button type="button" className="photo" aria-label={enlarge(words)} onClick={() => box.current?.showModal()}>
         {/* biome-ignore lint/performance/noImgElement: it is small already, and may be on this phone only. */}
         <img src={source} alt="" loading="lazy" onError={miss} />
         {own && (
-          <small>
-            {here?.refused
-              ? 'not taken by the server, kept here'
-              : photos.lasting
-                ? 'waits here'
-                : 'waits, on this page only'}
-          </small>
+          <small>{here?.refused ? notTakenByServerKept : photos.lasting ? waitsHere : waitsOnThisPageOnly}</small>
         )}
       </button>
       <dialog ref={box} className="photo-box" aria-label={words}>
         <form method="dialog">
           <button type="submit" className="btn">
-            Back
+            {back}
           </button>
         </form>
         {/* biome-ignore lint/performance/noImgElement: as above. */}

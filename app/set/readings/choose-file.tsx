@@ -1,5 +1,6 @@
 'use client'
 import { type DragEvent, useState } from 'react'
+import { chooseCsv, linesOfFile, orDropItHere, orPasteItsLines, readThem, thereIsNothing } from '../../words/readings'
 import { fileText } from './file-text'
 
 /** A file chosen, dropped or pasted. */
@@ -14,7 +15,7 @@ export function ChooseFile({ onText }: { onText: (name: string, text: string) =>
     offer(file.name, text)
   }
   const offer = (name: string, text: string) => {
-    if (text.trim() === '') return setFault('There is nothing in it. Choose the file with the readings.')
+    if (text.trim() === '') return setFault(thereIsNothing)
     setFault('')
     onText(name, text)
   }
@@ -36,7 +37,7 @@ export function ChooseFile({ onText }: { onText: (name: string, text: string) =>
     >
       <p>
         <label className="btn main">
-          Choose a CSV
+          {chooseCsv}
           <input
             type="file"
             accept=".csv,.tsv,.txt,text/csv,text/plain"
@@ -47,19 +48,19 @@ export function ChooseFile({ onText }: { onText: (name: string, text: string) =>
             }}
           />
         </label>{' '}
-        or drop it here.
+        {orDropItHere}
       </p>
       <p className="told" role="alert">
         {fault}
       </p>
       <details>
-        <summary>Or paste its lines</summary>
+        <summary>{orPasteItsLines}</summary>
         <div className="field">
-          <label htmlFor="pasted">Lines of the file</label>
+          <label htmlFor="pasted">{linesOfFile}</label>
           <textarea id="pasted" rows={4} value={pasted} onChange={(event) => setPasted(event.target.value)} />
         </div>
         <button type="button" className="btn" onClick={() => offer('pasted lines', pasted)}>
-          Read them
+          {readThem}
         </button>
       </details>
     </div>

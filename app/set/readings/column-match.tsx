@@ -1,6 +1,18 @@
 'use client'
 import type { Role } from '@/lib/log/logger-readings'
 import type { LoggerTable } from '@/lib/log/logger-table'
+import {
+  columnWords,
+  date,
+  firstValues,
+  isWords,
+  leftOut,
+  ofWords,
+  time,
+  unitOfWords,
+  unitWords,
+  whatIs,
+} from '../../words/readings'
 
 const SENSORS = ['core', 'core-2', 'core-3', 'core-4', 'cooker', 'cooker-2', 'cooker-3', 'air'] as const
 
@@ -18,10 +30,10 @@ export function ColumnMatch({ table, roles, cooks, unitOf, onChange }: Props) {
     <table className="columns">
       <thead>
         <tr>
-          <th scope="col">column</th>
-          <th scope="col">first values</th>
-          <th scope="col">is</th>
-          <th scope="col">unit</th>
+          <th scope="col">{columnWords}</th>
+          <th scope="col">{firstValues}</th>
+          <th scope="col">{isWords}</th>
+          <th scope="col">{unitWords}</th>
         </tr>
       </thead>
       <tbody>
@@ -40,19 +52,19 @@ export function ColumnMatch({ table, roles, cooks, unitOf, onChange }: Props) {
               <td>
                 <select
                   className="cell-input"
-                  aria-label={`What ${name} is`}
+                  aria-label={whatIs(name)}
                   value={wordOf(role)}
                   onChange={(event) => onChange(i, roleOf(event.target.value, unitOf(i)))}
                 >
-                  <option value="ignored">left out</option>
-                  <option value="time">time</option>
-                  <option value="date">date</option>
+                  <option value="ignored">{leftOut}</option>
+                  <option value="time">{time}</option>
+                  <option value="date">{date}</option>
                   {cooks.map((cook) => (
                     <optgroup key={cook} label={cook}>
                       {SENSORS.map((sensor) => (
                         <option key={sensor} value={`${cook}/${sensor}`}>
                           {sensor.replace('-', ' ')}
-                          {cooks.length > 1 && ` of ${cook}`}
+                          {cooks.length > 1 && ofWords(cook)}
                         </option>
                       ))}
                     </optgroup>
@@ -63,7 +75,7 @@ export function ColumnMatch({ table, roles, cooks, unitOf, onChange }: Props) {
                 {role.as === 'temp' && (
                   <select
                     className="cell-input"
-                    aria-label={`Unit of ${name}`}
+                    aria-label={unitOfWords(name)}
                     value={role.unit}
                     onChange={(event) => onChange(i, { ...role, unit: event.target.value as 'C' | 'F' })}
                   >

@@ -4,6 +4,17 @@ import { FILE_DEVICE } from '@/lib/log/entry-words'
 import type { Skew } from '@/lib/log/skew'
 import { agoWords } from '@/lib/session/board-words'
 import { formatDuration, type Instant, seconds } from '@/lib/units'
+import {
+  devicesAndTheirClocks,
+  fromFilesSoFar,
+  lastWords,
+  noReadingHasCome,
+  onItsWay,
+  putThemInAgain,
+  takeBackWords,
+  takenBackWords,
+  toWords,
+} from '../../words/readings'
 import { httpWire } from '../feed/http-wire'
 import { useSet } from '../set-context'
 import { type FromFiles, fromFiles, takeBack } from './from-files'
@@ -31,17 +42,15 @@ export function Devices() {
   const { session, now } = useSet()
   const devices = devicesOf(session)
   return (
-    <section aria-label="Devices and their clocks">
-      <h2>Devices and their clocks</h2>
-      {devices.length === 0 && <p className="small">No reading has come in yet.</p>}
+    <section aria-label={devicesAndTheirClocks}>
+      <h2>{devicesAndTheirClocks}</h2>
+      {devices.length === 0 && <p className="small">{noReadingHasCome}</p>}
       <ul className="desk-list">
         {devices.map(({ device, readings, last, skew }) => (
           <li key={device}>
             <b>{device}</b>
-            <span>
-              {readingsWord(readings)}, last {agoWords(last, now)}
-            </span>
-            <span>{skew ? clockWords(skew) : 'on its way'}</span>
+            <span>{lastWords(readingsWord(readings), agoWords(last, now))}</span>
+            <span>{skew ? clockWords(skew) : onItsWay}</span>
           </li>
         ))}
       </ul>
@@ -82,8 +91,8 @@ export function InTheLog({ shootId }: { shootId: string }) {
       ),
     )
   return (
-    <section aria-label="From files so far">
-      <h2>From files so far</h2>
+    <section aria-label={fromFilesSoFar}>
+      <h2>{fromFilesSoFar}</h2>
       <ul className="desk-list">
         {all.map((one) => (
           <li key={`${one.cook}/${one.sensor}`}>
@@ -91,19 +100,17 @@ export function InTheLog({ shootId }: { shootId: string }) {
               {one.cook}: {one.sensor.replace('-', ' ')}
             </b>
             <span>{readingsWord(one.standing.length)}</span>
-            <span>
-              {when(one.from)} to {when(one.to)}
-            </span>
+            <span>{toWords(when(one.from), when(one.to))}</span>
             {one.standing.length > 0 && (
               <button type="button" className="textlink" onClick={() => correct(one.standing)}>
-                Take {one.standing.length} back
+                {takeBackWords(one.standing.length)}
               </button>
             )}
             {one.takenBack.length > 0 && (
               <span>
-                {one.takenBack.length} taken back{' '}
+                {takenBackWords(one.takenBack.length)}{' '}
                 <button type="button" className="textlink" onClick={() => correct(one.takenBack)}>
-                  Put them in again
+                  {putThemInAgain}
                 </button>
               </span>
             )}

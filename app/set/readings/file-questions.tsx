@@ -6,6 +6,22 @@ import type { LoggerTable, TableShape } from '@/lib/log/logger-table'
 import { type DateOrder, isOrderOpen, type TimeForm } from '@/lib/log/logger-times'
 import { knownZone } from '@/lib/plan/clock'
 import { Field } from '../../ui/field'
+import {
+  betweenColumns,
+  dateOfFirstRow,
+  dateOfStart,
+  decimalSign,
+  namesOfColumns,
+  ofEachProbeOne,
+  orderOfDate,
+  readingsToKeep,
+  thereIsNoSuchZone,
+  timeColumnHas,
+  timeOfStart,
+  timesWithOffsetOfTheir,
+  whenLoggerBeganSuch,
+  zoneOfTimes,
+} from '../../words/readings'
 
 const FORMS: readonly (readonly [TimeForm, string])[] = [
   ['date-time', 'date and time'],
@@ -43,14 +59,14 @@ export function TimeQuestions({ table, match, rematch }: Props) {
   return (
     <div className="questions">
       <Field
-        label="The time column has"
+        label={timeColumnHas}
         value={form}
         options={FORMS}
         onChange={(next) => rematch({ form: next as TimeForm })}
       />
       {isOrderAsked && (
         <Field
-          label="Order of the date"
+          label={orderOfDate}
           value={order}
           options={ORDERS}
           onChange={(next) => rematch({ order: next as DateOrder })}
@@ -58,7 +74,7 @@ export function TimeQuestions({ table, match, rematch }: Props) {
       )}
       {!isDated && (
         <Field
-          label={isElapsed ? 'Date of the start' : 'Date of the first row'}
+          label={isElapsed ? dateOfStart : dateOfFirstRow}
           type="date"
           value={date}
           onChange={(next) => rematch({ date: next })}
@@ -66,28 +82,28 @@ export function TimeQuestions({ table, match, rematch }: Props) {
       )}
       {isElapsed && (
         <Field
-          label="Time of the start"
+          label={timeOfStart}
           value={start}
           onChange={(next) => rematch({ start: next })}
-          why="When the logger began, such as 11:30."
+          why={whenLoggerBeganSuch}
         />
       )}
       {form !== 'epoch-s' && (
         <Field
-          label="Zone of the times"
+          label={zoneOfTimes}
           value={zone}
           suggestions={zones}
           onChange={(next) => rematch({ zone: next })}
-          fault={knownZone(zone) ? undefined : 'There is no such zone. Write one such as Europe/London.'}
-          why="Times with an offset of their own are taken as they are."
+          fault={knownZone(zone) ? undefined : thereIsNoSuchZone}
+          why={timesWithOffsetOfTheir}
         />
       )}
       <Field
-        label="Readings to keep"
+        label={readingsToKeep}
         value={String(everyS)}
         options={EVERY}
         onChange={(next) => rematch({ everyS: Number(next) })}
-        why="Of each probe. One in 30 s is plenty for the forecast."
+        why={ofEachProbeOne}
       />
     </div>
   )
@@ -113,13 +129,13 @@ export function ShapeQuestions({
   return (
     <div className="questions">
       <Field
-        label="Between columns"
+        label={betweenColumns}
         value={shape.separator}
         options={SEPARATORS}
         onChange={(next) => reshape({ separator: next as Separator })}
       />
       <Field
-        label="Decimal sign"
+        label={decimalSign}
         value={shape.decimal}
         options={[
           ['.', 'point, 46.2'],
@@ -128,7 +144,7 @@ export function ShapeQuestions({
         onChange={(next) => reshape({ decimal: next as '.' | ',' })}
       />
       <Field
-        label="Names of the columns"
+        label={namesOfColumns}
         value={shape.head === null ? 'none' : String(shape.head)}
         options={[['none', 'none'], ...(lines as [string, string][])]}
         onChange={(next) => reshape({ head: next === 'none' ? null : Number(next) })}

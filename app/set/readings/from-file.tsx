@@ -1,6 +1,7 @@
 'use client'
 import dynamic from 'next/dynamic'
 import { useState } from 'react'
+import { readingFile } from '../../words/readings'
 import { useSet } from '../set-context'
 import { ChooseFile } from './choose-file'
 import type { ChosenFile } from './match-file'
@@ -8,7 +9,7 @@ import type { ChosenFile } from './match-file'
 /** What reads a file weighs more than the page; it comes with the first file. */
 const MatchFile = dynamic(() => import('./match-file'), {
   ssr: false,
-  loading: () => <p role="status">Reading the file.</p>,
+  loading: () => <p role="status">{readingFile}</p>,
 })
 
 /** A logger's file, chosen and then matched. */

@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'react'
 import { entryOf, type Role } from '@/lib/log/logger-readings'
 import { type Instant, instant } from '@/lib/units'
+import { anotherFile, putIntoLog, rowsWords, sentSoFar, whichColumnIsWhat } from '../../words/readings'
 import { httpWire } from '../feed/http-wire'
 import { useSet } from '../set-context'
 import { ColumnMatch } from './column-match'
@@ -69,13 +70,14 @@ export default function MatchFile({ shootId, date, chosen, close }: Props) {
   return (
     <div>
       <p className="file-line">
-        <b>{chosen.name}</b>, {table.rows.length} rows{' '}
+        <b>{chosen.name}</b>
+        {rowsWords(table.rows.length)}{' '}
         <button type="button" className="textlink" onClick={close}>
-          Another file
+          {anotherFile}
         </button>
       </p>
       <ShapeQuestions shape={asked.shape} reshape={reshaping} />
-      <h3>Which column is what?</h3>
+      <h3>{whichColumnIsWhat}</h3>
       <ColumnMatch
         table={table}
         roles={asked.match.roles}
@@ -92,7 +94,7 @@ export default function MatchFile({ shootId, date, chosen, close }: Props) {
       {read && <Preview read={read} zone={asked.match.zone} />}
       <p>
         <button type="button" className="btn main" disabled={count === 0 || state === 'sending'} onClick={send}>
-          Put {readingsWord(count)} into the log
+          {putIntoLog(readingsWord(count))}
         </button>
       </p>
       <Progress state={state} sofar={sofar} count={count} />
@@ -112,7 +114,7 @@ function Progress({ state, sofar, count }: { state: 'asking' | 'sending' | 'sent
   ].filter(Boolean)
   return (
     <div role="status" className="conflict">
-      {state === 'sending' && <progress max={count} value={countOf(sofar)} aria-label="Sent so far" />}
+      {state === 'sending' && <progress max={count} value={countOf(sofar)} aria-label={sentSoFar} />}
       <p>
         <b>{words.join(', ')}.</b> {sentence}
       </p>

@@ -1,5 +1,18 @@
 'use client'
 import type { FileReading, ReadFile } from '@/lib/log/logger-readings'
+import {
+  and,
+  filesAre,
+  firstReadings,
+  lineWords,
+  lineWords2,
+  more,
+  probe,
+  reads,
+  timesAreSets,
+  whatWillBeLogged,
+  whenWords,
+} from '../../words/readings'
 import { useSet } from '../set-context'
 import { ReadingsPicture } from './readings-picture'
 import { dayAndClock, readingsWord } from './words'
@@ -18,21 +31,26 @@ export function Preview({ read, zone }: { read: ReadFile; zone: string }) {
     thinned > 0 && `${thinned} left out as too dense`,
   ].filter(Boolean)
   return (
-    <section aria-label="What will be logged">
-      <h3>What will be logged</h3>
+    <section aria-label={whatWillBeLogged}>
+      <h3>{whatWillBeLogged}</h3>
       <p>
         <b>{readingsWord(readings.length)}</b>
-        {left.length > 0 && `; ${left.join('; ')}`}. Times are the set’s, {facts.zone}
-        {zone !== facts.zone && ` (the file’s are ${zone})`}.
+        {left.length > 0 && `; ${left.join('; ')}`}
+        {timesAreSets(facts.zone)}
+        {zone !== facts.zone && filesAre(zone)}.
       </p>
       {faults.length > 0 && (
         <ul className="faults">
           {faults.slice(0, MOST_FAULTS).map(({ line, sentence }) => (
             <li key={`${line} ${sentence}`}>
-              <b>Line {line}:</b> {sentence}
+              <b>{lineWords(line)}</b> {sentence}
             </li>
           ))}
-          {faults.length > MOST_FAULTS && <li>and {faults.length - MOST_FAULTS} more.</li>}
+          {faults.length > MOST_FAULTS && (
+            <li>
+              {and} {faults.length - MOST_FAULTS} {more}
+            </li>
+          )}
         </ul>
       )}
       {readings.length > 0 && (
@@ -48,13 +66,13 @@ export function Preview({ read, zone }: { read: ReadFile; zone: string }) {
 function FirstRows(props: { readings: readonly FileReading[]; many: boolean; when: ReturnType<typeof dayAndClock> }) {
   return (
     <table>
-      <caption className="sr-only">The first readings</caption>
+      <caption className="sr-only">{firstReadings}</caption>
       <thead>
         <tr>
-          <th scope="col">line</th>
-          <th scope="col">when</th>
-          <th scope="col">probe</th>
-          <th scope="col">reads</th>
+          <th scope="col">{lineWords2}</th>
+          <th scope="col">{whenWords}</th>
+          <th scope="col">{probe}</th>
+          <th scope="col">{reads}</th>
         </tr>
       </thead>
       <tbody>

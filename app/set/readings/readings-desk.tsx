@@ -1,4 +1,5 @@
 'use client'
+import { backToLaptopsView, fromFile, fromLoggersFile, readings } from '../../words/readings'
 import { LinkLine } from '../link-line'
 import { LiveSet, type LiveSetProps } from '../live-set'
 import { Devices, InTheLog } from './devices'
@@ -19,15 +20,15 @@ export function ReadingsDesk({ date, origin, ...props }: Props) {
     <LiveSet {...props}>
       <div className="readings-desk">
         <LinkLine lacks={null} />
-        <h1>Readings</h1>
+        <h1>{readings}</h1>
         <p className="small">
-          From a logger’s file or from a device.{' '}
+          {fromLoggersFile}{' '}
           <a className="textlink" href={`/shoots/${shootId}/set/desk`}>
-            Back to the laptop’s view
+            {backToLaptopsView}
           </a>
         </p>
-        <section aria-label="From a file">
-          <h2>From a file</h2>
+        <section aria-label={fromFile}>
+          <h2>{fromFile}</h2>
           <FromFile shootId={shootId} date={date} />
         </section>
         <InTheLog shootId={shootId} />

@@ -2,6 +2,7 @@ import { scaleLinear, scaleTime } from 'd3-scale'
 import { line } from 'd3-shape'
 import type { FileReading } from '@/lib/log/logger-readings'
 import { celsius, formatTemp, type Instant, instant, type UnitSystem } from '@/lib/units'
+import { fromTo } from '../../words/readings'
 
 const [WIDTH, HEIGHT] = [640, 230]
 const EDGE = { left: 76, right: 112, top: 14, bottom: 32 }
@@ -31,7 +32,7 @@ export function ReadingsPicture({ readings, units, clock }: Props) {
       className="readings-picture"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`${series.map(({ name }) => name).join(', ')} from ${clock(instant(first))} to ${clock(instant(last))}`}
+      aria-label={fromTo(series.map(({ name }) => name).join(', '), clock(instant(first)), clock(instant(last)))}
     >
       {y
         .nice(4)

@@ -1,5 +1,6 @@
 import type { EntryDocument } from '@/lib/log/entry'
 import type { Instant } from '@/lib/units'
+import { serverDoesNotAnswerPress } from '../../words/readings'
 import { backoffMs } from '../feed/device-clock'
 import type { Wire } from '../feed/wire'
 
@@ -40,7 +41,7 @@ export async function sendEntries(
 }
 
 async function sendBatch(wire: Pick<Wire, 'send'>, batch: readonly EntryDocument[], now: () => Instant) {
-  let sentence = 'The server does not answer. Press again: what is in the log already is not doubled.'
+  let sentence = serverDoesNotAnswerPress
   for (let tried = 0; tried < TRIES; tried++) {
     const answer = await wire.send(now(), batch, AbortSignal.timeout(ANSWER_WITHIN_MS)).catch(() => null)
     if (answer?.heard === 'kept') {

@@ -3,6 +3,7 @@ import { useDeferredValue, useMemo, useState } from 'react'
 import { type Match, matchFault, type Role, readFile, type Within } from '@/lib/log/logger-readings'
 import { guessShape, guessTime, guessUnit, type LoggerTable, type TableShape, tableOf } from '@/lib/log/logger-table'
 import { knownZone } from '@/lib/plan/clock'
+import { thereIsNoTimeZone } from '../../words/readings'
 
 /** All that is asked about a file; a text as it is typed. */
 export interface Asked {
@@ -43,8 +44,7 @@ export function useLoggerFile(text: string, shoot: { date: string; zone: string 
   }
 }
 
-const zoneFault = (zone: string) =>
-  knownZone(zone) ? null : `There is no time zone “${zone}”. Write one such as Europe/London.`
+const zoneFault = (zone: string) => (knownZone(zone) ? null : thereIsNoTimeZone(zone))
 
 /** Only the time is guessed: which probe is which a person says. */
 function guessMatch(table: LoggerTable, shape: TableShape, { date, zone }: { date: string; zone: string }): Match {

@@ -2,6 +2,30 @@
 import Link from 'next/link'
 import { useCallback, useSyncExternalStore } from 'react'
 import { instant } from '@/lib/units'
+import {
+  asNobody,
+  asWhom,
+  asWords,
+  dayAsItWasLogged,
+  dayIsOver,
+  firstEntry,
+  itAsksYouAtUntil,
+  jumpTo,
+  laptop,
+  leave,
+  loggedDay,
+  madeUpDay,
+  madeUpDayInventedReadings,
+  minBefore,
+  pausedWhatYouAddStays,
+  pauseWords,
+  phone,
+  play,
+  rehearsal,
+  speedWords,
+  startAgain,
+  workingOutForecast,
+} from '../../words/rehearsal'
 import { useSet } from '../set-context'
 import { SPEEDS, type Speed } from './played-clock'
 import { before } from './played-day'
@@ -9,15 +33,15 @@ import type { Playing, RehearsalFeed } from './rehearsal-feed'
 import type { RehearsalProps } from './rehearsal-here'
 
 const STATES: Readonly<Record<Playing['state'], string>> = {
-  'working-out': 'Working out the forecast.',
+  'working-out': workingOutForecast,
   plays: '',
-  waits: 'It asks you: at 1× until you answer, or somebody does for you.',
-  stands: 'Paused. What you add stays on this screen.',
-  over: 'The day is over.',
+  waits: itAsksYouAtUntil,
+  stands: pausedWhatYouAddStays,
+  over: dayIsOver,
 }
 const NOTE = {
-  'made-up': 'Made-up day: invented readings. What you add stays on this screen.',
-  logged: 'The day as it was logged. What you add stays on this screen.',
+  'made-up': madeUpDayInventedReadings,
+  logged: dayAsItWasLogged,
 } as const
 
 type BarProps = RehearsalProps & { readonly feed: RehearsalFeed }
@@ -26,12 +50,16 @@ export function RehearsalBar({ feed, ...props }: BarProps) {
   const { state, speed } = usePlaying(feed)
   const stands = state === 'stands'
   return (
-    <section className="rehearsal-bar" aria-label="Rehearsal">
+    <section className="rehearsal-bar" aria-label={rehearsal}>
       <div className="rehearsal-keys">
         <button type="button" onClick={() => feed.pause(!stands)} disabled={state === 'over'}>
-          {stands ? 'Play' : 'Pause'}
+          {stands ? play : pauseWords}
         </button>
-        <select aria-label="Speed" value={speed} onChange={(event) => feed.faster(Number(event.target.value) as Speed)}>
+        <select
+          aria-label={speedWords}
+          value={speed}
+          onChange={(event) => feed.faster(Number(event.target.value) as Speed)}
+        >
           {SPEEDS.map((one) => (
             <option key={one} value={one}>
               {one}×
@@ -52,11 +80,11 @@ export function RehearsalBar({ feed, ...props }: BarProps) {
 function AsWhom({ feed }: { feed: RehearsalFeed }) {
   const { facts } = useSet()
   return (
-    <select aria-label="As whom" value={feed.person ?? ''} onChange={(event) => feed.choose(event.target.value)}>
-      {feed.person === null && <option value="">as nobody</option>}
+    <select aria-label={asWhom} value={feed.person ?? ''} onChange={(event) => feed.choose(event.target.value)}>
+      {feed.person === null && <option value="">{asNobody}</option>}
       {facts.people.map(({ id, name }) => (
         <option key={id} value={id}>
-          as {name}
+          {asWords(name)}
         </option>
       ))}
     </select>
@@ -73,16 +101,16 @@ function Jump({ feed }: { feed: RehearsalFeed }) {
   }
   return (
     <select
-      aria-label="Jump to"
+      aria-label={jumpTo}
       value=""
       onChange={(event) => event.target.value !== '' && feed.jump(instant(Number(event.target.value)))}
     >
-      <option value="">Jump to</option>
-      <option value={opensAt}>Start again, {clock(opensAt)}</option>
-      <option value={begins}>The first entry, {clock(begins)}</option>
+      <option value="">{jumpTo}</option>
+      <option value={opensAt}>{startAgain(clock(opensAt))}</option>
+      <option value={begins}>{firstEntry(clock(begins))}</option>
       {moments.map(({ cook, moment, at }) => (
         <option key={`${cook}/${moment}`} value={before(at, begins)}>
-          10 min before {nameOf(cook, moment)}, {clock(before(at, begins))}
+          {minBefore(nameOf(cook, moment), clock(before(at, begins)))}
         </option>
       ))}
     </select>
@@ -95,9 +123,9 @@ function OtherDays({ shootId, played, hasLog, view }: RehearsalProps) {
   const other = played === 'logged' ? 'made-up' : 'logged'
   return (
     <span className="rehearsal-links">
-      {hasLog && <a href={as(other, view)}>{other === 'logged' ? 'Logged day' : 'Made-up day'}</a>}
-      <a href={as(played, view === 'desk' ? 'board' : 'desk')}>{view === 'desk' ? 'Phone' : 'Laptop'}</a>
-      <Link href={`/shoots/${shootId}/set`}>Leave</Link>
+      {hasLog && <a href={as(other, view)}>{other === 'logged' ? loggedDay : madeUpDay}</a>}
+      <a href={as(played, view === 'desk' ? 'board' : 'desk')}>{view === 'desk' ? phone : laptop}</a>
+      <Link href={`/shoots/${shootId}/set`}>{leave}</Link>
     </span>
   )
 }

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react'
 import type { EntryDocument } from '@/lib/log/entry'
 import type { BoardFacts } from '@/lib/session/board-facts'
 import type { UnitSystem } from '@/lib/units'
+import { rehearsalWords, thereIsNoDay } from '../../words/rehearsal'
 import { Board } from '../board'
 import { Desk } from '../desk'
 import { keepAwake } from '../feed/awake'
@@ -48,7 +49,7 @@ export default function RehearsalHere(props: RehearsalProps) {
     return (
       <main id="main" className="set">
         <h1 className="next">{facts.title}</h1>
-        <p className="do">There is no day to play: no cook of this plan ever comes to its slice.</p>
+        <p className="do">{thereIsNoDay}</p>
       </main>
     )
   return (
@@ -57,7 +58,7 @@ export default function RehearsalHere(props: RehearsalProps) {
         <RehearsalBar {...props} feed={feed} />
         {view === 'desk' ? (
           <main id="main" className="page">
-            <h1 className="sr-only">Rehearsal: {facts.title}</h1>
+            <h1 className="sr-only">{rehearsalWords(facts.title)}</h1>
             <Desk lacks={null} day={null} />
           </main>
         ) : (

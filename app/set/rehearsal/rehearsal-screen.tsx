@@ -1,5 +1,6 @@
 'use client'
 import dynamic from 'next/dynamic'
+import { openingRehearsal } from '../../words/rehearsal'
 import type { RehearsalProps } from './rehearsal-here'
 
 /** Its script comes with its own page only, and is drawn in the browser. */
@@ -7,7 +8,7 @@ const RehearsalHere = dynamic(() => import('./rehearsal-here'), {
   ssr: false,
   loading: () => (
     <main id="main" className="set">
-      <p className="do">Opening the rehearsal.</p>
+      <p className="do">{openingRehearsal}</p>
     </main>
   ),
 })

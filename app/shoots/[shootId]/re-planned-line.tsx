@@ -1,5 +1,6 @@
 import { formatClock } from '@/lib/plan/clock'
 import type { LastRePlan } from '@/lib/session/announced-layout'
+import { rePlanned } from '../../words/shared'
 
 /** That the day shown is no longer the morning's. */
 export function RePlanned({ last, zone }: { last: LastRePlan | null; zone: string }) {
@@ -8,7 +9,7 @@ export function RePlanned({ last, zone }: { last: LastRePlan | null; zone: strin
   return (
     <p className="says my-4">
       <b>
-        Re-planned at <span className="time">{formatClock(last.at, zone)}</span>
+        {rePlanned} <span className="time">{formatClock(last.at, zone)}</span>
         {moved}.
       </b>{' '}
       {last.what}.

@@ -4,6 +4,7 @@ import { mayEdit } from '@/lib/data/access'
 import { visitorOf } from '@/lib/data/visitor'
 import { UnitsButton } from '../../ui/units-button'
 import { chosenUnits } from '../../units'
+import { whatYouMayDo, youReadThisProducerChanges } from '../../words/set'
 
 /** A page on which a shoot is changed, for those who may only read it: nothing on it can be pressed or typed. */
 export async function ReadOnly({ children, params }: { children: ReactNode; params: Promise<{ shootId: string }> }) {
@@ -11,8 +12,8 @@ export async function ReadOnly({ children, params }: { children: ReactNode; para
   if (mayEdit(await visitorOf(await headers()), shootId)) return children
   return (
     <>
-      <aside aria-label="What you may do" className="page no-print small flex flex-wrap gap-x-4 pb-0!">
-        You read this; the producer changes it.
+      <aside aria-label={whatYouMayDo} className="page no-print small flex flex-wrap gap-x-4 pb-0!">
+        {youReadThisProducerChanges}
         <UnitsButton units={await chosenUnits()} />
       </aside>
       <fieldset disabled className="reading">

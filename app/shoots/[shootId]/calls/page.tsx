@@ -15,6 +15,43 @@ import { ShootHead } from '../../../ui/shoot-head'
 import { Sideways } from '../../../ui/sideways'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
+import {
+  allergensOnSet,
+  calendar,
+  callSheetA4,
+  callsThatHappenOnce,
+  callsWords,
+  careWords,
+  crewCallWrap,
+  eachPersonsCalendarHasAddress,
+  earlyToLate,
+  emergencyWords,
+  firstSetup,
+  freeShotsInGaps,
+  hospitalWords,
+  itIsYoursAloneWhoever,
+  likelyWords,
+  mealsWatchAndKit,
+  mealsWatchKit,
+  mealsWords,
+  momentWords,
+  none,
+  noneWords,
+  notesWords,
+  oneSlipEach,
+  openedAgainOrTaken,
+  orCalled,
+  parkingWords,
+  shotWords,
+  slipOf,
+  slipsWords,
+  standBy,
+  usLetter,
+  wholeShoot,
+  whoWords,
+  yourCalendarSubscribes,
+  yourOwnCall,
+} from '../../../words/calls'
 import { lastsHere, layingOut } from '../../../words/working'
 import { layoutReady, openShoot, savedShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
@@ -24,7 +61,7 @@ import { RePlanned } from '../re-planned-line'
 import { PrepOnPage, RiskOnPage } from './prep-and-risk'
 import { ProducerDesk } from './producer-desk'
 
-export const metadata: Metadata = { title: 'Calls' }
+export const metadata: Metadata = { title: callsWords }
 export const dynamic = 'force-dynamic'
 
 export default async function CallsPage({ params }: { params: Promise<{ shootId: string }> }) {
@@ -81,11 +118,11 @@ interface CalendarLinksProps {
 function CalendarLinks({ id, people, own }: CalendarLinksProps) {
   const feed = `/api/shoots/${id}/calls.ics`
   return (
-    <section aria-label="Calendar" className="mt-10 max-w-3xl">
-      <h2>Calendar</h2>
+    <section aria-label={calendar} className="mt-10 max-w-3xl">
+      <h2>{calendar}</h2>
       <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
         <a className="textlink" href={feed}>
-          The whole shoot
+          {wholeShoot}
         </a>
         {people.map((person) => (
           <a key={person.id} className="textlink" href={`${feed}?person=${person.id}`}>
@@ -95,15 +132,11 @@ function CalendarLinks({ id, people, own }: CalendarLinksProps) {
       </p>
       {own ? (
         <p className="mt-4">
-          Your calendar subscribes to <code className="break-all">{own}</code>. It is yours alone: whoever has it reads
-          your calls, until you are shut out.
+          {yourCalendarSubscribes} <code className="break-all">{own}</code>
+          {itIsYoursAloneWhoever}
         </p>
       ) : (
-        <p className="small mt-2">
-          {crewMode()
-            ? 'Each person’s calendar has an address of its own, at Crew links.'
-            : 'Opened again, or taken as a subscription on this computer, a changed day updates what the calendar has.'}
-        </p>
+        <p className="small mt-2">{crewMode() ? eachPersonsCalendarHasAddress : openedAgainOrTaken}</p>
       )}
     </section>
   )
@@ -114,45 +147,43 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
     <>
       <div className="cols-head">
         <div>
-          <h1>
-            Crew call {sheet.crewCall}, wrap {sheet.wrap}.
-          </h1>
+          <h1>{crewCallWrap(sheet.crewCall, sheet.wrap)}</h1>
           <p className="lead mt-1">
             {sheet.place}. {sheet.light}
           </p>
         </div>
         <span className="flex flex-wrap gap-4">
           <a className="btn main" href={`/shoots/${id}/call-sheet.pdf?paper=A4`}>
-            Call sheet, A4
+            {callSheetA4}
           </a>
           <a className="btn" href={`/shoots/${id}/call-sheet.pdf?paper=Letter`}>
-            US Letter
+            {usLetter}
           </a>
         </span>
       </div>
-      <section aria-label="Calls that happen once" className="mt-6">
-        <h2>Calls that happen once</h2>
+      <section aria-label={callsThatHappenOnce} className="mt-6">
+        <h2>{callsThatHappenOnce}</h2>
         <CallsTable sheet={sheet} />
         <p className="small mt-2">{sheet.foot.join(' ')}</p>
       </section>
       <div className="cols-3 mt-10">
-        <section aria-label="Your own call">
-          <h2>Your own call</h2>
+        <section aria-label={yourOwnCall}>
+          <h2>{yourOwnCall}</h2>
           <ul className="rows timed">
             {sheet.own.map((own) => (
               <li key={own.name}>
                 <span className="time">{own.call}</span>
                 <span>
                   <b>{own.name}</b> <span className="small">{own.does}</span>
-                  {own.first && <span className="small block">first setup {own.first}</span>}
+                  {own.first && <span className="small block">{firstSetup(own.first)}</span>}
                 </span>
               </li>
             ))}
           </ul>
         </section>
-        <section aria-label="Free shots, in the gaps">
-          <h2>Free shots, in the gaps</h2>
-          {sheet.gaps.length === 0 && <p className="mt-2">None.</p>}
+        <section aria-label={freeShotsInGaps}>
+          <h2>{freeShotsInGaps}</h2>
+          {sheet.gaps.length === 0 && <p className="mt-2">{none}</p>}
           <ul className="rows timed">
             {sheet.gaps.map((gap) => (
               <li key={`${gap.time} ${gap.shot}`}>
@@ -169,10 +200,12 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
             </p>
           ))}
         </section>
-        <section aria-label="Meals, watch and kit">
-          <h2>Meals, watch, kit</h2>
+        <section aria-label={mealsWatchAndKit}>
+          <h2>{mealsWatchKit}</h2>
           <ul className="rows">
-            <li>Meals: {sheet.meals || 'none'}.</li>
+            <li>
+              {mealsWords} {sheet.meals || noneWords}.
+            </li>
             {sheet.watch.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
@@ -182,16 +215,16 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
           </ul>
         </section>
       </div>
-      <section aria-label="Slips" className="mt-10">
-        <h2>One slip each</h2>
+      <section aria-label={slipsWords} className="mt-10">
+        <h2>{oneSlipEach}</h2>
         <div className="slips mt-4">
           {sheet.slips.map((slip) => (
             <SlipOnPage key={slip.person} slip={slip} />
           ))}
         </div>
       </section>
-      <section aria-label="Care" className="mt-10">
-        <h2>Care</h2>
+      <section aria-label={careWords} className="mt-10">
+        <h2>{careWords}</h2>
         <div className="cautions mt-2">
           {sheet.care.map((sentence) => (
             <Caution key={sentence}>{sentence}</Caution>
@@ -204,11 +237,11 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
 
 function ProducerWords({ producer }: { producer: CallSheetModel['producer'] }) {
   const said = [
-    ['Emergency', producer.emergency],
-    ['Hospital', producer.hospital],
-    ['Allergens on set', producer.allergens],
-    ['Parking', producer.parking],
-    ['Notes', producer.notes],
+    [emergencyWords, producer.emergency],
+    [hospitalWords, producer.hospital],
+    [allergensOnSet, producer.allergens],
+    [parkingWords, producer.parking],
+    [notesWords, producer.notes],
   ] as const
   return (
     <>
@@ -222,19 +255,19 @@ function ProducerWords({ producer }: { producer: CallSheetModel['producer'] }) {
 
 function CallsTable({ sheet }: { sheet: CallSheetModel }) {
   return (
-    <Sideways of="Calls that happen once">
+    <Sideways of={callsThatHappenOnce}>
       <table className="stacks trade mt-2">
         <thead>
           <tr>
             <th scope="col" className="text-right">
-              likely
+              {likelyWords}
             </th>
-            <th scope="col">moment</th>
-            <th scope="col">shot</th>
-            <th scope="col">early to late</th>
-            <th scope="col">stand by at</th>
-            <th scope="col">or called at</th>
-            <th scope="col">who</th>
+            <th scope="col">{momentWords}</th>
+            <th scope="col">{shotWords}</th>
+            <th scope="col">{earlyToLate}</th>
+            <th scope="col">{standBy}</th>
+            <th scope="col">{orCalled}</th>
+            <th scope="col">{whoWords}</th>
           </tr>
         </thead>
         <tbody>
@@ -242,13 +275,13 @@ function CallsTable({ sheet }: { sheet: CallSheetModel }) {
             <tr key={call.shot} className="moment">
               <td className="time text-right">{call.likely}</td>
               <td className="font-semibold">{call.moment}</td>
-              <td data-label="shot">{call.shot}</td>
-              <td className="win" data-label="early to late">
+              <td data-label={shotWords}>{call.shot}</td>
+              <td className="win" data-label={earlyToLate}>
                 {call.window}
               </td>
-              <td data-label="stand by at">{call.standby}</td>
-              <td data-label="or called at">{call.trigger}</td>
-              <td data-label="who">{call.who}</td>
+              <td data-label={standBy}>{call.standby}</td>
+              <td data-label={orCalled}>{call.trigger}</td>
+              <td data-label={whoWords}>{call.who}</td>
             </tr>
           ))}
         </tbody>
@@ -259,7 +292,7 @@ function CallsTable({ sheet }: { sheet: CallSheetModel }) {
 
 function SlipOnPage({ slip }: { slip: Slip }) {
   return (
-    <article aria-label={`Slip of ${slip.person}`}>
+    <article aria-label={slipOf(slip.person)}>
       <h3>
         {slip.person} <span className="small font-normal">{slip.does}</span>
       </h3>

@@ -1,5 +1,15 @@
 import type { PrepList } from '@/lib/export/prep-list'
 import type { RiskSheet } from '@/lib/export/risk-sheet'
+import {
+  fuelWords,
+  kitShotByShotStands,
+  kitWords,
+  prepList,
+  riskSheet,
+  shoppingWords,
+  thermometersWords,
+  usLetterWords,
+} from '../../../words/calls'
 
 const Papers = ({ id, file, name }: { id: string; file: string; name: string }) => (
   <p className="mt-2 flex flex-wrap gap-4">
@@ -7,7 +17,7 @@ const Papers = ({ id, file, name }: { id: string; file: string; name: string }) 
       {name}, A4
     </a>
     <a className="btn" href={`/shoots/${id}/${file}.pdf?paper=Letter`}>
-      {name}, US Letter
+      {usLetterWords(name)}
     </a>
   </p>
 )
@@ -15,13 +25,13 @@ const Papers = ({ id, file, name }: { id: string; file: string; name: string }) 
 /** The prep list folded under the calls; on paper it is ticked by hand. */
 export function PrepOnPage({ id, list }: { id: string; list: PrepList }) {
   const groups = [
-    ['Fuel', list.fuel],
-    ['Thermometers', list.thermometers],
-    ['Kit', list.kit],
+    [fuelWords, list.fuel],
+    [thermometersWords, list.thermometers],
+    [kitWords, list.kit],
   ] as const
   return (
     <details className="mt-4">
-      <summary>Prep list</summary>
+      <summary>{prepList}</summary>
       <Papers id={id} file="prep-list" name="Prep list" />
       <dl className="mt-4 max-w-3xl">
         {list.ahead.map(({ when, what }) => (
@@ -31,7 +41,7 @@ export function PrepOnPage({ id, list }: { id: string; list: PrepList }) {
           </div>
         ))}
       </dl>
-      <h3 className="mt-4">Shopping</h3>
+      <h3 className="mt-4">{shoppingWords}</h3>
       <ul className="max-w-3xl">
         {list.shopping.map(({ what, much }, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: an ingredient may stand there twice
@@ -53,7 +63,7 @@ export function PrepOnPage({ id, list }: { id: string; list: PrepList }) {
             </div>
           ),
       )}
-      <p className="small mt-2">Kit shot by shot stands on the printed list, with a column for the lens.</p>
+      <p className="small mt-2">{kitShotByShotStands}</p>
     </details>
   )
 }
@@ -61,7 +71,7 @@ export function PrepOnPage({ id, list }: { id: string; list: PrepList }) {
 export function RiskOnPage({ id, sheet }: { id: string; sheet: RiskSheet }) {
   return (
     <details className="mt-4">
-      <summary>Risk sheet</summary>
+      <summary>{riskSheet}</summary>
       <Papers id={id} file="risk-sheet" name="Risk sheet" />
       {sheet.groups.map(({ title, lines }) => (
         <div key={title} className="mt-4 max-w-3xl">

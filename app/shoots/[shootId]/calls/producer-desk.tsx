@@ -3,25 +3,43 @@ import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Field } from '../../../ui/field'
 import { Folded } from '../../../ui/folded'
+import {
+  addContact,
+  allergensOnSet,
+  contact,
+  emergencyNumber,
+  emptyFieldPrintsAsLine,
+  fireRestrictionsToday,
+  nameStreetMinutesByCar,
+  nearestHospital,
+  notesWords,
+  parkingWords,
+  personResponsible,
+  role,
+  takeOut,
+  telephone,
+  whatFireServiceOrOwner,
+  whatOnlyProducerKnows,
+} from '../../../words/calls'
 import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
 
 const FIELDS: readonly DocumentField[] = [
-  optional('emergency', 'Emergency number', '/callSheet/emergency'),
-  optional('hospital', 'Nearest hospital', '/callSheet/hospital', { why: 'Name, street, minutes by car.' }),
-  optional('allergens', 'Allergens on set', '/callSheet/allergens'),
-  optional('parking', 'Parking', '/callSheet/parking'),
-  optional('notes', 'Notes', '/callSheet/notes'),
-  optional('responsible', 'Person responsible', '/risk/responsible'),
-  optional('fire-rules', 'Fire restrictions today', '/risk/fireRules', {
-    why: 'What the fire service or the owner of the ground told you, and when.',
+  optional('emergency', emergencyNumber, '/callSheet/emergency'),
+  optional('hospital', nearestHospital, '/callSheet/hospital', { why: nameStreetMinutesByCar }),
+  optional('allergens', allergensOnSet, '/callSheet/allergens'),
+  optional('parking', parkingWords, '/callSheet/parking'),
+  optional('notes', notesWords, '/callSheet/notes'),
+  optional('responsible', personResponsible, '/risk/responsible'),
+  optional('fire-rules', fireRestrictionsToday, '/risk/fireRules', {
+    why: whatFireServiceOrOwner,
   }),
 ]
 const contactFields = (i: number): readonly DocumentField[] => [
-  plain(`contact-name-${i}`, `Contact ${i + 1}`, `/callSheet/contacts/${i}/name`),
-  optional(`contact-role-${i}`, 'Role', `/callSheet/contacts/${i}/role`),
-  plain(`contact-phone-${i}`, 'Telephone', `/callSheet/contacts/${i}/phone`),
+  plain(`contact-name-${i}`, contact(i + 1), `/callSheet/contacts/${i}/name`),
+  optional(`contact-role-${i}`, role, `/callSheet/contacts/${i}/role`),
+  plain(`contact-phone-${i}`, telephone, `/callSheet/contacts/${i}/phone`),
 ]
 const contactsOf = (document: ShootDocument) =>
   (valueAt(document, '/callSheet/contacts') as readonly unknown[] | undefined) ?? []
@@ -50,11 +68,11 @@ export function ProducerDesk({ shootId, version, document: written }: ProducerDe
   )
   return (
     <Folded
-      summary="What only the producer knows"
+      summary={whatOnlyProducerKnows}
       fault={problems.some((problem) => fieldAt(shown, problem.pointer) !== undefined)}
     >
       <SaveLine saved={saved} problems={problems.filter((problem) => !fieldAt(shown, problem.pointer))} />
-      <p className="small">An empty field prints as a line to write on.</p>
+      <p className="small">{emptyFieldPrintsAsLine}</p>
       <div className="mt-4 grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-3">{FIELDS.map(control)}</div>
       {contacts.map((_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
@@ -65,7 +83,7 @@ export function ProducerDesk({ shootId, version, document: written }: ProducerDe
             className="textlink mb-4"
             onClick={() => change(removeAt(document, `/callSheet/contacts/${i}`))}
           >
-            Take out
+            {takeOut}
           </button>
         </div>
       ))}
@@ -74,7 +92,7 @@ export function ProducerDesk({ shootId, version, document: written }: ProducerDe
         className="btn mt-2"
         onClick={() => change(setAt(document, '/callSheet/contacts', [...contacts, { name: '', phone: '' }]))}
       >
-        Add a contact
+        {addContact}
       </button>
     </Folded>
   )

@@ -1,6 +1,7 @@
 import { allergenLists, allergensIn } from '@/lib/card/allergens'
 import type { IngredientLine } from '@/lib/card/ingredients'
 import { ALLERGENS, type Allergen } from '@/lib/plan/allergens'
+import { allergensWords, inWords, thoseOfKnownFoodsAre } from '../../../words/card'
 
 interface AllergenFieldsProps {
   readonly lines: readonly IngredientLine[]
@@ -18,8 +19,8 @@ export function AllergenFields({ lines, declared, fault, change }: AllergenField
     change(declared.includes(allergen) ? declared.filter((a) => a !== allergen) : [...declared, allergen])
   return (
     <fieldset className="mt-6">
-      <legend className="font-bold">Allergens</legend>
-      <p className="small">Those of known foods are found by themselves. Tick what else is in it.</p>
+      <legend className="font-bold">{allergensWords}</legend>
+      <p className="small">{thoseOfKnownFoodsAre}</p>
       {fault && (
         <span className="says" role="alert">
           {fault}
@@ -39,7 +40,7 @@ export function AllergenFields({ lines, declared, fault, change }: AllergenField
             <span>
               {allergen}
               <span className="small block leading-tight">
-                {found.includes(allergen) ? `in ${fromOf(allergen).join(', ')}` : allergenLists(allergen)}
+                {found.includes(allergen) ? inWords(fromOf(allergen).join(', ')) : allergenLists(allergen)}
               </span>
             </span>
           </label>

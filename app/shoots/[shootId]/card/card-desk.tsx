@@ -5,6 +5,23 @@ import type { CardSentence, PrintableStep } from '@/lib/card/printable-steps'
 import { setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { newWriteId } from '../../../ui/send'
+import {
+  addSentence,
+  authorsReason,
+  changeWords,
+  doNotPrintItAfter,
+  done,
+  everyNumberTimeTemperature,
+  leftOutOfCard,
+  myReason,
+  printItAsMine,
+  printMineAsMyOwn,
+  sentenceOfYourOwn,
+  titleWords,
+  useThisSentence,
+  wordsOf,
+  yourOwn,
+} from '../../../words/card'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
 import { BorneOut, Finding, Marked, Publications } from './finding'
@@ -76,7 +93,7 @@ export function CardDesk(props: CardDeskProps) {
     change(withText(document, id, text, override))
   const addStep = () => {
     const id = `own-${newWriteId().slice(-6).toLowerCase()}`
-    write(id, 'A sentence of your own.')
+    write(id, sentenceOfYourOwn)
     setOpen(id)
   }
   const faultOf = (id: string) => problems.find(({ pointer }) => under(pointer, pointerOf(document, id)))?.sentence
@@ -95,14 +112,12 @@ export function CardDesk(props: CardDeskProps) {
                 aria-expanded={open === step.id}
                 onClick={() => setOpen(open === step.id ? null : step.id)}
               >
-                {open === step.id ? 'Done' : 'Change the words'}
+                {open === step.id ? done : changeWords}
               </button>
             )}
           </div>
           {open === step.id && <Editor step={step} document={document} write={write} fault={faultOf(step.id)} />}
-          {isStep(step.id) && currentText(document, step).trim() === '' && (
-            <p className="small">Left out of the card.</p>
-          )}
+          {isStep(step.id) && currentText(document, step).trim() === '' && <p className="small">{leftOutOfCard}</p>}
           {step.sentences.map((sentence, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the same sentence may stand there twice
             <Sentence key={`${i} ${sentence.text}`} sentence={sentence} step={step} document={document} write={write} />
@@ -110,7 +125,7 @@ export function CardDesk(props: CardDeskProps) {
         </section>
       ))}
       <button type="button" className="btn mt-4" onClick={addStep}>
-        Add a sentence
+        {addSentence}
       </button>
       <RecipeFields document={document} change={change} problems={problems} />
       <PublishFields document={document} change={change} problems={problems} />
@@ -118,9 +133,9 @@ export function CardDesk(props: CardDeskProps) {
   )
 }
 
-const NAMES: Record<string, string> = { title: 'Title', intro: 'First line', storage: 'Keeping' }
+const NAMES: Record<string, string> = { title: titleWords, intro: 'First line', storage: 'Keeping' }
 const nameOf = (id: string) =>
-  NAMES[id] ?? (id.startsWith('own-') ? 'Your own' : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
+  NAMES[id] ?? (id.startsWith('own-') ? yourOwn : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
 
 type Write = (id: string, text: string, override?: Override[]) => void
 interface PartProps {
@@ -141,7 +156,7 @@ function Editor({ step, document, write, fault }: PartProps & { fault: string | 
   return (
     <div className={fault ? 'field wrong' : 'field'}>
       <label htmlFor={`words-${step.id}`} className="sr-only">
-        Words of {nameOf(step.id)}
+        {wordsOf(nameOf(step.id))}
       </label>
       <textarea
         id={`words-${step.id}`}
@@ -158,7 +173,7 @@ function Editor({ step, document, write, fault }: PartProps & { fault: string | 
         </span>
       )}
       <span className="why" id={`why-${step.id}`}>
-        Every number, time, temperature and word such as “safe” is checked as you write.
+        {everyNumberTimeTemperature}
       </span>
     </div>
   )
@@ -214,24 +229,24 @@ function WayOut({
               )
             }
           >
-            Use this sentence
+            {useThisSentence}
           </button>
         )}
         {isStep(step.id) && sentence.reason === null && (
           <button type="button" className="textlink" onClick={() => setReason('')}>
-            Print mine, as my own statement, with my reason
+            {printMineAsMyOwn}
           </button>
         )}
         {sentence.reason !== null && (
           <button type="button" className="textlink" onClick={() => write(step.id, text, others)}>
-            Do not print it after all
+            {doNotPrintItAfter}
           </button>
         )}
       </p>
-      {sentence.reason !== null && <p className="small">The author’s reason: {sentence.reason}</p>}
+      {sentence.reason !== null && <p className="small">{authorsReason(sentence.reason)}</p>}
       {reason !== null && (
         <div className="field">
-          <label htmlFor={`reason-${step.id}`}>My reason</label>
+          <label htmlFor={`reason-${step.id}`}>{myReason}</label>
           <input id={`reason-${step.id}`} value={reason} onChange={(event) => setReason(event.target.value)} />
           <button
             type="button"
@@ -242,7 +257,7 @@ function WayOut({
               setReason(null)
             }}
           >
-            Print it as mine
+            {printItAsMine}
           </button>
         </div>
       )}

@@ -1,15 +1,25 @@
 import type { Published } from '@/lib/export/published'
 import { stillNeeded } from '@/lib/export/recipe-json-ld'
-import { filesOfCard } from '../../../words/card'
+import {
+  filesOfCard,
+  forRichResultPageStill,
+  markdown,
+  pdfSmallCard,
+  pdfUsLetter,
+  plainText,
+  recipeForSearchEngines,
+  searchEnginesWouldAlsoLike,
+  wordsUnderVideo,
+} from '../../../words/card'
 
 const FILES: readonly (readonly [string, string])[] = [
   ['card.pdf?paper=A4', 'PDF, A4'],
-  ['card.pdf?paper=Letter', 'PDF, US Letter'],
-  ['card.pdf?paper=small', 'PDF, small card'],
-  ['card.md', 'Markdown'],
-  ['card.txt', 'Plain text'],
-  ['card.json', 'Recipe for search engines'],
-  ['description.txt', 'Words under the video'],
+  ['card.pdf?paper=Letter', pdfUsLetter],
+  ['card.pdf?paper=small', pdfSmallCard],
+  ['card.md', markdown],
+  ['card.txt', plainText],
+  ['card.json', recipeForSearchEngines],
+  ['description.txt', wordsUnderVideo],
 ]
 
 /** Every file that is made from the card, in one line. */
@@ -34,7 +44,7 @@ const listed = (words: readonly string[]) =>
 export function StillNeeded({ published, servings }: { published: Published; servings: number | null }) {
   const { required, helpful } = stillNeeded({ published, servings })
   if (required.length + helpful.length === 0) return null
-  const must = required.length > 0 ? `For a rich result the page still needs ${listed(required)}.` : ''
-  const better = helpful.length > 0 ? `Search engines would also like ${listed(helpful)}.` : ''
+  const must = required.length > 0 ? forRichResultPageStill(listed(required)) : ''
+  const better = helpful.length > 0 ? searchEnginesWouldAlsoLike(listed(helpful)) : ''
   return <p className="small mt-2 max-w-3xl">{[must, better].filter(Boolean).join(' ')}</p>
 }

@@ -2,6 +2,16 @@
 import { createContext, useContext } from 'react'
 import type { CheckedClaim, Judge } from '@/lib/card/claim'
 import type { CardSentence } from '@/lib/card/printable-steps'
+import {
+  authorsOpinion,
+  figuresBorneOut,
+  judgedByDaysLog,
+  judgedByModel,
+  judgedByPlan,
+  judgedByPublishedTable,
+  printedAsAuthorsOwnStatement,
+  version,
+} from '../../../words/card'
 import { VERDICTS } from './verdict-mark'
 
 /** The publications that the findings name, by their ids: the register itself is too long for a page. */
@@ -29,8 +39,8 @@ export function Finding({ claim, own }: { claim: CheckedClaim; own: boolean }) {
   return (
     <div className="mb-2">
       <p className="verdict">
-        {claim.by === 'author' ? 'the author’s opinion' : VERDICTS[claim.finding]}
-        {own && claim.finding === 'contradicted' && ', printed as the author’s own statement'}
+        {claim.by === 'author' ? authorsOpinion : VERDICTS[claim.finding]}
+        {own && claim.finding === 'contradicted' && printedAsAuthorsOwnStatement}
       </p>
       {claim.found && <p className="font-semibold">{claim.found}</p>}
       <p className="small">{claim.reason}</p>
@@ -40,10 +50,10 @@ export function Finding({ claim, own }: { claim: CheckedClaim; own: boolean }) {
 }
 
 const JUDGES: Record<Judge, string> = {
-  plan: 'Judged by the plan',
-  model: 'Judged by the model',
-  log: 'Judged by the day’s log',
-  table: 'Judged by a published table',
+  plan: judgedByPlan,
+  model: judgedByModel,
+  log: judgedByDaysLog,
+  table: judgedByPublishedTable,
   author: '',
   nobody: '',
 }
@@ -53,7 +63,7 @@ function JudgedBy({ claim }: { claim: CheckedClaim }) {
   return (
     <p className="small">
       {JUDGES[claim.by]}
-      {claim.by === 'model' && `, version ${claim.source.replace(/^model /, '')}`}
+      {claim.by === 'model' && version(claim.source.replace(/^model /, ''))}
       {publication && `${claim.by === 'log' ? ', against' : ''}: ${publication}`}
     </p>
   )
@@ -63,7 +73,7 @@ export function BorneOut({ claims }: { claims: readonly CheckedClaim[] }) {
   return (
     <details>
       <summary className="small">
-        {claims.length === 1 ? `borne out: ${claims[0]?.words}` : `${claims.length} figures borne out`}
+        {claims.length === 1 ? `borne out: ${claims[0]?.words}` : figuresBorneOut(claims.length)}
       </summary>
       {claims.map((claim) => (
         <Finding key={claim.id + claim.start} claim={claim} own={false} />

@@ -2,7 +2,24 @@ import { useId } from 'react'
 import { foodNamed } from '@/lib/card/foods'
 import { type IngredientLine, ingredientLine } from '@/lib/card/ingredients'
 import { whyUnread } from '@/lib/card/read-amount'
-import { amountColumn, ingredientColumn, printsColumn } from '../../../words/card'
+import {
+  amountColumn,
+  howMuch,
+  ingredientColumn,
+  ingredientCounts,
+  ingredientWords,
+  ingredientWords2,
+  itsCompositionIsNotKnown,
+  knownAs,
+  notFood,
+  notOneOfOurFoods,
+  printsAs,
+  printsColumn,
+  printsWithoutAmount,
+  roastItselfReckonedByPlans,
+  takeOut,
+  whatItWeighs,
+} from '../../../words/card'
 
 export interface IngredientDocument {
   readonly what: string
@@ -28,20 +45,20 @@ export function IngredientRow({ ingredient, nth, roast, foods, fault, change, re
   const asksFood = line.what !== '' && foodNamed(what) === null && !line.noFood && !roast
   return (
     <fieldset className="ingredient">
-      <legend className="sr-only">Ingredient {nth}</legend>
+      <legend className="sr-only">{ingredientWords(nth)}</legend>
       <Written
-        label={`Ingredient ${nth}`}
+        label={ingredientWords(nth)}
         value={what}
         list={foods}
         fault={fault('what')}
         on={(t) => change('what', t)}
       />
-      <Written label={`How much of ${nth}`} value={much} fault={fault('much')} on={(t) => change('much', t)} />
+      <Written label={howMuch(nth)} value={much} fault={fault('much')} on={(t) => change('much', t)} />
       <div className="prints">
         <Printed line={line} why={whyUnread(much)} roast={roast} />
         {asksFood && (
           <Written
-            label={`Ingredient ${nth} counts as`}
+            label={ingredientCounts(nth)}
             value={food}
             list={foods}
             fault={fault('food')}
@@ -51,7 +68,8 @@ export function IngredientRow({ ingredient, nth, roast, foods, fault, change, re
         )}
       </div>
       <button type="button" className="textlink out" onClick={remove}>
-        Take out<span className="sr-only"> ingredient {nth}</span>
+        {takeOut}
+        <span className="sr-only"> {ingredientWords2(nth)}</span>
       </button>
     </fieldset>
   )
@@ -110,21 +128,21 @@ function Printed({ line, why, roast }: PrintedProps) {
     <p className="small">
       {amounts.length > 0 ? (
         <>
-          Prints as <b className="text-ink">{amounts.join(' / ')}</b>.{' '}
+          {printsAs} <b className="text-ink">{amounts.join(' / ')}</b>.{' '}
         </>
       ) : (
-        'Prints without an amount. '
+        printsWithoutAmount
       )}
       {why && `${why} `}
-      {roast ? 'The roast itself: reckoned by the plan’s own weight.' : knownWords(line)}
+      {roast ? roastItselfReckonedByPlans : knownWords(line)}
     </p>
   )
 }
 function knownWords({ food, noFood, grams }: IngredientLine): string {
-  if (noFood) return 'Not food, so not in the nutrition.'
-  if (!food) return 'Not one of our foods: its allergens and nutrition are not known. If it is made of one, say which.'
+  if (noFood) return notFood
+  if (!food) return notOneOfOurFoods
   const from = food.number ? ` (USDA ${food.number}${food.fromMemory ? ', from memory' : ''})` : ''
   const contains = food.allergens.length > 0 ? ` Contains ${food.allergens.join(', ')}.` : ''
-  const left = !food.per100g ? ' Its composition is not known' : grams === null ? ' What it weighs is not known' : ''
-  return `Known as ${food.name}${from}.${contains}${left ? `${left}, so it is not in the nutrition.` : ''}`
+  const left = !food.per100g ? itsCompositionIsNotKnown : grams === null ? whatItWeighs : ''
+  return knownAs(food.name, from, contains, left ? `${left}, so it is not in the nutrition.` : '')
 }

@@ -19,8 +19,9 @@ import { CardDesk } from './card-desk'
 import { CardFiles, StillNeeded } from './files'
 import { headline, judges, tally } from './tally'
 import './card-desk.css'
+import { cardWords, cautionsOnCard, lookAtItWithRehearsed, noDayHasBeenFilmed, seeCard } from '../../../words/card'
 
-export const metadata: Metadata = { title: 'Card' }
+export const metadata: Metadata = { title: cardWords }
 export const dynamic = 'force-dynamic'
 
 interface CardPageProps {
@@ -54,17 +55,17 @@ async function Checked({ shootId, which }: { shootId: string; which: WhichDay })
           <h1>{headline(checked)}</h1>
           <p className="lead mt-1">{tally(checked)}</p>
           <p className="small mt-1">
-            {judges(checked)} {facts === null && 'No day has been filmed yet. '}
+            {judges(checked)} {facts === null && noDayHasBeenFilmed}
             {facts === null && !invented && (
               <Link className="textlink" href={`/shoots/${shootId}/card?day=rehearsed`}>
-                Look at it with a rehearsed day
+                {lookAtItWithRehearsed}
               </Link>
             )}
           </p>
           {invented && <Caution>{INVENTED}</Caution>}
         </div>
         <Link className="btn main" href={`/shoots/${shootId}/card/sheet`}>
-          See the card
+          {seeCard}
         </Link>
       </div>
       <StillNeeded published={await publishedOf(shootId, open.shoot)} servings={open.shoot.card?.serves ?? null} />
@@ -81,8 +82,8 @@ async function Checked({ shootId, which }: { shootId: string; which: WhichDay })
           order={stepOrder(open.shoot, card, forecasts)}
         />
       </div>
-      <section aria-label="Cautions on the card" className="mt-10">
-        <h2>Cautions on the card</h2>
+      <section aria-label={cautionsOnCard} className="mt-10">
+        <h2>{cautionsOnCard}</h2>
         <div className="cautions mt-2">
           {card.cautions.map((caution) => (
             <Caution key={caution.code}>{caution.sentence}</Caution>

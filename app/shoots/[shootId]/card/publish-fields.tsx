@@ -3,11 +3,30 @@ import { setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { Field } from '../../../ui/field'
+import {
+  addressOfPicture,
+  addressOfVideo,
+  addressOfYourOwnPage,
+  anybodyWhoHasItsAddress,
+  author,
+  codeOnPaperLeadsThere,
+  commasBetweenThem,
+  cuisine,
+  dayItWasPutUp,
+  keywords,
+  kindOfDish,
+  lengthOfVideo,
+  suchAsMainCourse,
+  suchAsMinS,
+  titleOfVideo,
+  whereItIsPublished,
+  whoMayReadPageHere,
+} from '../../../words/card'
 import { type DocumentField, fieldAt, optional } from '../../document-fields'
 
 /** Who may read the page: written as yes or no, read as a choice. */
-const open = optional('open', 'Who may read the page here', '/publish/open', {
-  why: 'Anybody who has its address may read the card, and nothing else.',
+const open = optional('open', whoMayReadPageHere, '/publish/open', {
+  why: anybodyWhoHasItsAddress,
   options: [
     ['', 'only those with a link'],
     ['true', 'anybody'],
@@ -16,17 +35,17 @@ const open = optional('open', 'Who may read the page here', '/publish/open', {
   write: (document, text) => setAt(document, '/publish/open', text === 'true'),
 })
 const FIELDS: readonly DocumentField[] = [
-  optional('author', 'Author', '/publish/author'),
+  optional('author', author, '/publish/author'),
   open,
-  optional('page', 'Address of your own page', '/publish/page', { why: 'The code on paper leads there.' }),
-  optional('image', 'Address of the picture', '/publish/image'),
-  optional('video', 'Address of the video', '/publish/video/url'),
-  optional('video-title', 'Title of the video', '/publish/video/title'),
-  optional('uploaded', 'Day it was put up', '/publish/video/uploaded', { type: 'date' }),
-  optional('length', 'Length of the video', '/publish/video/length', { why: 'Such as 12 min 30 s.' }),
-  optional('category', 'Kind of dish', '/publish/category', { why: 'Such as main course.' }),
-  optional('cuisine', 'Cuisine', '/publish/cuisine'),
-  optional('keywords', 'Keywords', '/publish/keywords', { why: 'Commas between them.' }),
+  optional('page', addressOfYourOwnPage, '/publish/page', { why: codeOnPaperLeadsThere }),
+  optional('image', addressOfPicture, '/publish/image'),
+  optional('video', addressOfVideo, '/publish/video/url'),
+  optional('video-title', titleOfVideo, '/publish/video/title'),
+  optional('uploaded', dayItWasPutUp, '/publish/video/uploaded', { type: 'date' }),
+  optional('length', lengthOfVideo, '/publish/video/length', { why: suchAsMinS }),
+  optional('category', kindOfDish, '/publish/category', { why: suchAsMainCourse }),
+  optional('cuisine', cuisine, '/publish/cuisine'),
+  optional('keywords', keywords, '/publish/keywords', { why: commasBetweenThem }),
 ]
 
 interface PublishFieldsProps {
@@ -39,7 +58,7 @@ export function PublishFields({ document, change, problems }: PublishFieldsProps
   const faults = problems.filter(({ pointer }) => pointer.startsWith('/publish'))
   return (
     <section aria-labelledby="published" className="mt-10">
-      <h2 id="published">Where it is published</h2>
+      <h2 id="published">{whereItIsPublished}</h2>
       <div className="fields">
         {FIELDS.map((field) => (
           <Field

@@ -10,6 +10,16 @@ import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { Field } from '../../../ui/field'
+import {
+  addIngredient,
+  fuelThermometerTongsBoard,
+  nutritionIsPrintedForOne,
+  printedAsYoursAfterWhat,
+  servesWords,
+  whatElseToHaveOne,
+  youNeed,
+  yourOwnNoteOnKeeping,
+} from '../../../words/card'
 import { asText } from '../../document-fields'
 import { AllergenFields } from './allergen-fields'
 import { type IngredientDocument, IngredientHead, IngredientRow } from './ingredient-row'
@@ -59,8 +69,8 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
   const serves = valueAt(document, '/card/serves')
   const roast = roastOf(document)
   return (
-    <section aria-label="You need" className="mt-10">
-      <h2>You need</h2>
+    <section aria-label={youNeed} className="mt-10">
+      <h2>{youNeed}</h2>
       <datalist id={foods}>
         {FOODS.map(({ name }) => (
           <option key={name} value={name} />
@@ -68,10 +78,10 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       </datalist>
       <div className="max-w-xs">
         <Field
-          label="Serves"
+          label={servesWords}
           value={serves === undefined ? '' : String(serves)}
           fault={faultAt('/card/serves')}
-          why="Nutrition is printed for one of so many servings."
+          why={nutritionIsPrintedForOne}
           onChange={(text) => set('/card/serves', asNumber(text))}
         />
       </div>
@@ -103,7 +113,7 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
           )
         }
       >
-        Add an ingredient
+        {addIngredient}
       </button>
       <AllergenFields
         lines={lines}
@@ -113,15 +123,15 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       />
       <div className="mt-4 grid gap-x-8 md:grid-cols-2">
         <Area
-          label="What else to have, one a line"
-          why="Fuel, thermometer, tongs, board and foil come from the plan."
+          label={whatElseToHaveOne}
+          why={fuelThermometerTongsBoard}
           value={listAt<string>(document, '/card/kit').join('\n')}
           fault={faultAt('/card/kit')}
           on={(text) => set('/card/kit', text === '' ? '' : text.split('\n'))}
         />
         <Area
-          label="Your own note on keeping it"
-          why="Printed as yours, after what the food-safety authority advises."
+          label={yourOwnNoteOnKeeping}
+          why={printedAsYoursAfterWhat}
           value={String(valueAt(document, '/card/storage') ?? '')}
           fault={faultAt('/card/storage')}
           on={(text) => set('/card/storage', text)}

@@ -1,9 +1,10 @@
 import type { CheckedClaim, FindingKind, Judge } from '@/lib/card/claim'
+import { nothingOnCardIsContradicted, oneSentenceOnCard } from '../../../words/card'
 
 export function headline(checked: readonly CheckedClaim[]): string {
   const wrong = new Set(checked.filter((claim) => claim.finding === 'contradicted').map((claim) => claim.sentence)).size
-  if (wrong === 0) return 'Nothing on the card is contradicted.'
-  return wrong === 1 ? 'One sentence on the card is not true yet.' : `${wrong} sentences on the card are not true yet.`
+  if (wrong === 0) return nothingOnCardIsContradicted
+  return wrong === 1 ? oneSentenceOnCard : `${wrong} sentences on the card are not true yet.`
 }
 
 const isOpinion = ({ by }: CheckedClaim) => by === 'author'

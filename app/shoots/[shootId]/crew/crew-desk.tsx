@@ -5,6 +5,22 @@ import type { DoorAddress } from '@/lib/data/door-addresses'
 import type { LinkRole } from '@/lib/data/links'
 import { Field } from '../../../ui/field'
 import { send } from '../../../ui/send'
+import {
+  calendarAddress,
+  codesForAllWhoHave,
+  codesOpen,
+  forWords,
+  httpWorksAtOnceHttps,
+  makeCode,
+  newCode,
+  nobodyIsInThisShoot,
+  noLink,
+  notOpenedYet,
+  ofWords,
+  peopleWords,
+  shutOutWords,
+  whatMayDo,
+} from '../../../words/crew'
 import { type ShownCode, ShownCodes } from './shown-codes'
 
 export interface PersonRow {
@@ -61,26 +77,24 @@ export function CrewDesk(props: {
   return (
     <>
       <ShownCodes codes={codes} forget={() => setCodes([])} />
-      <section aria-label="People" className="no-print mt-4 max-w-4xl">
+      <section aria-label={peopleWords} className="no-print mt-4 max-w-4xl">
         <div className="max-w-md">
           <Field
-            label="Codes open at"
+            label={codesOpen}
             value={origin}
             onChange={setOrigin}
             options={props.addresses.map((one) => [one.origin, `${one.origin}${one.trusted ? ' (trusted)' : ''}`])}
-            why="http works at once; https once the phone trusts the set, at /trust."
+            why={httpWorksAtOnceHttps}
           />
         </div>
         {without.length > 1 && (
           <button type="button" className="btn main mb-2" onClick={makeAll}>
-            Codes for all {without.length} who have none
+            {codesForAllWhoHave(without.length)}
           </button>
         )}
         <p role="status">{sentence && <span className="says">{sentence}</span>}</p>
         <ul className="m-0 list-none border-t-2 border-ink p-0">
-          {props.people.length === 0 && (
-            <li className="small py-3">Nobody is in this shoot yet. Add people on its day page.</li>
-          )}
+          {props.people.length === 0 && <li className="small py-3">{nobodyIsInThisShoot}</li>}
           {props.people.map((person) => (
             <PersonLine
               key={person.id}
@@ -115,16 +129,17 @@ function PersonLine(props: {
     <li className="grid grid-cols-1 items-center gap-x-6 gap-y-1 border-b border-rule py-3 sm:grid-cols-[1fr_auto]">
       <span>
         <b>{person.name}</b> <span className="small">{person.does}</span>
-        <span className="small block">{person.link ? stateOf(person.link) : 'No link.'}</span>
+        <span className="small block">{person.link ? stateOf(person.link) : noLink}</span>
         {person.link && (
           <a className="textlink" href={props.origin + person.link.calendar}>
-            Calendar address<span className="sr-only"> of {person.name}</span>
+            {calendarAddress}
+            <span className="sr-only"> {ofWords(person.name)}</span>
           </a>
         )}
       </span>
       <span className="flex flex-wrap items-center gap-x-4 gap-y-2">
         <label className="sr-only" htmlFor={id}>
-          What {person.name} may do
+          {whatMayDo(person.name)}
         </label>
         <select
           id={id}
@@ -139,12 +154,13 @@ function PersonLine(props: {
           ))}
         </select>
         <button type="button" className="btn" onClick={() => props.make(role)}>
-          {person.link ? 'New code' : 'Make a code'}
-          <span className="sr-only"> for {person.name}</span>
+          {person.link ? newCode : makeCode}
+          <span className="sr-only"> {forWords(person.name)}</span>
         </button>
         {person.link && (
           <button type="button" className="btn quiet" onClick={props.shutOut}>
-            Shut out<span className="sr-only"> {person.name}</span>
+            {shutOutWords}
+            <span className="sr-only"> {person.name}</span>
           </button>
         )}
       </span>
@@ -153,6 +169,6 @@ function PersonLine(props: {
 }
 
 function stateOf({ role, until, phones, seen }: NonNullable<PersonRow['link']>): string {
-  const came = seen === null ? 'Not opened yet' : `${phones === 1 ? '1 phone' : `${phones} phones`}, last seen ${seen}`
+  const came = seen === null ? notOpenedYet : `${phones === 1 ? '1 phone' : `${phones} phones`}, last seen ${seen}`
   return `${came}. As ${role}, ${until}.`
 }

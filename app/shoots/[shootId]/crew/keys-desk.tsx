@@ -3,6 +3,27 @@ import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 import { Field } from '../../../ui/field'
 import { send } from '../../../ui/send'
+import {
+  and,
+  apiShootsLog,
+  authorizationBearer,
+  byDevice,
+  deviceKeys,
+  inEachEntryApiOpenapi,
+  keyOf,
+  lastUsed,
+  makeKey,
+  nameOfDevice,
+  none,
+  notUsedYet,
+  revokeWords,
+  sendReadings,
+  shownThisOnce,
+  suchAsProbe,
+  thermometerOrLoggerThatCan,
+  untilWords,
+  withHeader,
+} from '../../../words/crew'
 
 interface KeyRow {
   readonly id: string
@@ -32,32 +53,32 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
     router.refresh()
   }
   return (
-    <section aria-label="Device keys" className="no-print mt-10 max-w-4xl">
-      <h2>Device keys</h2>
-      <p className="small mt-1">
-        A thermometer or logger that can send over the network sends its readings with a key.
-      </p>
+    <section aria-label={deviceKeys} className="no-print mt-10 max-w-4xl">
+      <h2>{deviceKeys}</h2>
+      <p className="small mt-1">{thermometerOrLoggerThatCan}</p>
       <div className="flex flex-wrap items-start gap-4">
         <div className="w-72">
-          <Field label="Name of the device" value={name} onChange={setName} fault={fault} why="Such as probe-1." />
+          <Field label={nameOfDevice} value={name} onChange={setName} fault={fault} why={suchAsProbe} />
         </div>
         <button type="button" className="btn mt-9" onClick={make}>
-          Make a key
+          {makeKey}
         </button>
       </div>
       {made && <MadeKey shootId={shootId} {...made} />}
       <ul className="m-0 mt-4 list-none border-t-2 border-ink p-0">
-        {keys.length === 0 && <li className="small py-3">None.</li>}
+        {keys.length === 0 && <li className="small py-3">{none}</li>}
         {keys.map((key) => (
           <li key={key.id} className="flex flex-wrap items-center justify-between gap-4 border-b border-rule py-2">
             <span>
               <b>{key.name}</b>{' '}
               <span className="small">
-                {key.seen === null ? 'not used yet' : `last used ${key.seen}`}; until {key.until}
+                {key.seen === null ? notUsedYet : lastUsed(key.seen)}
+                {untilWords(key.until)}
               </span>
             </span>
             <button type="button" className="btn quiet" onClick={() => revoke(key.id)}>
-              Revoke<span className="sr-only"> {key.name}</span>
+              {revokeWords}
+              <span className="sr-only"> {key.name}</span>
             </button>
           </li>
         ))}
@@ -69,13 +90,13 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
 const MadeKey = ({ shootId, name, secret }: { shootId: string; name: string; secret: string }) => (
   <div role="status" className="mt-2 border-l-4 border-ink pl-4">
     <p>
-      The key of <b>{name}</b>, shown this once:
+      {keyOf} <b>{name}</b>
+      {shownThisOnce}
     </p>
     <code className="mt-1 block break-all bg-leaf p-3">{secret}</code>
     <p className="small mt-2">
-      Send readings to <code>/api/shoots/{shootId}/log</code> with the header{' '}
-      <code>Authorization: Bearer {secret}</code> and <code>{`"by": {"device": "${name}"}`}</code> in each entry;
-      /api/openapi.json has the rest.
+      {sendReadings} <code>{apiShootsLog(shootId)}</code> {withHeader} <code>{authorizationBearer(secret)}</code> {and}{' '}
+      <code>{byDevice(name)}</code> {inEachEntryApiOpenapi}
     </p>
   </div>
 )

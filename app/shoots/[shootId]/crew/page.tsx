@@ -10,11 +10,18 @@ import { seenByLink } from '@/lib/data/sessions'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
 import { formatClock, formatDay } from '@/lib/plan/clock'
 import { instant } from '@/lib/units'
+import {
+  calls,
+  crewLinks,
+  eachCodeOpensThisShoots,
+  emberslateAnswersThisComputerOnly,
+  exportOrEraseWhat,
+} from '../../../words/crew'
 import { savedShoot } from '../../../workbench'
 import { CrewDesk, type PersonRow } from './crew-desk'
 import { KeysDesk } from './keys-desk'
 
-export const metadata: Metadata = { title: 'Crew links' }
+export const metadata: Metadata = { title: crewLinks }
 export const dynamic = 'force-dynamic'
 
 export default async function CrewPage({ params }: { params: Promise<{ shootId: string }> }) {
@@ -34,17 +41,14 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
     <main id="main" className="page">
       <header className="head">
         <Link href={`/shoots/${shootId}/calls`} className="small">
-          Calls
+          {calls}
         </Link>
         <span className="name">{shoot.title}</span>
       </header>
-      <h1>Crew links</h1>
+      <h1>{crewLinks}</h1>
       {crewMode() ? (
         <>
-          <p className="lead mt-2 no-print">
-            Each code opens this shoot’s board for one person, on as many phones as they hold. It is shown once. The
-            calendar address lets a calendar read that person’s calls until they are shut out.
-          </p>
+          <p className="lead mt-2 no-print">{eachCodeOpensThisShoots}</p>
           <CrewDesk
             shootId={shootId}
             people={await peopleOf(shootId, shoot.people ?? [], dayOf, when)}
@@ -54,15 +58,12 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
           <KeysDesk shootId={shootId} keys={keys} />
         </>
       ) : (
-        <p className="lead mt-2">
-          Emberslate answers this computer only. To let the crew in by their phones, stop it and start it anew with npm
-          start -- --crew.
-        </p>
+        <p className="lead mt-2">{emberslateAnswersThisComputerOnly}</p>
       )}
       {visitor.owner && (
         <p className="small no-print mt-10">
           <Link className="textlink inline-flex min-h-11 items-center" href={`/shoots/${shootId}/crew/person`}>
-            Export or erase what is kept of a person
+            {exportOrEraseWhat}
           </Link>
         </p>
       )}

@@ -1,6 +1,7 @@
 'use client'
 import type { LinkRole } from '@/lib/data/links'
 import type { QrDrawing } from '@/lib/export/qr'
+import { codeFor, codesToScan, printWords, putAway } from '../../../words/crew'
 
 export interface ShownCode {
   readonly name: string
@@ -13,8 +14,8 @@ export interface ShownCode {
 export function ShownCodes({ codes, forget }: { codes: readonly ShownCode[]; forget: () => void }) {
   if (codes.length === 0) return null
   return (
-    <section aria-label="Codes to scan" className="mt-4 border-y-2 border-ink py-4">
-      <h2 className="sr-only">Codes to scan</h2>
+    <section aria-label={codesToScan} className="mt-4 border-y-2 border-ink py-4">
+      <h2 className="sr-only">{codesToScan}</h2>
       <ul className="m-0 grid list-none grid-cols-1 gap-6 p-0 sm:grid-cols-2 lg:grid-cols-4 print:grid-cols-3">
         {codes.map((code) => (
           <li key={code.link.person} className="break-inside-avoid">
@@ -24,7 +25,7 @@ export function ShownCodes({ codes, forget }: { codes: readonly ShownCode[]; for
             {/* Dark on white whatever the page: cameras read nothing else. */}
             <svg
               role="img"
-              aria-label={`Code for ${code.name}`}
+              aria-label={codeFor(code.name)}
               viewBox={`0 0 ${code.qr.size} ${code.qr.size}`}
               shapeRendering="crispEdges"
               className="mt-2 block w-full max-w-64 bg-white"
@@ -37,10 +38,10 @@ export function ShownCodes({ codes, forget }: { codes: readonly ShownCode[]; for
       </ul>
       <p className="no-print mt-4 flex flex-wrap gap-4">
         <button type="button" className="btn main" onClick={() => window.print()}>
-          Print
+          {printWords}
         </button>
         <button type="button" className="btn" onClick={forget}>
-          Put away
+          {putAway}
         </button>
       </p>
     </section>

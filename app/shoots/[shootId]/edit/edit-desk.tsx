@@ -4,6 +4,25 @@ import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FRAME_RATES } from '@/lib/plan/timecode'
 import { Field } from '../../../ui/field'
+import {
+  addClip,
+  beginsInVideo,
+  cameraWords,
+  clipForEachFileThen,
+  clipWords,
+  clipWords2,
+  emptyWhile,
+  firstFrame,
+  frames,
+  itsTimecode,
+  lengthWords,
+  onePictureOfSvg,
+  overlayOfPng,
+  shootNamesNoClipsThese,
+  suchAsMinS,
+  takeFromTakesAtSecond,
+  takeOut,
+} from '../../../words/edit'
 import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useSaved } from '../../use-saved'
@@ -25,12 +44,12 @@ function clipFields(i: number, cameras: readonly string[]): readonly DocumentFie
   const at = `/clips/${i}`
   const known = cameras.length > 0 ? { options: cameras.map((id) => [id, id] as const) } : {}
   return [
-    plain(`clip-id-${i}`, 'Clip', `${at}/id`),
-    plain(`clip-camera-${i}`, 'Camera', `${at}/camera`, known),
-    plain(`clip-start-${i}`, 'First frame', `${at}/start`, { why: 'Its timecode, "16:05:12:10".' }),
-    plain(`clip-rate-${i}`, 'Frames', `${at}/rate`, { options: RATES }),
-    optional(`clip-length-${i}`, 'Length', `${at}/length`, { why: 'Such as "4 min 12 s".' }),
-    optional(`clip-in-${i}`, 'Begins in the video', `${at}/in`, { why: 'Empty while it is not cut in.' }),
+    plain(`clip-id-${i}`, clipWords, `${at}/id`),
+    plain(`clip-camera-${i}`, cameraWords, `${at}/camera`, known),
+    plain(`clip-start-${i}`, firstFrame, `${at}/start`, { why: itsTimecode }),
+    plain(`clip-rate-${i}`, frames, `${at}/rate`, { options: RATES }),
+    optional(`clip-length-${i}`, lengthWords, `${at}/length`, { why: suchAsMinS }),
+    optional(`clip-in-${i}`, beginsInVideo, `${at}/in`, { why: emptyWhile }),
   ]
 }
 const clipsOf = (document: ShootDocument): readonly unknown[] => {
@@ -52,7 +71,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
       {clips.map((clip, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
         <fieldset key={i} className="border-b border-rule pb-3">
-          <legend className="sr-only">{`Clip ${i + 1}`}</legend>
+          <legend className="sr-only">{clipWords2(i + 1)}</legend>
           <div className="grid grid-cols-2 items-start gap-x-6 sm:grid-cols-3 lg:grid-cols-6">
             {clipFields(i, cameras).map((field) => (
               <Field
@@ -73,18 +92,18 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
               invented={invented}
             />
             <button type="button" className="textlink" onClick={() => change(withoutClip(document, i))}>
-              Take out
+              {takeOut}
             </button>
           </div>
         </fieldset>
       ))}
       <p className="mt-4 flex flex-wrap gap-4">
         <button type="button" className="btn" onClick={() => add([emptyClip(clips.length, cameras)])}>
-          Add a clip
+          {addClip}
         </button>
         {offered.length > 0 && clips.length === 0 && (
           <button type="button" className="btn" onClick={() => add(offered)}>
-            Take {offered.length} from the takes, at 25 a second
+            {takeFromTakesAtSecond(offered.length)}
           </button>
         )}
       </p>
@@ -104,11 +123,10 @@ const withoutClip = (document: ShootDocument, i: number) =>
 
 type ToldProps = { shootId: string; invented: boolean }
 function NoClips({ told, shootId, invented }: ToldProps & { told: readonly ClipTold[] }) {
-  if (told.length === 0)
-    return <p className="small">A clip for each file: then chapters, takes and the overlay find their timecode.</p>
+  if (told.length === 0) return <p className="small">{clipForEachFileThen}</p>
   return (
     <>
-      <p className="small">The shoot names no clips. These are made up from the rehearsed takes, one after another:</p>
+      <p className="small">{shootNamesNoClipsThese}</p>
       <ul className="m-0 mt-2 list-none p-0">
         {told.map((one) => (
           <li key={one.id} className="grid grid-cols-[64px_1fr] gap-x-3 border-b border-rule py-1.5">
@@ -130,10 +148,10 @@ function Told({ told, shootId, invented }: ToldProps & { told: ClipTold | undefi
       {told.fault === null ? (
         <>
           <a className="textlink" href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>
-            Overlay of {told.id}, PNG
+            {overlayOfPng(told.id)}
           </a>
           <a className="textlink" href={`/shoots/${shootId}/edit/overlay.svg${query}`}>
-            One picture of {told.id}, SVG
+            {onePictureOfSvg(told.id)}
           </a>
         </>
       ) : (

@@ -1,12 +1,25 @@
 import type { TakeRow } from '@/lib/export/best-takes'
 import type { PickUp } from '@/lib/export/pick-ups'
 import { Sideways } from '../../../ui/sideways'
+import {
+  clipWords3,
+  goodBest,
+  inWords,
+  noTakeWasLogged,
+  noteWords,
+  out,
+  slateWords,
+  takes,
+  timeWithoutFramesIsSets,
+  verdictWords,
+  wantsWords,
+} from '../../../words/edit'
 
 export function Takes({ rows }: { rows: readonly TakeRow[] }) {
   return (
-    <section aria-label="Takes" className="mt-8">
-      <h2>Takes</h2>
-      {rows.length === 0 && <p className="mt-2">No take was logged.</p>}
+    <section aria-label={takes} className="mt-8">
+      <h2>{takes}</h2>
+      {rows.length === 0 && <p className="mt-2">{noTakeWasLogged}</p>}
       {rows.length > 0 && (
         <>
           <Sideways of="Takes" className="relative">
@@ -27,7 +40,7 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
               </tbody>
             </table>
           </Sideways>
-          <p className="small mt-2">A time without frames is the set’s clock: no clip is known there.</p>
+          <p className="small mt-2">{timeWithoutFramesIsSets}</p>
         </>
       )}
     </section>
@@ -40,16 +53,16 @@ function TakeOf({ row }: { row: TakeRow }) {
       <td className="time">
         {row.camera} {row.take}
       </td>
-      <td className={row.best ? 'font-semibold' : ''}>{row.shot || `slate ${row.slate}`}</td>
-      <td className="win" data-label="in">
+      <td className={row.best ? 'font-semibold' : ''}>{row.shot || slateWords(row.slate)}</td>
+      <td className="win" data-label={inWords}>
         {row.timecodeIn || row.clockIn}
       </td>
-      <td className="win" data-label="out">
+      <td className="win" data-label={out}>
         {row.timecodeOut || row.clockOut}
       </td>
-      <td data-label="clip">{row.clip}</td>
-      <td data-label="verdict">{row.best ? 'good, best' : row.verdict}</td>
-      <td data-label="note">{row.note}</td>
+      <td data-label={clipWords3}>{row.clip}</td>
+      <td data-label={verdictWords}>{row.best ? goodBest : row.verdict}</td>
+      <td data-label={noteWords}>{row.note}</td>
     </tr>
   )
 }
@@ -62,9 +75,7 @@ export function PickUps({ all }: { all: readonly PickUp[] }) {
           <span className="font-semibold">
             {one.number} {one.title}
           </span>{' '}
-          <span className="small">
-            {one.priority}, {one.became}. Wants {one.wants}.
-          </span>
+          <span className="small">{wantsWords(one.priority, one.became, one.wants)}</span>
           <span className="block">{one.how}</span>
         </li>
       ))}

@@ -11,6 +11,24 @@ import { clockOf } from '@/lib/export/video-description'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
+import {
+  captionsOfFacts,
+  chaptersWebvtt,
+  chaptersWords,
+  clips,
+  continuityReportWords,
+  daysOwnLog,
+  forEdit,
+  missedShotsAndPickUps,
+  noTakeWasLoggedAnd,
+  nothingWasLoggedYetChapters,
+  rehearsedDayWithInventedReadings,
+  setBoard,
+  takesCsv,
+  timesAreOfFinishedVideo,
+  timesCountFromFirstSlate,
+  toSeeWhatComes,
+} from '../../../words/edit'
 import { lastsHere, placingClips, playingDay } from '../../../words/working'
 import { savedShoot } from '../../../workbench'
 import { INVENTED, whichDay } from '../../day-log'
@@ -19,7 +37,7 @@ import { clipsTold } from './clips-told'
 import { EditDesk } from './edit-desk'
 import { PickUps, Takes } from './edit-lists'
 
-export const metadata: Metadata = { title: 'For the edit' }
+export const metadata: Metadata = { title: forEdit }
 export const dynamic = 'force-dynamic'
 
 type EditPageProps = { params: Promise<{ shootId: string }>; searchParams: Promise<{ day?: string | string[] }> }
@@ -31,7 +49,7 @@ export default async function EditPage({ params, searchParams }: EditPageProps) 
   return (
     <main id="main" className="page">
       <ShootHead open={saved} units={await chosenUnits()} page="wrap" />
-      <h1>For the edit</h1>
+      <h1>{forEdit}</h1>
       <Suspense fallback={<Working what={whichDay(asked).rehearsed ? playingDay : placingClips} lasts={lastsHere} />}>
         <OfDay shootId={shootId} asked={asked} />
       </Suspense>
@@ -47,8 +65,8 @@ async function OfDay({ shootId, asked }: { shootId: string; asked: string | stri
     <>
       <WhichDay id={shootId} invented={invented} isEmpty={isEmpty} />
       {!isEmpty && <Files id={shootId} edit={edit} />}
-      <section aria-label="Clips" className="mt-8">
-        <h2>Clips</h2>
+      <section aria-label={clips} className="mt-8">
+        <h2>{clips}</h2>
         <ul className="mt-2 mb-0 list-none p-0">
           {cameraClockWords(shoot, day).map((sentence) => (
             <li key={sentence}>{sentence}</li>
@@ -67,8 +85,8 @@ async function OfDay({ shootId, asked }: { shootId: string; asked: string | stri
       {!isEmpty && (
         <>
           <Takes rows={takeRows(shoot, day)} />
-          <section aria-label="Missed shots and pick-ups" className="mt-8">
-            <h2>Missed shots and pick-ups</h2>
+          <section aria-label={missedShotsAndPickUps} className="mt-8">
+            <h2>{missedShotsAndPickUps}</h2>
             <p className="lead mt-1">{pickUpSummary(pickUpsOf(shoot, day))}</p>
             <PickUps all={pickUpsOf(shoot, day)} />
           </section>
@@ -83,15 +101,14 @@ function WhichDay({ id, invented, isEmpty }: { id: string; invented: boolean; is
   if (invented)
     return (
       <p className="conflict">
-        {INVENTED} <a href={here}>The day’s own log</a>
+        {INVENTED} <a href={here}>{daysOwnLog}</a>
       </p>
     )
   if (!isEmpty) return null
   return (
     <p className="lead mt-2">
-      Nothing was logged yet. Chapters, captions and the overlay want the day’s marks, its takes and readings, and each
-      camera’s clock read once, all from the <Link href={`/shoots/${id}/set`}>set board</Link>. To see what comes of
-      them: <a href={`${here}?day=rehearsed`}>the rehearsed day, with invented readings</a>.
+      {nothingWasLoggedYetChapters} <Link href={`/shoots/${id}/set`}>{setBoard}</Link>
+      {toSeeWhatComes} <a href={`${here}?day=rehearsed`}>{rehearsedDayWithInventedReadings}</a>.
     </p>
   )
 }
@@ -101,28 +118,24 @@ function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditD
   const counts = editClock(shoot, day)?.counts
   const file = (name: string) => `/shoots/${id}/edit/${name}${invented ? '?day=rehearsed' : ''}`
   return (
-    <section aria-label="Chapters" className="mt-4">
+    <section aria-label={chaptersWords} className="mt-4">
       <div className="cols-head">
         <div>
-          <h2>Chapters</h2>
-          <p className="lead mt-1">
-            {counts === 'video'
-              ? 'Times are of the finished video, by the places of the clips below.'
-              : 'Times count from the first slate. Give the clips their places in the video below, and they are the video’s own.'}
-          </p>
+          <h2>{chaptersWords}</h2>
+          <p className="lead mt-1">{counts === 'video' ? timesAreOfFinishedVideo : timesCountFromFirstSlate}</p>
         </div>
         <span className="flex flex-wrap gap-4">
           <a className="btn main" href={file('chapters.vtt')} download>
-            Chapters, WebVTT
+            {chaptersWebvtt}
           </a>
           <a className="btn" href={file('captions.vtt')} download>
-            Captions of facts
+            {captionsOfFacts}
           </a>
           <a className="btn" href={file('takes.csv')} download>
-            Takes, CSV
+            {takesCsv}
           </a>
           <a className="btn" href={file('continuity')}>
-            Continuity report
+            {continuityReportWords}
           </a>
         </span>
       </div>
@@ -132,7 +145,7 @@ function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditD
 }
 
 function Chapters({ chapters }: { chapters: readonly Chapter[] }) {
-  if (chapters.length === 0) return <p className="mt-2">No take was logged, and no clip has its place in the video.</p>
+  if (chapters.length === 0) return <p className="mt-2">{noTakeWasLoggedAnd}</p>
   return (
     <ol className="mt-4 list-none columns-1 gap-8 p-0 sm:columns-2 lg:columns-3">
       {chapters.map(({ startS, title }) => (

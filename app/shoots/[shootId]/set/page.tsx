@@ -3,8 +3,9 @@ import { tlsPort } from '@/lib/data/env'
 import { LiveBoard } from '../../../set/live-board'
 import { SetScreen } from '../../../set/set-frame'
 import '../../../set/set.css'
+import { set } from '../../../words/set'
 
-export const metadata: Metadata = { title: 'Set' }
+export const metadata: Metadata = { title: set }
 export const viewport: Viewport = { viewportFit: 'cover' }
 export const dynamic = 'force-dynamic'
 

@@ -4,6 +4,24 @@ import { isSet, type MomentRow } from '@/lib/wrap/moments'
 import type { Span } from '@/lib/wrap/told'
 import { offBy } from '@/lib/wrap/words'
 import { Sideways } from '../../../ui/sideways'
+import {
+  against,
+  againstPlan,
+  asItHappened,
+  atWords,
+  boardAt,
+  figuresBehindPicture,
+  forecastAgainstFact,
+  happenedWords,
+  itsWindow,
+  minutesBeforeAndAfter,
+  momentWords,
+  notMarked,
+  notSeen,
+  planEarlyLikelyLate,
+  takesWords,
+  thePlan,
+} from '../../../words/wrap'
 import type { WrapModel } from '../../wrap-model'
 import { axisFor, type FactAxis } from './fact-axis'
 
@@ -12,14 +30,14 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
   const axis = axisFor(model.rows)
   const board = model.board && formatClock(model.board.at, zone)
   return (
-    <section aria-label="Forecast against fact">
+    <section aria-label={forecastAgainstFact}>
       <p className="legend small">
         <span>
           <svg className="key" width="34" height="14" aria-hidden="true">
             <rect className="morning" x="1" y="3" width="32" height="8" />
             <line className="mid" x1="17" x2="17" y1="0" y2="14" />
           </svg>
-          the plan
+          {thePlan}
         </span>
         {board && (
           <span className="board">
@@ -27,30 +45,30 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
               <rect className="board" x="1" y="4" width="32" height="6" />
               <rect className="board" x="16" y="1" width="2.5" height="12" />
             </svg>
-            the board at {board}
+            {boardAt(board)}
           </span>
         )}
         <span>
           <svg className="key" width="14" height="14" aria-hidden="true">
             <circle className="fact" cx="7" cy="7" r="4.5" />
           </svg>
-          as it happened
+          {asItHappened}
         </span>
       </p>
       <table className="facts">
         <thead>
           <tr>
-            <th scope="col">moment</th>
+            <th scope="col">{momentWords}</th>
             <th scope="col" className="text-right">
-              happened
+              {happenedWords}
             </th>
             <th scope="col" className="about">
               <Ticks axis={axis} />
             </th>
             <th scope="col" className="text-right">
-              {board ? `against ${board}` : 'against the plan'}
+              {board ? against(board) : againstPlan}
             </th>
-            <th scope="col">takes</th>
+            <th scope="col">{takesWords}</th>
           </tr>
         </thead>
         <tbody>
@@ -63,8 +81,8 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
               <td className="time text-right">
                 {row.happened === null
                   ? row.moment === 'carryover-peak'
-                    ? 'not seen'
-                    : 'not marked'
+                    ? notSeen
+                    : notMarked
                   : formatClock(row.happened, zone)}
               </td>
               <td className="about">{row.happened !== null && <Track row={row} fact={row.happened} axis={axis} />}</td>
@@ -87,7 +105,7 @@ const offWords = ({ offBoard, offMorning, morning }: MomentRow, hasBoard: boolea
 /** "40 min before … as it happened … 40 min after". */
 function Ticks({ axis }: { axis: FactAxis }) {
   return (
-    <svg className="axis" width="100%" height="18" role="img" aria-label="Minutes before and after it happened">
+    <svg className="axis" width="100%" height="18" role="img" aria-label={minutesBeforeAndAfter}>
       {axis.ticks.map(({ at, words }) => (
         <text key={at} x={`${at}%`} y="13" textAnchor="middle">
           {words}
@@ -146,17 +164,17 @@ function Figures({ rows, zone, board, cooks }: FiguresProps) {
   const fell = { inside: 'inside', before: 'before it', after: 'after it' } as const
   return (
     <details className="mt-3">
-      <summary>The figures behind the picture</summary>
-      <Sideways of="The figures behind the picture">
+      <summary>{figuresBehindPicture}</summary>
+      <Sideways of={figuresBehindPicture}>
         <table className="figures">
           <thead>
             <tr>
-              <th scope="col">moment</th>
-              <th scope="col">the plan: early · likely · late</th>
-              {board && <th scope="col">at {board}</th>}
-              <th scope="col">happened</th>
-              <th scope="col">against the plan</th>
-              <th scope="col">its window</th>
+              <th scope="col">{momentWords}</th>
+              <th scope="col">{planEarlyLikelyLate}</th>
+              {board && <th scope="col">{atWords(board)}</th>}
+              <th scope="col">{happenedWords}</th>
+              <th scope="col">{againstPlan}</th>
+              <th scope="col">{itsWindow}</th>
             </tr>
           </thead>
           <tbody>

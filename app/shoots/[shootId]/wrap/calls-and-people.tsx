@@ -4,6 +4,24 @@ import { formatDuration, type Instant, type Seconds } from '@/lib/units'
 import type { CallRow } from '@/lib/wrap/calls'
 import { MEAL_ON_TIME_S, type PersonRow } from '@/lib/wrap/people'
 import { offBy } from '@/lib/wrap/words'
+import {
+  alertsWords,
+  calledAs,
+  calledWords,
+  callsAnswered,
+  callsWords,
+  happenedWords,
+  lateWords2,
+  mealsWords,
+  none,
+  ofWords,
+  peopleWords,
+  plannedWords,
+  readyWords,
+  stoodBy,
+  stoodWords2,
+  whatCame,
+} from '../../../words/wrap'
 import type { WrapModel } from '../../wrap-model'
 
 interface Props {
@@ -19,14 +37,14 @@ export function CallsAndPeople({ model, zone, shoot }: Props) {
   return (
     <>
       {model.calls.length > 0 && (
-        <section aria-label="Calls" className="mt-8">
-          <h2>Calls</h2>
+        <section aria-label={callsWords} className="mt-8">
+          <h2>{callsWords}</h2>
           <table className="tells mt-2">
             <thead>
               <tr>
                 {['call', 'planned', 'called', 'ready', 'happened', 'stood', ''].map((name, i) => (
                   <th key={name || 'outcome'} scope="col" className={i > 0 && i < 6 ? 'text-right' : undefined}>
-                    {name || 'what came of it'}
+                    {name || whatCame}
                   </th>
                 ))}
               </tr>
@@ -36,21 +54,21 @@ export function CallsAndPeople({ model, zone, shoot }: Props) {
                 <tr key={call.id}>
                   <th scope="row">
                     {call.title}
-                    {call.why && <span className="small block">called as {call.why}</span>}
+                    {call.why && <span className="small block">{calledAs(call.why)}</span>}
                   </th>
-                  <td className="time text-right" data-label="planned">
+                  <td className="time text-right" data-label={plannedWords}>
                     {clock(call.planned)}
                   </td>
-                  <td className="time text-right" data-label="called">
+                  <td className="time text-right" data-label={calledWords}>
                     {clock(call.called)}
                   </td>
-                  <td className="time text-right" data-label="ready">
+                  <td className="time text-right" data-label={readyWords}>
                     {clock(lastReady(call))}
                   </td>
-                  <td className="time text-right" data-label="happened">
+                  <td className="time text-right" data-label={happenedWords}>
                     {clock(call.happened)}
                   </td>
-                  <td className="text-right" data-label="stood">
+                  <td className="text-right" data-label={stoodWords2}>
                     {call.stood === null ? '' : formatDuration(call.stood)}
                   </td>
                   <td data-label="">{outcomeOf(call, names)}</td>
@@ -61,8 +79,8 @@ export function CallsAndPeople({ model, zone, shoot }: Props) {
         </section>
       )}
       {model.people.length > 0 && (
-        <section aria-label="People" className="mt-8">
-          <h2>People</h2>
+        <section aria-label={peopleWords} className="mt-8">
+          <h2>{peopleWords}</h2>
           <table className="tells mt-2">
             <thead>
               <tr>
@@ -77,13 +95,13 @@ export function CallsAndPeople({ model, zone, shoot }: Props) {
               {model.people.map((person) => (
                 <tr key={person.person}>
                   <th scope="row">{person.name}</th>
-                  <td data-label="calls answered">
-                    {person.calls === 0 ? 'none' : `${person.answered} of ${person.calls}`}
+                  <td data-label={callsAnswered}>
+                    {person.calls === 0 ? none : ofWords(person.answered, person.calls)}
                   </td>
-                  <td data-label="late">{lateWords(person)}</td>
-                  <td data-label="stood by">{person.calls === 0 ? '' : stoodWords(person.stood)}</td>
-                  <td data-label="meals">{mealWords(person, clock)}</td>
-                  <td data-label="alerts">{alertWords(person)}</td>
+                  <td data-label={lateWords2}>{lateWords(person)}</td>
+                  <td data-label={stoodBy}>{person.calls === 0 ? '' : stoodWords(person.stood)}</td>
+                  <td data-label={mealsWords}>{mealWords(person, clock)}</td>
+                  <td data-label={alertsWords}>{alertWords(person)}</td>
                 </tr>
               ))}
             </tbody>

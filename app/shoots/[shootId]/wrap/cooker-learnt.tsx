@@ -3,6 +3,15 @@ import type { Cook } from '@/lib/plan/shoot'
 import { formatDuration, type UnitSystem } from '@/lib/units'
 import { memorySentence } from '@/lib/wrap/memory-words'
 import { numberWord } from '@/lib/wrap/words'
+import {
+  afterCooks,
+  afterToday,
+  inventedDayTeachesNothing,
+  noEnd,
+  nothingNoProbeWasRead,
+  whatThisCookerTaught,
+  widthOfSliceWindowBefore,
+} from '../../../words/wrap'
 import { type CookerTaught, lessonName } from '../../wrap-why'
 import { KeepCooker } from './keep-cooker'
 
@@ -24,16 +33,16 @@ export function CookerLearnt({ name, shootId, cook, told, cookers, invented, uni
   const keptIn = alike.find(({ lessons }) => lessons.some((one) => one.cook === lesson)) ?? null
   const forgotten = alike.find(({ lessons, forgotten }) => lessons.length === 0 && forgotten > 0) ?? null
   return (
-    <section aria-label={`What this cooker taught${name}`} className="mt-8">
-      <h2>What this cooker taught{name}</h2>
-      {!told && <p className="mt-2">Nothing: no probe was read in the meat.</p>}
+    <section aria-label={whatThisCookerTaught(name)} className="mt-8">
+      <h2>{whatThisCookerTaught(name)}</h2>
+      {!told && <p className="mt-2">{nothingNoProbeWasRead}</p>}
       {told && (
         <>
-          <p className="small mt-1">width of the slice window before lighting, minutes</p>
+          <p className="small mt-1">{widthOfSliceWindowBefore}</p>
           <Bars told={told} />
           <p className="mt-2">{memorySentence(told.memory, units)}</p>
           {invented ? (
-            <p className="small mt-2">An invented day teaches nothing that is kept.</p>
+            <p className="small mt-2">{inventedDayTeachesNothing}</p>
           ) : (
             <KeepCooker
               shootId={shootId}
@@ -57,13 +66,13 @@ function Bars({ told: { widths } }: { told: CookerTaught }) {
     <dl className="learnt">
       {widths.map(({ cooks, widthS }, i) => (
         <div key={cooks}>
-          <dt>{i === widths.length - 1 ? 'after today' : (NTH[cooks] ?? `after ${numberWord(cooks)} cooks`)}</dt>
+          <dt>{i === widths.length - 1 ? afterToday : (NTH[cooks] ?? afterCooks(numberWord(cooks)))}</dt>
           <dd>
             <svg width="100%" height="12" aria-hidden="true">
               <rect width={`${Number.isFinite(widthS) ? (100 * widthS) / widest : 100}%`} height="12" />
             </svg>
             <span title={Number.isFinite(widthS) ? formatDuration(widthS) : undefined}>
-              {Number.isFinite(widthS) ? Math.round(widthS / 60) : 'no end'}
+              {Number.isFinite(widthS) ? Math.round(widthS / 60) : noEnd}
             </span>
           </dd>
         </div>

@@ -1,6 +1,7 @@
 import type { Instant } from '@/lib/units'
 import { formatDuration, minutes } from '@/lib/units'
 import { isSet, type MomentRow } from '@/lib/wrap/moments'
+import { after, asItHappened, before } from '../../../words/wrap'
 
 /** Where a time stands about the fact, in per cent of the picture's width; the fact stands in the middle. */
 export interface FactAxis {
@@ -21,9 +22,9 @@ export function axisFor(rows: readonly MomentRow[]): FactAxis {
   return {
     at: (time, fact) => Math.min(100, Math.max(0, at((time - fact) / 60_000))),
     ticks: [
-      ...beside.map((min) => ({ at: at(-min), words: `${formatDuration(minutes(min))} before` })),
-      { at: 50, words: 'as it happened' },
-      ...beside.map((min) => ({ at: at(min), words: `${formatDuration(minutes(min))} after` })),
+      ...beside.map((min) => ({ at: at(-min), words: before(formatDuration(minutes(min))) })),
+      { at: 50, words: asItHappened },
+      ...beside.map((min) => ({ at: at(min), words: after(formatDuration(minutes(min))) })),
     ],
   }
 }

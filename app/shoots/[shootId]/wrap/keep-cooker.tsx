@@ -2,6 +2,15 @@
 import { useRouter } from 'next/navigation'
 import { useId, useState, useTransition } from 'react'
 import { send } from '../../../ui/send'
+import {
+  forgetThisCooker,
+  isForgotten,
+  keepItWhat,
+  keepWhatItTaught,
+  keptAs,
+  suchAsGardenKettleLater,
+  takeThatBack,
+} from '../../../words/wrap'
 
 interface Known {
   readonly id: string
@@ -36,27 +45,27 @@ export function KeepCooker({ shootId, cook, named, names, kept, forgotten }: Pro
     <div className="no-print">
       {kept && (
         <p className="mt-2">
-          Kept as “{kept.name}”, from {cooks(kept.cooks)}.{' '}
+          {keptAs(kept.name, cooks(kept.cooks))}{' '}
           <button
             type="button"
             className="textlink"
             disabled={waiting}
             onClick={() => ask(`/${kept.id}`, { forgotten: true })}
           >
-            Forget this cooker
+            {forgetThisCooker}
           </button>
         </p>
       )}
       {!kept && forgotten && (
         <p className="mt-2" role="status">
-          “{forgotten.name}” is forgotten, {cooks(forgotten.cooks)} with it.{' '}
+          {isForgotten(forgotten.name, cooks(forgotten.cooks))}{' '}
           <button
             type="button"
             className="textlink"
             disabled={waiting}
             onClick={() => ask(`/${forgotten.id}`, { forgotten: false })}
           >
-            Take that back
+            {takeThatBack}
           </button>
         </p>
       )}
@@ -68,7 +77,7 @@ export function KeepCooker({ shootId, cook, named, names, kept, forgotten }: Pro
           }}
         >
           <div className={`field ${fault === '' ? '' : 'wrong'}`}>
-            <label htmlFor={ids.field}>Keep it: what is this cooker called?</label>
+            <label htmlFor={ids.field}>{keepItWhat}</label>
             <input
               id={ids.field}
               list={ids.list}
@@ -83,10 +92,10 @@ export function KeepCooker({ shootId, cook, named, names, kept, forgotten }: Pro
                 <option key={one} value={one} />
               ))}
             </datalist>
-            <span className="why">Such as “The garden kettle”. A later plan can then start from it.</span>
+            <span className="why">{suchAsGardenKettleLater}</span>
           </div>
           <button type="button" className="btn" disabled={waiting} onClick={keep}>
-            Keep what it taught
+            {keepWhatItTaught}
           </button>
         </form>
       )}

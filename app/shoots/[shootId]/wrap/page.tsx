@@ -18,8 +18,21 @@ import { CallsAndPeople } from './calls-and-people'
 import { CookerLearnt } from './cooker-learnt'
 import { WhyAndNext } from './why-and-next'
 import './wrap.css'
+import {
+  boardAtSoLongBefore,
+  cardHeldAgainstThisDay,
+  forEdit,
+  howDayWent,
+  lookAtItWithRehearsals,
+  noMomentOfThisCook,
+  nothingToWrapYet,
+  shootsOwnDay,
+  theWrap,
+  whichForecastOfDay,
+  wrap,
+} from '../../../words/wrap'
 
-export const metadata: Metadata = { title: 'Wrap' }
+export const metadata: Metadata = { title: wrap }
 export const dynamic = 'force-dynamic'
 
 interface Asked {
@@ -54,7 +67,7 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
   if (!laid.ok)
     return (
       <>
-        <h1 className="sr-only">The wrap</h1>
+        <h1 className="sr-only">{theWrap}</h1>
         <NoLayout problems={laid.problems} />
       </>
     )
@@ -65,7 +78,7 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
     <>
       {model.invented && <Invented id={open.id} />}
       <h1>
-        {model.headlines.length === 0 && 'How the day went.'}
+        {model.headlines.length === 0 && howDayWent}
         {model.headlines.map((sentence) => (
           <span key={sentence} className="block">
             {sentence}
@@ -80,10 +93,10 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
           <CallsAndPeople model={model} zone={zone} shoot={open.shoot} />
           <p className="no-print mt-8 flex flex-wrap gap-x-6 gap-y-2">
             <Link className="textlink" href={`/shoots/${open.id}/edit${model.invented ? '?day=rehearsed' : ''}`}>
-              For the edit
+              {forEdit}
             </Link>
             <Link className="textlink" href={`/shoots/${open.id}/card${model.invented ? '?day=rehearsed' : ''}`}>
-              The card, held against this day
+              {cardHeldAgainstThisDay}
             </Link>
           </p>
         </div>
@@ -126,11 +139,11 @@ async function Told({ open, model, units }: { open: OpenShoot; model: WrapModel;
 
 const NothingYet = ({ id }: { id: string }) => (
   <>
-    <h1>Nothing to wrap yet.</h1>
-    <p className="lead mt-2">No moment of this cook was marked on the set so far.</p>
+    <h1>{nothingToWrapYet}</h1>
+    <p className="lead mt-2">{noMomentOfThisCook}</p>
     <p className="mt-4">
       <Link className="textlink" href={`/shoots/${id}/wrap?day=rehearsed`} prefetch={false}>
-        Look at it with the rehearsal’s invented day
+        {lookAtItWithRehearsals}
       </Link>
     </p>
   </>
@@ -140,7 +153,7 @@ const Invented = ({ id }: { id: string }) => (
   <p className="status-line" role="note">
     <b>{INVENTED}</b>
     <Link className="textlink" href={`/shoots/${id}/wrap`}>
-      The shoot’s own day
+      {shootsOwnDay}
     </Link>
   </p>
 )
@@ -153,8 +166,8 @@ function OtherHours({ id, model, zone }: { id: string; model: WrapModel; zone: s
   if (!board) return null
   const href = (min: BeforeMin) => `/shoots/${id}/wrap?before=${min}${invented ? '&day=rehearsed' : ''}` as const
   return (
-    <nav aria-label="Which forecast of the day" className="no-print small mt-1 flex flex-wrap items-baseline gap-x-4">
-      <span>The board at {formatClock(board.at, zone)}, so long before the pull:</span>
+    <nav aria-label={whichForecastOfDay} className="no-print small mt-1 flex flex-wrap items-baseline gap-x-4">
+      <span>{boardAtSoLongBefore(formatClock(board.at, zone))}</span>
       {BEFORE_MIN.map((min) => (
         <Link
           key={min}

@@ -4,6 +4,7 @@ import { type Celsius, type Instant, kelvins, seconds, type UnitSystem } from '@
 import type { MomentRow } from '@/lib/wrap/moments'
 import { nextTime } from '@/lib/wrap/next-time'
 import { whySentences, whyTitle } from '@/lib/wrap/why-words'
+import { meatOnOrEveryEnd, nextTimeWords, nothingThatThisDaysFigures, whyItWent } from '../../../words/wrap'
 import type { CookWhy } from '../../wrap-why'
 
 interface Props {
@@ -30,11 +31,11 @@ export function WhyAndNext({ name, cook, told, rows, units }: Props) {
   })
   return (
     <>
-      <h2>{why ? `${whyTitle(why)}${name}` : `Why it went so${name}`}</h2>
-      {!why && <p className="mt-2">Meat on, or every end of the cook, was not marked: nothing to tell it by.</p>}
+      <h2>{why ? `${whyTitle(why)}${name}` : whyItWent(name)}</h2>
+      {!why && <p className="mt-2">{meatOnOrEveryEnd}</p>}
       {why && <p className="mt-2">{whySentences(why, cook.cooker.kind, units).join(' ')}</p>}
-      <h2 className="mt-8">Next time</h2>
-      {next.length === 0 && <p className="mt-2">Nothing that this day’s figures speak for.</p>}
+      <h2 className="mt-8">{nextTimeWords}</h2>
+      {next.length === 0 && <p className="mt-2">{nothingThatThisDaysFigures}</p>}
       <ul className="ruled-list mt-2">
         {next.map((sentence) => (
           <li key={sentence}>{sentence}</li>

@@ -5,6 +5,7 @@ import { DrawingSvg } from '../../../../ui/drawing'
 import { Caution } from '../../../../ui/field'
 import { PageCode } from '../../../../ui/page-code'
 import './card-sheet.css'
+import { afterwards, by, howLongItTakes, stepsWords, youNeed, yourRoastIsAnotherSize } from '../../../../words/card'
 import { Doneness, HowToKnow, Nutrition } from './card-tables'
 
 /** The recipe card as readers read it and print it; the same values as the PDF. `sizes`: times for other sizes. */
@@ -14,11 +15,11 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
       <header className="card-head">
         <div>
           <h1>{model.title}</h1>
-          {model.published.author !== undefined && <p className="mt-2">By {model.published.author}</p>}
+          {model.published.author !== undefined && <p className="mt-2">{by(model.published.author)}</p>}
           {model.intro && <p className="mt-3">{model.intro}</p>}
           <p className="no-print mt-2">
             <a className="textlink inline-block py-2.5" href="#own-roast">
-              Your roast is another size? Times for yours
+              {yourRoastIsAnotherSize}
             </a>
           </p>
         </div>
@@ -29,7 +30,7 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
         <Needs model={model} />
         <section aria-labelledby="card-steps">
           <h2 id="card-steps" className="sr-only">
-            Steps
+            {stepsWords}
           </h2>
           <ol className="m-0 list-none p-0">
             {model.steps.map((line) => (
@@ -66,7 +67,7 @@ export function CardSheet({ model, sizes }: { model: CardModel; sizes: ReactNode
 function TimeLine({ model }: { model: CardModel }) {
   const total = model.timeLine.reduce((sum, part) => sum + part.likely, 0)
   return (
-    <dl className="card-line" aria-label="How long it takes">
+    <dl className="card-line" aria-label={howLongItTakes}>
       {model.timeLine.map((part) => (
         <div key={part.id} style={{ flexGrow: Math.round((100 * part.likely) / total) }}>
           <dt>{part.label}</dt>
@@ -80,7 +81,7 @@ function TimeLine({ model }: { model: CardModel }) {
 function Needs({ model }: { model: CardModel }) {
   return (
     <section aria-labelledby="card-needs">
-      <h2 id="card-needs">You need</h2>
+      <h2 id="card-needs">{youNeed}</h2>
       <table className="mt-1" aria-labelledby="card-needs">
         <tbody>
           {model.ingredients.map(({ what, much, other }) => (
@@ -123,7 +124,7 @@ function Keeping({ model }: { model: CardModel }) {
   if (storage.length + model.housekeeping.length === 0) return null
   return (
     <section aria-labelledby="card-keeping">
-      <h2 id="card-keeping">Afterwards</h2>
+      <h2 id="card-keeping">{afterwards}</h2>
       {storage.map((sentence) => (
         <p key={sentence} className="small mt-1">
           {sentence}

@@ -1,6 +1,20 @@
 import type { SizeCell, SizeTable } from '@/lib/card/sizes'
 import type { CardModel } from '@/lib/export/card'
 import { tied } from '@/lib/export/tied'
+import {
+  authoritySays,
+  byItsTemperature,
+  howDone,
+  howYouKnow,
+  middleWords,
+  offHeatAt,
+  perServingEstimate,
+  roughlyWords,
+  stageWords,
+  thickestPart,
+  whenSliced,
+  yoursIsAnotherSize,
+} from '../../../../words/card'
 
 /** Below a hand's width a row becomes a block, each figure with its column's name. */
 const named = (label: string) => ({ 'data-label': label })
@@ -9,14 +23,14 @@ export function Doneness({ model }: { model: CardModel }) {
   if (model.doneness.length === 0) return null
   return (
     <section aria-labelledby="card-doneness">
-      <h2 id="card-doneness">How done</h2>
+      <h2 id="card-doneness">{howDone}</h2>
       <table className="card-table" aria-labelledby="card-doneness">
         <thead>
           <tr>
-            <th scope="col">when sliced</th>
-            <th scope="col">middle</th>
-            <th scope="col">off the heat at</th>
-            <th scope="col">the authority says</th>
+            <th scope="col">{whenSliced}</th>
+            <th scope="col">{middleWords}</th>
+            <th scope="col">{offHeatAt}</th>
+            <th scope="col">{authoritySays}</th>
           </tr>
         </thead>
         <tbody>
@@ -37,13 +51,13 @@ export function Doneness({ model }: { model: CardModel }) {
 export function HowToKnow({ model }: { model: CardModel }) {
   return (
     <section aria-labelledby="card-know">
-      <h2 id="card-know">How you know</h2>
+      <h2 id="card-know">{howYouKnow}</h2>
       <table className="card-table" aria-labelledby="card-know">
         <thead>
           <tr>
-            <th scope="col">stage</th>
-            <th scope="col">by its temperature</th>
-            <th scope="col">roughly</th>
+            <th scope="col">{stageWords}</th>
+            <th scope="col">{byItsTemperature}</th>
+            <th scope="col">{roughlyWords}</th>
           </tr>
         </thead>
         <tbody>
@@ -63,12 +77,12 @@ export function HowToKnow({ model }: { model: CardModel }) {
 export function Sizes({ table }: { table: SizeTable }) {
   return (
     <section aria-labelledby="card-sizes">
-      <h2 id="card-sizes">Yours is another size?</h2>
+      <h2 id="card-sizes">{yoursIsAnotherSize}</h2>
       <table className="card-table card-sizes">
         <caption>{tied(table.caption)}</caption>
         <thead>
           <tr>
-            <th scope="col">thickest part</th>
+            <th scope="col">{thickestPart}</th>
             {table.columns.map(({ kind, words }) => (
               <th key={kind} scope="col">
                 {words}
@@ -108,7 +122,7 @@ export function Nutrition({ model }: { model: CardModel }) {
   if (rows.length + note.length === 0) return null
   return (
     <section aria-labelledby="card-nutrition">
-      <h2 id="card-nutrition">Per serving, an estimate</h2>
+      <h2 id="card-nutrition">{perServingEstimate}</h2>
       {rows.length > 0 && (
         <dl className="card-nutrition">
           {rows.map(({ name, amount, unit }) => (

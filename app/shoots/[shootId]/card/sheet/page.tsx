@@ -5,12 +5,20 @@ import type { Forecast } from '@/lib/model/forecast'
 import { ownQuestions } from '../../../../cards/own-questions'
 import { OwnRoast } from '../../../../cards/own-roast'
 import { chosenUnits } from '../../../../units'
+import {
+  asReadersWouldSee,
+  backToSentences,
+  pageAnybodyMayRead,
+  pdfA4,
+  pdfUsLetter,
+  theCard,
+} from '../../../../words/card'
 import { forecastsOf } from '../../../../worked-out'
 import { openCard } from '../../../open-card'
 import { CardSheet } from './card-sheet'
 import { SizesWhenReady } from './sizes-when-ready'
 
-export const metadata: Metadata = { title: 'The card' }
+export const metadata: Metadata = { title: theCard }
 export const dynamic = 'force-dynamic'
 
 /** The card as its readers will have it, with the way back for those who make it. */
@@ -21,12 +29,10 @@ export default async function CardSheetPage({ params }: { params: Promise<{ shoo
   return (
     <main id="main" className="page card-page">
       <p className="no-print small mb-4 flex flex-wrap gap-4">
-        <Link href={`/shoots/${shootId}/card`}>Back to the sentences</Link>
-        <Link href={`/cards/${shootId}`}>
-          {shoot.publish?.open ? 'The page anybody may read' : 'As readers would see it'}
-        </Link>
-        <a href={`/shoots/${shootId}/card.pdf?paper=A4`}>PDF, A4</a>
-        <a href={`/shoots/${shootId}/card.pdf?paper=Letter`}>PDF, US Letter</a>
+        <Link href={`/shoots/${shootId}/card`}>{backToSentences}</Link>
+        <Link href={`/cards/${shootId}`}>{shoot.publish?.open ? pageAnybodyMayRead : asReadersWouldSee}</Link>
+        <a href={`/shoots/${shootId}/card.pdf?paper=A4`}>{pdfA4}</a>
+        <a href={`/shoots/${shootId}/card.pdf?paper=Letter`}>{pdfUsLetter}</a>
       </p>
       <CardSheet model={model} sizes={<SizesWhenReady shoot={shoot} />} />
       <OwnRoast basis={basis} questions={ownQuestions(basis)} units={await chosenUnits()} />

@@ -1,6 +1,7 @@
 import { Suspense } from 'react'
 import type { Shoot } from '@/lib/plan/shoot'
 import { knownSizes, sizesReady } from '../../../../sizes-ready'
+import { timesForOtherSizesAre } from '../../../../words/card'
 import { Sizes } from './card-tables'
 
 /** The times for other sizes: at once where they are known, else as soon as they are; the page does not wait for them. */
@@ -8,7 +9,7 @@ export function SizesWhenReady({ shoot }: { shoot: Shoot }) {
   const known = knownSizes(shoot)
   if (known) return <Sizes table={known} />
   return (
-    <Suspense fallback={<p className="small">Times for other sizes are being worked out.</p>}>
+    <Suspense fallback={<p className="small">{timesForOtherSizesAre}</p>}>
       <SizesLater shoot={shoot} />
     </Suspense>
   )

@@ -5,9 +5,27 @@ import { databaseUrl } from '@/lib/data/env'
 import { previewErasure } from '@/lib/data/erase-person'
 import { erasureWords } from '@/lib/data/erasure-words'
 import { everybodyOf, findPerson, type Person, recordsOf } from '@/lib/data/person-records'
+import {
+  by,
+  crewLinks,
+  erase,
+  erasingCannotBeUndone,
+  everybody,
+  everybodyWhoIsOrWas,
+  exportWords,
+  nobodyYet,
+  notEvenByEarlierVersion,
+  oneJsonFileWithEvery,
+  saveWhatIsKept,
+  whatIsKeptOfPerson,
+  whileEmberslateRuns,
+  withEmberslateStopped,
+  withoutYesItPrintsWhat,
+  yes,
+} from '../../../../words/crew'
 import { savedShoot } from '../../../../workbench'
 
-export const metadata: Metadata = { title: 'What is kept of a person' }
+export const metadata: Metadata = { title: whatIsKeptOfPerson }
 export const dynamic = 'force-dynamic'
 
 interface Asked {
@@ -27,7 +45,7 @@ export default async function PersonPage({ params, searchParams }: Asked) {
     <main id="main" className="page">
       <header className="head">
         <Link href={chosen ? `/shoots/${shootId}/crew/person` : `/shoots/${shootId}/crew`} className="small">
-          {chosen ? 'Everybody' : 'Crew links'}
+          {chosen ? everybody : crewLinks}
         </Link>
         <span className="name">{shoot.title}</span>
       </header>
@@ -35,10 +53,10 @@ export default async function PersonPage({ params, searchParams }: Asked) {
         <OnePerson shootId={shootId} person={chosen} />
       ) : (
         <>
-          <h1>What is kept of a person</h1>
-          <p className="lead mt-2">Everybody who is or was in any version of this shoot.</p>
+          <h1>{whatIsKeptOfPerson}</h1>
+          <p className="lead mt-2">{everybodyWhoIsOrWas}</p>
           <ul className="m-0 mt-4 max-w-4xl list-none border-t-2 border-ink p-0">
-            {people.length === 0 && <li className="small py-3">Nobody yet.</li>}
+            {people.length === 0 && <li className="small py-3">{nobodyYet}</li>}
             {people.map((one) => (
               <li key={one.id} className="border-b border-rule">
                 <Link
@@ -71,18 +89,19 @@ async function OnePerson({ shootId, person }: { shootId: string; person: Person 
   return (
     <>
       <h1>{calledOf(person)}</h1>
-      <h2 className="mt-6">Export</h2>
-      <p className="small mt-1">One JSON file with every text that tells of them and every line that they logged.</p>
+      <h2 className="mt-6">{exportWords}</h2>
+      <p className="small mt-1">{oneJsonFileWithEvery}</p>
       <a className="btn main mt-2" href={`/api/shoots/${shootId}/people/${encodeURIComponent(person.id)}`} download>
-        Save what is kept
+        {saveWhatIsKept}
       </a>
-      <h2 className="mt-8">Erase</h2>
+      <h2 className="mt-8">{erase}</h2>
       <p className="mt-1 max-w-3xl">
-        <b>Erasing cannot be undone</b>, not even by an earlier version: it changes those too. It is done at the
-        computer, {databaseUrl() === null ? 'with Emberslate stopped' : 'while Emberslate runs'}, by
+        <b>{erasingCannotBeUndone}</b>
+        {notEvenByEarlierVersion} {databaseUrl() === null ? withEmberslateStopped : whileEmberslateRuns}
+        {by}
       </p>
-      <code className="mt-2 block max-w-3xl break-all bg-leaf p-3">{command} --yes</code>
-      <p className="small mt-2">Without --yes it prints what stands below, and changes nothing.</p>
+      <code className="mt-2 block max-w-3xl break-all bg-leaf p-3">{yes(command)}</code>
+      <p className="small mt-2">{withoutYesItPrintsWhat}</p>
       {parts.map(({ head, lines }) => (
         <section key={head} aria-label={head} className="mt-6 max-w-4xl">
           <h3>{head}</h3>

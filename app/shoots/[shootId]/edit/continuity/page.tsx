@@ -3,10 +3,11 @@ import Link from 'next/link'
 import { continuityReport, type SeenGroup } from '@/lib/export/continuity-report'
 import { PHOTO_NAME } from '@/lib/log/photo-name'
 import { chosenUnits } from '../../../../units'
+import { byShot, continuityReportWords, forEdit, nothingWasNotedNotes, ofNoShot } from '../../../../words/edit'
 import { INVENTED } from '../../../day-log'
 import { openEdit } from '../../../edit-day'
 
-export const metadata: Metadata = { title: 'Continuity report' }
+export const metadata: Metadata = { title: continuityReportWords }
 export const dynamic = 'force-dynamic'
 
 type ReportProps = { params: Promise<{ shootId: string }>; searchParams: Promise<{ day?: string | string[] }> }
@@ -20,20 +21,18 @@ export default async function ContinuityReportPage({ params, searchParams }: Rep
     <main id="main" className="page">
       <header className="head">
         <Link className="small no-print" href={`/shoots/${shootId}/edit${invented ? '?day=rehearsed' : ''}`}>
-          For the edit
+          {forEdit}
         </Link>
         <span className="name">{shoot.title}</span>
       </header>
-      <h1>Continuity report</h1>
+      <h1>{continuityReportWords}</h1>
       {invented && <p className="conflict">{INVENTED}</p>}
-      {shots.length + roasts.length === 0 && (
-        <p className="lead mt-2">Nothing was noted. Notes and photographs are taken on the set board: More, Note.</p>
-      )}
-      {shots.length > 0 && <h2 className="mt-6">By shot</h2>}
+      {shots.length + roasts.length === 0 && <p className="lead mt-2">{nothingWasNotedNotes}</p>}
+      {shots.length > 0 && <h2 className="mt-6">{byShot}</h2>}
       {shots.map((group) => (
         <Seen key={group.title} shootId={shootId} group={group} />
       ))}
-      {roasts.length > 0 && <h2 className="mt-8">Of no shot</h2>}
+      {roasts.length > 0 && <h2 className="mt-8">{ofNoShot}</h2>}
       {roasts.map((group) => (
         <Seen key={group.title} shootId={shootId} group={group} />
       ))}

@@ -4,8 +4,9 @@ import { LiveDesk } from '../../../../set/live-desk'
 import { SetDesk } from '../../../../set/set-desk-frame'
 import '../../../../set/set.css'
 import '../../../../set/desk.css'
+import { setOnLaptop, theSet } from '../../../../words/set'
 
-export const metadata: Metadata = { title: 'Set, on the laptop' }
+export const metadata: Metadata = { title: setOnLaptop }
 export const dynamic = 'force-dynamic'
 
 /** Everything about the running day on one wide page. */
@@ -14,7 +15,7 @@ export default async function DeskPage({ params }: { params: Promise<{ shootId: 
     <SetDesk shootId={(await params).shootId}>
       {(live, { open: { version, document, shoot }, layout }) => (
         <>
-          <h1 className="sr-only">The set: {shoot.title}</h1>
+          <h1 className="sr-only">{theSet(shoot.title)}</h1>
           <LiveDesk {...live} day={{ version, document, layout, sets: shoot.cooks.map(cookSet) }} />
         </>
       )}

@@ -2,8 +2,9 @@ import type { Metadata, Viewport } from 'next'
 import { LivePresenter } from '../../../../set/live-presenter'
 import { SetScreen } from '../../../../set/set-frame'
 import '../../../../set/set.css'
+import { presentersLine } from '../../../../words/set'
 
-export const metadata: Metadata = { title: 'Presenter’s line' }
+export const metadata: Metadata = { title: presentersLine }
 export const viewport: Viewport = { viewportFit: 'cover' }
 export const dynamic = 'force-dynamic'
 

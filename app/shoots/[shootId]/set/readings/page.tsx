@@ -5,8 +5,9 @@ import { ReadingsDesk } from '../../../../set/readings/readings-desk'
 import { SetDesk } from '../../../../set/set-desk-frame'
 import '../../../../set/set.css'
 import '../../../../set/readings/readings.css'
+import { readings } from '../../../../words/set'
 
-export const metadata: Metadata = { title: 'Readings' }
+export const metadata: Metadata = { title: readings }
 export const dynamic = 'force-dynamic'
 
 /** Where readings come in that nobody types. */

@@ -5,8 +5,9 @@ import { NoDay } from '../../../../set/set-frame'
 import '../../../../set/set.css'
 import '../../../../set/desk.css'
 import '../../../../set/rehearsal/rehearsal.css'
+import { rehearsal } from '../../../../words/set'
 
-export const metadata: Metadata = { title: 'Rehearsal' }
+export const metadata: Metadata = { title: rehearsal }
 export const viewport: Viewport = { viewportFit: 'cover' }
 export const dynamic = 'force-dynamic'
 
