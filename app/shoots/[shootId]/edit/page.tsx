@@ -149,7 +149,7 @@ function Chapters({ chapters }: { chapters: readonly Chapter[] }) {
   return (
     <ol className="mt-4 list-none columns-1 gap-8 p-0 sm:columns-2 lg:columns-3">
       {chapters.map(({ startS, title }) => (
-        <li key={startS} className="grid grid-cols-[72px_1fr] gap-3 break-inside-avoid border-b border-rule py-1.5">
+        <li key={startS} className="grid grid-cols-[4.5rem_1fr] gap-3 break-inside-avoid border-b border-rule py-1.5">
           <span className="time text-right">{clockOf(Math.round(startS))}</span>
           <span>{title}</span>
         </li>

@@ -48,7 +48,7 @@ function Seen({ shootId, group: { title, takes, notes } }: { shootId: string; gr
       {notes.map((note) => (
         <div
           key={note.id}
-          className="grid grid-cols-[64px_1fr] gap-3 border-b border-rule py-2 sm:grid-cols-[64px_1fr_280px]"
+          className="grid grid-cols-[4rem_1fr] gap-3 border-b border-rule py-2 sm:grid-cols-[4rem_1fr_280px]"
         >
           <span className="time">{note.clock}</span>
           <span>
