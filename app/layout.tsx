@@ -5,13 +5,14 @@ import '@fontsource-variable/sofia-sans-condensed/index.css'
 import './globals.css'
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
+import { cookPlanBecomesCameraCalls, skipToPage } from './words/shared'
 
 /** Each answer names its own scripts (proxy.ts), so no page is drawn before it is asked for. */
 export const dynamic = 'force-dynamic'
 
 export const metadata: Metadata = {
   title: { default: 'Emberslate', template: '%s · Emberslate' },
-  description: 'A cook plan becomes camera calls and a recipe card whose numbers were checked.',
+  description: cookPlanBecomesCameraCalls,
   manifest: '/manifest.webmanifest',
   icons: { icon: '/icons/icon.svg', apple: '/icons/icon-180.png' },
 }
@@ -21,7 +22,7 @@ export default function RootLayout({ children }: { children: ReactNode }) {
     <html lang="en">
       <body>
         <a className="sr-only focus:not-sr-only" href="#main">
-          Skip to the page
+          {skipToPage}
         </a>
         {children}
       </body>

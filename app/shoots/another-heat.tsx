@@ -6,6 +6,15 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { DrawingSvg, Figures } from '../ui/drawing'
 import { Field } from '../ui/field'
 import { send } from '../ui/send'
+import {
+  andAtAnotherHeat,
+  anotherHeat,
+  compare,
+  insteadAt,
+  planHasChangedSinceAsk,
+  thePlan,
+  workingOutSameCook,
+} from '../words/what-ifs'
 
 /** "And at 110 °C?": the same cook at another heat, asked for when wanted, its slice beside the plan's. */
 export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; heats: readonly string[] }) {
@@ -24,8 +33,8 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
     setBeside(answer.ok ? answer.value : null)
   }
   return (
-    <section aria-label="Another heat">
-      <h2 className="mt-8">And at another heat?</h2>
+    <section aria-label={anotherHeat}>
+      <h2 className="mt-8">{andAtAnotherHeat}</h2>
       <form
         className="mt-2 flex flex-wrap items-end gap-x-3 gap-y-1"
         onSubmit={(event) => {
@@ -39,15 +48,15 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
           </button>
         ))}
         <div className="w-40">
-          <Field label="Instead at" value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
+          <Field label={insteadAt} value={typed} onChange={setTyped} {...(fault ? { fault } : {})} />
         </div>
         <button type="submit" className="btn mb-3" disabled={working || typed.trim() === ''}>
-          Compare
+          {compare}
         </button>
       </form>
       <p className="small min-h-6" role="status">
-        {working ? 'Working out the same cook at another heat.' : ''}
-        {!working && beside && asked !== props.document ? 'The plan has changed since: ask again.' : ''}
+        {working ? workingOutSameCook : ''}
+        {!working && beside && asked !== props.document ? planHasChangedSinceAsk : ''}
       </p>
       {beside && <Pair plan={props.plan} beside={beside} />}
     </section>
@@ -59,7 +68,7 @@ function Pair({ plan, beside }: { plan: Drawing; beside: Beside }) {
     <div>
       <div className="cols-2">
         <figure className="m-0">
-          <figcaption className="font-bold">The plan</figcaption>
+          <figcaption className="font-bold">{thePlan}</figcaption>
           <DrawingSvg drawing={plan} />
         </figure>
         <figure className="m-0">

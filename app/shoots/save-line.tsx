@@ -1,21 +1,50 @@
 import type { Problem } from '@/lib/refusals'
+import { instant } from '@/lib/units'
+import { clockFace } from '../set/clock-face'
+import { UndoLine } from '../ui/undo-line'
+import {
+  awaySince,
+  notSavedYetPutRight,
+  notTaken,
+  putBy,
+  saved as savedWord,
+  saveMineOver,
+  saving,
+  savingInMoment,
+  showTheirs,
+  thisShootWasSavedElsewhere,
+} from '../words/shared'
 import type { Saved, SaveState } from './use-saved'
 
-const WORDS: Record<SaveState, string> = {
-  saved: 'Saved.',
-  typing: 'Saving in a moment.',
-  saving: 'Saving.',
-  wrong: 'Not saved yet: put right what is marked. Everything typed is kept in this browser.',
-  away: 'The server does not answer. Everything typed is kept in this browser and saved as soon as it does.',
-  stale: 'This shoot was saved elsewhere meanwhile. What you typed is kept in this browser and not saved yet.',
+const WORDS: Record<Exclude<SaveState, 'away'>, string> = {
+  saved: savedWord,
+  typing: savingInMoment,
+  saving,
+  wrong: notSavedYetPutRight,
+  stale: thisShootWasSavedElsewhere,
+}
+
+/** By the shoot's clock, or the browser's while the zone is being typed. */
+function clockAt(since: number, zone: unknown): string {
+  try {
+    return clockFace(String(zone))(instant(since))
+  } catch {
+    return clockFace(Intl.DateTimeFormat().resolvedOptions().timeZone)(instant(since))
+  }
+}
+function wordsOf({ state, away, document }: Saved): string {
+  // While it is tried again the line stays: it does not flicker between two sentences.
+  if (!away) return state === 'away' ? savingInMoment : WORDS[state]
+  return away.why === null ? awaySince(clockAt(away.since, document.zone)) : notTaken(away.why)
 }
 
 /** One line that says whether what was typed is safe. `problems` are those that no field shows. */
 export function SaveLine({ saved, problems }: { saved: Saved; problems: readonly Problem[] }) {
   const { state } = saved
+  const mine = saved.putBy
   return (
     <div role="status" className="small min-h-6">
-      {WORDS[state]}
+      {wordsOf(saved)}
       {state === 'wrong' &&
         problems.slice(0, 3).map((problem) => (
           <span key={problem.pointer + problem.sentence} className="says">
@@ -25,13 +54,14 @@ export function SaveLine({ saved, problems }: { saved: Saved; problems: readonly
       {state === 'stale' && (
         <span className="flex gap-4">
           <button type="button" className="textlink" onClick={saved.keepMine}>
-            Save mine over it
+            {saveMineOver}
           </button>
           <button type="button" className="textlink" onClick={saved.takeTheirs}>
-            Show theirs
+            {showTheirs}
           </button>
         </span>
       )}
+      {mine && <UndoLine said={putBy} undo={() => saved.change(mine)} />}
     </div>
   )
 }

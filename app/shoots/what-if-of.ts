@@ -3,6 +3,7 @@ import { BorderError } from '@/lib/data/border-error'
 import { type DayChange, worseWeather } from '@/lib/plan/day-changes'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
 import { changeBeside } from '../day-pool'
+import { thisIsNoChange } from '../words/what-ifs'
 import { WHAT_IFS, type WhatIfAnswer, type WhatIfId } from './what-ifs'
 
 const HELD = '30 min'
@@ -22,7 +23,7 @@ const CHANGES: Readonly<Record<WhatIfId, (shoot: Shoot) => DayChange>> = {
 function changeOf(asked: unknown, shoot: Shoot): DayChange {
   const known = WHAT_IFS.find(([id]) => id === asked)
   if (known) return CHANGES[known[0]](shoot)
-  const sentence = `This is no change that can be weighed. Write one of ${WHAT_IFS.map(([id]) => id).join(', ')}.`
+  const sentence = thisIsNoChange(WHAT_IFS.map(([id]) => id).join(', '))
   throw new BorderError('invalid', { problems: [{ pointer: '/change', sentence }], sentence })
 }
 

@@ -1,15 +1,27 @@
+import {
+  crewComesHourLate,
+  crewComesMinLate,
+  crewComesMinLateWords,
+  heldMinInInsulatedBox,
+  heldMinInWarmOven,
+  heldMinOnChokedFire,
+  itIsCColder,
+  itRainsHard,
+  itRainsLightly,
+  windIsMSStronger,
+} from '../words/what-ifs'
 /** What is asked of a day before it is shot; each is cooked and laid out anew when somebody asks. */
 export const WHAT_IFS = [
-  ['late-15', 'The crew comes 15 min late'],
-  ['late-30', 'The crew comes 30 min late'],
-  ['late-60', 'The crew comes an hour late'],
-  ['colder', 'It is 8 °C colder'],
-  ['windier', 'The wind is 5 m/s stronger'],
-  ['rain-light', 'It rains lightly'],
-  ['rain-heavy', 'It rains hard'],
-  ['hold-cooker', 'Held 30 min on the choked fire'],
-  ['hold-oven', 'Held 30 min in a warm oven'],
-  ['hold-box', 'Held 30 min in an insulated box'],
+  ['late-15', crewComesMinLate],
+  ['late-30', crewComesMinLateWords],
+  ['late-60', crewComesHourLate],
+  ['colder', itIsCColder],
+  ['windier', windIsMSStronger],
+  ['rain-light', itRainsLightly],
+  ['rain-heavy', itRainsHard],
+  ['hold-cooker', heldMinOnChokedFire],
+  ['hold-oven', heldMinInWarmOven],
+  ['hold-box', heldMinInInsulatedBox],
 ] as const
 export type WhatIfId = (typeof WHAT_IFS)[number][0]
 

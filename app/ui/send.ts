@@ -1,6 +1,7 @@
 import { entryId, RANDOM_BYTES } from '@/lib/log/entry-id'
 import type { Problem } from '@/lib/refusals'
 import { instant } from '@/lib/units'
+import { serverDidNotUnderstand, serverDoesNotAnswerWhat } from '../words/shared'
 
 export type Answer<T = unknown> =
   | { ok: true; value: T }
@@ -27,12 +28,12 @@ export async function send<T>(
     if (response.ok) return { ok: true, value: value as T }
     return {
       ok: false,
-      sentence: value?.detail ?? value?.title ?? 'The server did not understand this. What you typed is still here.',
+      sentence: value?.detail ?? value?.title ?? serverDidNotUnderstand,
       problems: value?.problems ?? value?.errors ?? [],
       code: value?.code,
     }
   } catch (fault) {
     if (signal?.aborted) throw fault
-    return { ok: false, sentence: 'The server does not answer. What you typed is kept in this browser.', problems: [] }
+    return { ok: false, sentence: serverDoesNotAnswerWhat, problems: [] }
   }
 }

@@ -2,6 +2,7 @@
 import { useRouter } from 'next/navigation'
 import { useState, useTransition } from 'react'
 import { allSaved } from '../shoots/unsaved'
+import { undoLastChange, whatWasTypedLast } from '../words/shared'
 import { send } from './send'
 
 /** Takes the last saved change back; the version before it becomes the newest, nothing is deleted. */
@@ -14,8 +15,7 @@ export function UndoButton({ id, canUndo }: { id: string; canUndo: boolean }) {
     start(async () => {
       setFault('')
       // Else the undo would pass by what was typed just now, and that would be saved over it.
-      if (!(await allSaved()))
-        return setFault('What was typed last is not saved yet: put right what is marked, or wait for the server.')
+      if (!(await allSaved())) return setFault(whatWasTypedLast)
       const answer = await send(`/api/shoots/${id}/undo`, 'POST', {})
       if (answer.ok) router.refresh()
       else setFault(answer.sentence)
@@ -23,7 +23,7 @@ export function UndoButton({ id, canUndo }: { id: string; canUndo: boolean }) {
   return (
     <span className="no-print">
       <button type="button" className="textlink" onClick={undo} disabled={waiting}>
-        Undo the last change
+        {undoLastChange}
       </button>
       <span role="status" className="small">
         {fault}

@@ -55,3 +55,7 @@ export const chaptersWebvtt = 'Chapters, WebVTT'
 export const captionsOfFacts = 'Captions of facts'
 export const takesCsv = 'Takes, CSV'
 export const noTakeWasLoggedAnd = 'No take was logged, and no clip has its place in the video.'
+
+// shoots/edit-day.ts
+export const knownAre = (join: string) => `Known are ${join}.`
+export const writeClipsOnPage = 'Write the clips on the page For the edit first; they are placed by the day’s log.'

@@ -61,3 +61,34 @@ export const dayCannotBeLaidOut = 'The day cannot be laid out yet.'
 
 // re-planned-line.tsx
 export const rePlanned = 'Re-planned at'
+
+// shoots/day-log.ts
+export const inventedReadingsRehearsalsDay = 'Invented readings: the rehearsal’s day, not one that was filmed.'
+
+// shoots/save-line.tsx
+export const saved = 'Saved.'
+export const saving = 'Saving.'
+export const savingInMoment = 'Saving in a moment.'
+export const notSavedYetPutRight = 'Not saved yet: put right what is marked. Everything typed is kept in this browser.'
+export const awaySince = (at: string) =>
+  `The server has not answered since ${at}. Everything typed is kept in this browser and saved as soon as it does.`
+export const notTaken = (why: string) => `Not saved yet. ${why} Everything typed is kept in this browser.`
+export const putBy = 'What you typed is put by.'
+export const thisShootWasSavedElsewhere =
+  'This shoot was saved elsewhere meanwhile. What you typed is kept in this browser and not saved yet.'
+export const saveMineOver = 'Save mine over it'
+export const showTheirs = 'Show theirs'
+
+// ui/send.ts
+export const serverDidNotUnderstand = 'The server did not understand this. What you typed is still here.'
+export const serverDoesNotAnswerWhat = 'The server does not answer. What you typed is kept in this browser.'
+
+// ui/undo-button.tsx
+export const whatWasTypedLast =
+  'What was typed last is not saved yet: put right what is marked, or wait for the server.'
+export const undoLastChange = 'Undo the last change'
+
+// layout.tsx
+export const cookPlanBecomesCameraCalls =
+  'A cook plan becomes camera calls and a recipe card whose numbers were checked.'
+export const skipToPage = 'Skip to the page'

@@ -1,6 +1,19 @@
 'use client'
 import { setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import {
+  chanceThatRoastIsSliced,
+  curveInFigures,
+  dayIsLaidOut,
+  howEarly,
+  howEarlyToBeSliced,
+  isChosen,
+  layOut,
+  meatOn,
+  ofTheseMustRest,
+  plannedWords,
+  sliced,
+} from '../../../words/day'
 import type { CurveMarkView, CurveView } from './curve-view'
 
 interface CurveProps {
@@ -23,10 +36,10 @@ export function BackwardCurve({ curve, document, act }: CurveProps) {
   /** What no meat-on reaches is said once. */
   const told = curve.marks.filter((mark, i, all) => all.findIndex(({ sentence }) => sentence === mark.sentence) === i)
   const choose = (mark: CurveMarkView) =>
-    act(`The day is laid out for ${mark.share} of cooks.`, setAt(document, '/day/slice/chance', mark.share))
+    act(dayIsLaidOut(mark.share), setAt(document, '/day/slice/chance', mark.share))
   return (
-    <section aria-label="How early" className="mt-8">
-      <h2>{`How early, to be sliced ${curve.wanted}`}</h2>
+    <section aria-label={howEarly} className="mt-8">
+      <h2>{howEarlyToBeSliced(curve.wanted)}</h2>
       <div className="cols-curve">
         <figure className="m-0">
           <Picture curve={curve} />
@@ -37,7 +50,7 @@ export function BackwardCurve({ curve, document, act }: CurveProps) {
               <span>{mark.sentence}</span>
               {mark.clock && (
                 <button type="button" className="btn" disabled={chosen === mark.share} onClick={() => choose(mark)}>
-                  {chosen === mark.share ? `${mark.share} is chosen` : `Lay out for ${mark.share}`}
+                  {chosen === mark.share ? isChosen(mark.share) : layOut(mark.share)}
                 </button>
               )}
             </li>
@@ -45,13 +58,13 @@ export function BackwardCurve({ curve, document, act }: CurveProps) {
         </ul>
       </div>
       <details>
-        <summary>The curve in figures</summary>
+        <summary>{curveInFigures}</summary>
         <table className="max-w-md">
           <thead>
             <tr>
-              <th scope="col">meat on</th>
-              <th scope="col">{`sliced ${curve.wanted}`}</th>
-              <th scope="col">of these must rest on for it</th>
+              <th scope="col">{meatOn}</th>
+              <th scope="col">{sliced(curve.wanted)}</th>
+              <th scope="col">{ofTheseMustRest}</th>
             </tr>
           </thead>
           <tbody>
@@ -73,7 +86,7 @@ function Picture({ curve }: { curve: CurveView }) {
   const line = curve.points.map(
     ([along, chance], i) => `${i === 0 ? 'M' : 'L'}${x(along).toFixed(1)} ${y(chance).toFixed(1)}`,
   )
-  const name = `Chance that the roast is sliced ${curve.wanted} against the time its meat goes on`
+  const name = chanceThatRoastIsSliced(curve.wanted)
   return (
     <svg className="block h-auto w-full" viewBox={`0 0 ${W} ${H}`} role="img" aria-label={name}>
       <title>{name}</title>
@@ -100,7 +113,7 @@ function Picture({ curve }: { curve: CurveView }) {
             textAnchor={curve.planned.along > 0.6 ? 'end' : 'start'}
             className="tick strong"
           >
-            {`planned ${curve.planned.clock}, ${curve.planned.chance}`}
+            {plannedWords(curve.planned.clock, curve.planned.chance)}
           </text>
         </>
       )}

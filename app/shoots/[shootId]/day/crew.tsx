@@ -4,6 +4,7 @@ import { removeAt } from '@/lib/plan/edit'
 import { meansOne, personAt, renamePerson } from '@/lib/plan/edit-people'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Folded } from '../../../ui/folded'
+import { addPersonWords, personIsAdded, takeOut, theCrew } from '../../../words/day'
 import { takenOut } from '../../../words/shared'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
@@ -19,11 +20,11 @@ interface CrewProps {
 export function Crew({ document, faulty, control, act }: CrewProps) {
   const following = useNamesFollowing()
   return (
-    <Folded summary="The crew" fault={faulty}>
+    <Folded summary={theCrew} fault={faulty}>
       <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2">{crewFields(document).map(following).map(control)}</div>
       <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
-        <button type="button" className="btn" onClick={() => act('A person is added.', addPerson(document))}>
-          Add a person
+        <button type="button" className="btn" onClick={() => act(personIsAdded, addPerson(document))}>
+          {addPersonWords}
         </button>
         {peopleOf(document).map((person, i) => (
           <button
@@ -33,7 +34,7 @@ export function Crew({ document, faulty, control, act }: CrewProps) {
             className="textlink"
             onClick={() => act(takenOut(`${person.id}`), removeAt(document, `/people/${i}`), `/people/${i}`)}
           >
-            Take out {person.id}
+            {takeOut} {person.id}
           </button>
         ))}
       </p>

@@ -9,6 +9,16 @@ import { Field } from '../../../ui/field'
 import { Folded } from '../../../ui/folded'
 import { newWriteId } from '../../../ui/send'
 import { UndoLine } from '../../../ui/undo-line'
+import {
+  addShotWords,
+  barAtLeftEdgeMarks,
+  daysHours,
+  dayWithThisChange,
+  firstLookAtDay,
+  shotIsAdded,
+  shotsWords,
+  tryingOut,
+} from '../../../words/day'
 import { putBack, undo as undoWord } from '../../../words/shared'
 import { dayFields } from '../../day-fields'
 import { type DocumentField, fieldAt } from '../../document-fields'
@@ -85,7 +95,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   const strays = straysOf(document, problems, open, cameras)
   const addOne = () => {
     const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
-    actAndOpen('A shot is added.', addShot(document, freshShot(id)))
+    actAndOpen(shotIsAdded, addShot(document, freshShot(id)))
     setOpen(id)
   }
   return (
@@ -110,11 +120,11 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           <Holds view={view} />
         </div>
       )}
-      <section aria-label="Shots" className="mt-8" onFocus={warm} onPointerEnter={warm}>
+      <section aria-label={shotsWords} className="mt-8" onFocus={warm} onPointerEnter={warm}>
         <div className="cols-head">
-          <h2>Shots</h2>
+          <h2>{shotsWords}</h2>
           <button type="button" className="btn" onClick={addOne}>
-            Add a shot
+            {addShotWords}
           </button>
         </div>
         <div className="told">
@@ -135,14 +145,11 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           act={actAndOpen}
           attempt={setHeld}
         />
-        <p className="small mt-2">
-          A bar at the left edge marks a shot that happens once, when the meat says. Draw any other along its line, or
-          its box under the heat line, to pin it to a minute; draw one of these to wish the whole cook sooner or later.
-        </p>
+        <p className="small mt-2">{barAtLeftEdgeMarks}</p>
         <OfferedShots document={document} act={actAndOpen} />
         <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />
         <Sides document={document} view={view} problems={problems} control={control} act={actAndOpen} />
-        <Folded summary="The day’s hours" fault={problems.some(({ pointer }) => fieldAt(hours, pointer))}>
+        <Folded summary={daysHours} fault={problems.some(({ pointer }) => fieldAt(hours, pointer))}>
           <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-4">{hours.map(control)}</div>
         </Folded>
         <Crew
@@ -188,7 +195,7 @@ function TrialLine({ trial }: { trial: Trial | null }) {
   if (!trial?.view || trial.problems.length > 0) return null
   return (
     <p className="small trying" role="status" data-took-ms={Math.round(trial.tookMs)} data-rough={trial.rough}>
-      <b>Trying out.</b> {trial.rough ? 'A first look at the day with this change.' : 'The day with this change.'}
+      <b>{tryingOut}</b> {trial.rough ? firstLookAtDay : dayWithThisChange}
     </p>
   )
 }

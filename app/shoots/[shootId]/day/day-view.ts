@@ -9,6 +9,7 @@ import { fromIso } from '@/lib/plan/clock'
 import { momentName } from '@/lib/plan/moments'
 import type { Shoot, Shot } from '@/lib/plan/shoot'
 import { formatShare, type UnitSystem } from '@/lib/units'
+import { toWords } from '../../../words/day'
 
 /** What the day screen shows of a layout; made on the server, and in the browser while something is tried out. Times: ms. */
 export interface DayView {
@@ -63,7 +64,7 @@ export function dayViewOf(shoot: Shoot, layout: Layout, forecasts: Forecasts, un
     misfits: misfitsOf(sheet),
     tasks: layout.tasks.map(({ id, start, end, people }) => ({
       id,
-      words: `${clockOf(sheet, start)} to ${clockOf(sheet, end)}, ${namesOf(sheet, people)}`,
+      words: toWords(clockOf(sheet, start), clockOf(sheet, end), namesOf(sheet, people)),
     })),
     holds: holdsOf(sheet),
   }

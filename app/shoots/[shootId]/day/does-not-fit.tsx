@@ -2,6 +2,7 @@
 import { withEdits } from '@/lib/plan/edit'
 import { offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { doesNotFit, doSo, everythingFits, holdsWords } from '../../../words/day'
 import type { DayView } from './day-view'
 
 interface MisfitProps {
@@ -14,13 +15,13 @@ interface MisfitProps {
 export function DoesNotFit({ view, document, act }: MisfitProps) {
   if (view.misfits.length === 0)
     return (
-      <section aria-label="Does not fit">
-        <h2>Everything fits</h2>
+      <section aria-label={doesNotFit}>
+        <h2>{everythingFits}</h2>
       </section>
     )
   return (
-    <section aria-label="Does not fit">
-      <h2>Does not fit</h2>
+    <section aria-label={doesNotFit}>
+      <h2>{doesNotFit}</h2>
       {view.misfits.map((misfit) => (
         <div className="conflict" key={misfit.key}>
           {misfit.title && <h3>{misfit.title}</h3>}
@@ -34,7 +35,7 @@ export function DoesNotFit({ view, document, act }: MisfitProps) {
               aria-label={`Do so: ${misfit.way}`}
               onClick={() => act(`Done: ${misfit.way}`, withEdits(document, misfit.edits ?? []))}
             >
-              Do so
+              {doSo}
             </button>
           )}
         </div>
@@ -58,8 +59,8 @@ function TakeWatch({ document, act }: Omit<MisfitProps, 'view'>) {
 
 export function Holds({ view }: { view: DayView }) {
   return (
-    <section aria-label="Holds">
-      <h2>Holds</h2>
+    <section aria-label={holdsWords}>
+      <h2>{holdsWords}</h2>
       <dl className="facts-list">
         {view.holds.map(([figure, words]) => (
           <div key={figure + words} className="contents">

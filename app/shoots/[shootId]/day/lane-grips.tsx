@@ -2,6 +2,7 @@
 import type { DrawingAxis, ShotBox } from '@/lib/export/drawing'
 import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { onHeatLine, toWords2, untitledShot } from '../../../words/day'
 import { clockWords } from './clock-words'
 import type { DayView, ShotRow } from './day-view'
 import { type ShotMove, shotMove } from './shot-move'
@@ -35,7 +36,7 @@ export function LaneGrips({ picture, document, drawn, view, act, attempt }: Lane
           const was = drawn.rows.find(({ id }) => id === box.id)
           const shot = shotsOf(document).find(({ id }) => id === box.id)
           if (!row?.place || !was?.place || !shot) return null
-          const title = `${row.number} ${typeof shot.title === 'string' && shot.title ? shot.title : 'Untitled shot'}`
+          const title = `${row.number} ${typeof shot.title === 'string' && shot.title ? shot.title : untitledShot}`
           const move = shotMove(document, row, title, view.slice)
           if (move.hold === 'fixed') return null
           return (
@@ -98,12 +99,17 @@ function LaneGrip({ box, picture, start, drawnStart, row, title, zone, move, onT
       <span
         role="slider"
         tabIndex={0}
-        aria-label={`On the heat line: ${title}`}
+        aria-label={onHeatLine(title)}
         aria-describedby={`how-${move.hold}`}
         aria-valuemin={0}
         aria-valuemax={Math.round((axis.to - axis.from) / 60_000)}
         aria-valuenow={Math.round((stands - axis.from) / 60_000)}
-        aria-valuetext={`${clock} to ${clockWords(stands + (row.place ? row.place.end - row.place.start : 0), zone)}${move.pinned ? ', pinned' : ''}${at === null ? '' : ', tried out'}`}
+        aria-valuetext={toWords2(
+          clock,
+          clockWords(stands + (row.place ? row.place.end - row.place.start : 0), zone),
+          move.pinned ? ', pinned' : '',
+          at === null ? '' : ', tried out',
+        )}
         className="lane-grip"
         style={{ ...place, left: share(box.x1 - axis.start) }}
         {...handle}

@@ -5,6 +5,7 @@ import { momentName } from '@/lib/plan/moments'
 import { leaveOffer, offersOf, takeOffer } from '@/lib/plan/offers'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
+import { shotsThatAreOftenMissed } from '../../../words/day'
 import type { Act } from '../../use-actions'
 import { Offers } from './offers'
 
@@ -21,7 +22,7 @@ export function OfferedShots({ document, act }: OffersProps) {
   const offers = offersOf(document).filter(({ id, title }) => !tasks.has(id) && !titles.has(title))
   return (
     <Offers
-      title="Shots that are often missed on a long cook"
+      title={shotsThatAreOftenMissed}
       act={act}
       offers={offers.map((offer) => ({
         id: offer.id,

@@ -1,5 +1,6 @@
 'use client'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { leave, leaveWords, moreOnOffer, take, takeWords } from '../../../words/day'
 import type { Act } from '../../use-actions'
 
 export interface Offer {
@@ -28,7 +29,7 @@ export function Offers({ title, offers, act }: OffersProps) {
       <OfferList offers={offers.slice(0, SHOWN)} act={act} />
       {more.length > 0 && (
         <details>
-          <summary>{`${more.length} more on offer`}</summary>
+          <summary>{moreOnOffer(more.length)}</summary>
           <OfferList offers={more} act={act} />
         </details>
       )}
@@ -48,18 +49,18 @@ function OfferList({ offers, act }: Pick<OffersProps, 'offers' | 'act'>) {
           <button
             type="button"
             className="btn"
-            aria-label={`Take ${offer.title}`}
+            aria-label={takeWords(offer.title)}
             onClick={() => act(`${offer.title} is taken.`, offer.taken())}
           >
-            Take
+            {take}
           </button>
           <button
             type="button"
             className="btn quiet"
-            aria-label={`Leave ${offer.title}`}
+            aria-label={leaveWords(offer.title)}
             onClick={() => act(`${offer.title} is left out.`, offer.left(), '/coverage/left')}
           >
-            Leave
+            {leave}
           </button>
         </li>
       ))}

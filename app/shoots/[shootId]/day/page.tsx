@@ -6,7 +6,7 @@ import { HeatLine, type HeatLineProps, widestHeatLine } from '../../../ui/heat-l
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
-import { theDayOf } from '../../../words/day'
+import { day, theDayOf } from '../../../words/day'
 import { lastsHere, layingOut } from '../../../words/working'
 import { layoutReady, openShoot, savedShoot } from '../../../workbench'
 import { forecastsBehind, forecastsOf } from '../../../worked-out'
@@ -19,7 +19,7 @@ import { DayDesk } from './day-desk'
 import { dayViewOf } from './day-view'
 import type { LanePicture } from './lane-grips'
 
-export const metadata: Metadata = { title: 'Day' }
+export const metadata: Metadata = { title: day }
 export const dynamic = 'force-dynamic'
 
 export default async function DayPage({ params }: { params: Promise<{ shootId: string }> }) {

@@ -1,6 +1,7 @@
 import { setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
+import { foodOf, peopleOf, placeOf, priorityOf, rollOf, setupOf, titleOfShot, whenOf } from '../../../words/day'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 import { momentChoices } from './moment-choices'
 import { formOf, listed, NEEDS_PRIORITY, words, writeForm } from './shot-fields'
@@ -16,17 +17,17 @@ export function shotCells(document: ShootDocument, index: number): Cells {
   const name = asText(shot.title) || `shot ${index + 1}`
   const form = formOf(shot)
   return {
-    title: plain(`${at}-c-title`, `Title of shot ${index + 1}`, `${at}/title`),
-    when: whenField(document, at, `When of ${name}`),
-    place: optional(`${at}-c-place`, `Place of ${name}`, `${at}/place`),
-    people: listed(`${at}-c-needs`, `People of ${name}`, `${at}/needs`),
-    setup: optional(`${at}-c-setup`, `Setup of ${name}`, `${at}/setup`),
-    roll: form === 'at' || form === 'locked' ? null : optional(`${at}-c-roll`, `Roll of ${name}`, `${at}/roll`),
-    'gives way': plain(`${at}-c-priority`, `Priority of ${name}`, `${at}/priority`, {
+    title: plain(`${at}-c-title`, titleOfShot(index + 1), `${at}/title`),
+    when: whenField(document, at, whenOf(name)),
+    place: optional(`${at}-c-place`, placeOf(name), `${at}/place`),
+    people: listed(`${at}-c-needs`, peopleOf(name), `${at}/needs`),
+    setup: optional(`${at}-c-setup`, setupOf(name), `${at}/setup`),
+    roll: form === 'at' || form === 'locked' ? null : optional(`${at}-c-roll`, rollOf(name), `${at}/roll`),
+    'gives way': plain(`${at}-c-priority`, priorityOf(name), `${at}/priority`, {
       options: NEEDS_PRIORITY.map(([word]) => [word, word]),
       read: (d) => asText(valueAt(d, `${at}/priority`)) || 'should',
     }),
-    food: optional(`${at}-c-state`, `Food of ${name}`, `${at}/state`, { options: [['', '–'], ...words(FOOD_STATES)] }),
+    food: optional(`${at}-c-state`, foodOf(name), `${at}/state`, { options: [['', '–'], ...words(FOOD_STATES)] }),
   }
 }
 

@@ -3,6 +3,36 @@ import { canPin } from '@/lib/plan/edit-shots'
 import { sidesOf } from '@/lib/plan/edit-sides'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
+import {
+  camera,
+  camerasWords,
+  food,
+  fromWords,
+  holdAfter,
+  ifSomethingMustGive,
+  itThenRolls,
+  lengthWords,
+  lid,
+  lightWords,
+  momentWords,
+  needsWords,
+  newShot,
+  notAfter,
+  notBefore,
+  personWords,
+  pinnedAt,
+  place,
+  roast,
+  rolesOf,
+  rolesOrPeopleWithCommas,
+  rollBefore,
+  setupWords,
+  shotWords,
+  toWords3,
+  when,
+  withCommasB,
+  withCommasCameraSound,
+} from '../../../words/day'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 import { momentChoices } from './moment-choices'
 
@@ -53,7 +83,7 @@ export function listed(key: string, label: string, pointer: string, why?: string
 function formField(at: string): DocumentField {
   return {
     key: `${at}-form`,
-    label: 'When',
+    label: when,
     pointers: [],
     options: FORMS,
     read: (document) => formOf((valueAt(document, at) as Record<string, unknown>) ?? {}),
@@ -83,30 +113,30 @@ function whenFields(document: ShootDocument, at: string, form: ShotForm): readon
   const moments = momentChoices(document, at)
   if (form === 'at')
     return [
-      plain(`${at}-moment`, 'Moment', `${at}/at/moment`, { options: moments }),
-      optional(`${at}-before`, 'Roll before it', `${at}/at/before`),
-      optional(`${at}-after`, 'Hold after it', `${at}/at/after`),
+      plain(`${at}-moment`, momentWords, `${at}/at/moment`, { options: moments }),
+      optional(`${at}-before`, rollBefore, `${at}/at/before`),
+      optional(`${at}-after`, holdAfter, `${at}/at/after`),
     ]
-  const roll = optional(`${at}-roll`, 'Length', `${at}/roll`)
+  const roll = optional(`${at}-roll`, lengthWords, `${at}/roll`)
   if (form === 'between')
     return [
-      plain(`${at}-b0`, 'Not before', `${at}/between/0`, { options: moments }),
-      plain(`${at}-b1`, 'Not after', `${at}/between/1`, { options: moments }),
+      plain(`${at}-b0`, notBefore, `${at}/between/0`, { options: moments }),
+      plain(`${at}-b1`, notAfter, `${at}/between/1`, { options: moments }),
       roll,
     ]
   if (form === 'locked')
     return [
-      plain(`${at}-from`, 'From', `${at}/from`, { options: moments }),
-      plain(`${at}-to`, 'To', `${at}/to`, { options: moments }),
+      plain(`${at}-from`, fromWords, `${at}/from`, { options: moments }),
+      plain(`${at}-to`, toWords3, `${at}/to`, { options: moments }),
     ]
-  if (form === 'light') return [plain(`${at}-light`, 'Light', `${at}/light`, { options: words(LIGHTS) }), roll]
+  if (form === 'light') return [plain(`${at}-light`, lightWords, `${at}/light`, { options: words(LIGHTS) }), roll]
   return [roll]
 }
 
 /** It then stands at this minute, come what may. */
 const pinField = (at: string) =>
-  optional(`${at}-pin`, 'Pinned at', `${at}/pin`, {
-    why: 'It then rolls from this minute on: 18:05. Empty: when it suits.',
+  optional(`${at}-pin`, pinnedAt, `${at}/pin`, {
+    why: itThenRolls,
   })
 
 /** Which roast, where there are several. */
@@ -120,7 +150,7 @@ export function cookField(document: ShootDocument, at: string): readonly Documen
     ...sides.map(({ id, title }) => [id, asText(title) || id] as const),
   ]
   return [
-    optional(`${at}-cook`, 'Roast', `${at}/cook`, {
+    optional(`${at}-cook`, roast, `${at}/cook`, {
       options,
       read: (d) => asText(valueAt(d, `${at}/cook`)) || asText(cooks[0]),
     }),
@@ -136,18 +166,18 @@ export function shotFields(
   const at = `/shots/${index}`
   const shot = (valueAt(document, at) as Record<string, unknown>) ?? {}
   return [
-    plain(`${at}-title`, 'Shot', `${at}/title`),
+    plain(`${at}-title`, shotWords, `${at}/title`),
     formField(at),
     ...whenFields(document, at, formOf(shot)),
-    optional(`${at}-setup`, 'Setup', `${at}/setup`),
-    listed(`${at}-needs`, 'Needs', `${at}/needs`, 'Roles or people, with commas: camera, presenter.'),
-    optional(`${at}-camera`, 'Camera', `${at}/camera`, { options: orNone(words(cameras), 'whichever is free') }),
-    optional(`${at}-place`, 'Place', `${at}/place`),
+    optional(`${at}-setup`, setupWords, `${at}/setup`),
+    listed(`${at}-needs`, needsWords, `${at}/needs`, rolesOrPeopleWithCommas),
+    optional(`${at}-camera`, camera, `${at}/camera`, { options: orNone(words(cameras), 'whichever is free') }),
+    optional(`${at}-place`, place, `${at}/place`),
     ...(canPin(shot as { id: string }) ? [pinField(at)] : []),
     ...cookField(document, at),
-    optional(`${at}-lid`, 'Lid', `${at}/lid`, { options: orNone(words(['open', 'shut', 'any']), 'no matter') }),
-    optional(`${at}-state`, 'Food', `${at}/state`, { options: orNone(words(FOOD_STATES), 'no matter') }),
-    plain(`${at}-priority`, 'If something must give', `${at}/priority`, {
+    optional(`${at}-lid`, lid, `${at}/lid`, { options: orNone(words(['open', 'shut', 'any']), 'no matter') }),
+    optional(`${at}-state`, food, `${at}/state`, { options: orNone(words(FOOD_STATES), 'no matter') }),
+    plain(`${at}-priority`, ifSomethingMustGive, `${at}/priority`, {
       options: NEEDS_PRIORITY,
       read: (d) => asText(valueAt(d, `${at}/priority`)) || 'should',
     }),
@@ -157,7 +187,7 @@ export function shotFields(
 /** A shot that asks for nothing yet. */
 export const freshShot = (id: string) => ({
   id,
-  title: 'New shot',
+  title: newShot,
   free: true,
   setup: '5 min',
   roll: '4 min',
@@ -168,8 +198,8 @@ export const freshShot = (id: string) => ({
 type Person = { id?: string }
 export const peopleOf = (document: ShootDocument) => (valueAt(document, '/people') as Person[] | undefined) ?? []
 
-const camerasField = optional('cameras', 'Cameras', '/cameras', {
-  why: 'With commas: A, B.',
+const camerasField = optional('cameras', camerasWords, '/cameras', {
+  why: withCommasB,
   read: (document) =>
     ((valueAt(document, '/cameras') as { id?: string }[] | undefined) ?? []).map((c) => c.id).join(', '),
   write: (document, text) => {
@@ -186,13 +216,8 @@ const camerasField = optional('cameras', 'Cameras', '/cameras', {
 
 export function crewFields(document: ShootDocument): readonly DocumentField[] {
   const people = peopleOf(document).flatMap((person, i) => [
-    plain(`person-${i}`, `Person ${i + 1}`, `/people/${i}/id`),
-    listed(
-      `roles-${i}`,
-      `Roles of ${asText(person?.id) || `person ${i + 1}`}`,
-      `/people/${i}/roles`,
-      'With commas: camera, sound.',
-    ),
+    plain(`person-${i}`, personWords(i + 1), `/people/${i}/id`),
+    listed(`roles-${i}`, rolesOf(asText(person?.id) || `person ${i + 1}`), `/people/${i}/roles`, withCommasCameraSound),
   ])
   return [...people, camerasField]
 }

@@ -1,6 +1,7 @@
 'use client'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt, peopleOf } from '@/lib/plan/sketch'
+import { ofShots, shots, shotsOfWhichRoast, shotsWhere, show, whoseShots } from '../../../words/day'
 import type { ShotRow } from './day-view'
 
 export interface ShotFilter {
@@ -41,13 +42,13 @@ interface FilterProps {
 /** Whose shots, where, of which roast; a choice of one is none. */
 export function FilterLine({ document, filter, onChange, shown, all }: FilterProps) {
   const choices = [
-    ['person', 'Whose shots', 'everybody', peopleOf(document).map(({ id }) => id)],
-    ['place', 'Shots where', 'every place', placesOf(document)],
-    ['cook', 'Shots of which roast', 'every roast', listAt<{ id: string }>(document, '/cooks').map(({ id }) => id)],
+    ['person', whoseShots, 'everybody', peopleOf(document).map(({ id }) => id)],
+    ['place', shotsWhere, 'every place', placesOf(document)],
+    ['cook', shotsOfWhichRoast, 'every roast', listAt<{ id: string }>(document, '/cooks').map(({ id }) => id)],
   ] as const
   return (
     <div className="filter">
-      <span aria-hidden="true">Show</span>
+      <span aria-hidden="true">{show}</span>
       {choices.map(([key, label, none, options]) =>
         options.length < 2 ? null : (
           <select
@@ -67,7 +68,7 @@ export function FilterLine({ document, filter, onChange, shown, all }: FilterPro
         ),
       )}
       <span className="small" role="status">
-        {shown === all ? `${all} shots` : `${shown} of ${all} shots`}
+        {shown === all ? shots(all) : ofShots(shown, all)}
       </span>
     </div>
   )

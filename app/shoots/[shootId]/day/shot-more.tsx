@@ -3,6 +3,7 @@ import type { ReactNode } from 'react'
 import { removeShot, shotsOf } from '@/lib/plan/edit'
 import { canPin, canSplit, duplicateShot, pinShot, splitShot } from '@/lib/plan/edit-shots'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { duplicate, letGoOfItsTime, splitInTwo, takeThisShotOut, untitledShot } from '../../../words/day'
 import { takenOut } from '../../../words/shared'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
@@ -23,7 +24,7 @@ interface MoreProps {
 export function ShotMore({ document, index, row, cameras, control, act, onGone }: MoreProps) {
   const shot = shotsOf(document)[index]
   if (!shot) return null
-  const title = typeof shot.title === 'string' && shot.title ? shot.title : 'Untitled shot'
+  const title = typeof shot.title === 'string' && shot.title ? shot.title : untitledShot
   const pinned = shot.pin !== undefined
   const clock = row?.likely || null
   return (
@@ -49,7 +50,7 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
                   : act(`${title} is pinned at ${clock}.`, pinShot(document, shot.id, clock))
               }
             >
-              {pinned ? 'Let go of its time' : `Pin at ${clock}`}
+              {pinned ? letGoOfItsTime : `Pin at ${clock}`}
             </button>
           )}
           {canSplit(shot) && (
@@ -58,7 +59,7 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
               className="btn"
               onClick={() => act(`${title} is two shots.`, splitShot(document, shot.id))}
             >
-              Split in two
+              {splitInTwo}
             </button>
           )}
           <button
@@ -66,7 +67,7 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
             className="btn"
             onClick={() => act(`${title} is there twice.`, duplicateShot(document, shot.id))}
           >
-            Duplicate
+            {duplicate}
           </button>
           <button
             type="button"
@@ -76,7 +77,7 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
               act(takenOut(title), removeShot(document, shot.id), `/shots/${index}`)
             }}
           >
-            Take this shot out
+            {takeThisShotOut}
           </button>
         </p>
       </td>

@@ -1,6 +1,7 @@
 import { setAt, shotsOf, valueAt } from '@/lib/plan/edit'
 import { canPin, pinShot } from '@/lib/plan/edit-shots'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { firstSliceIsWished } from '../../../words/day'
 import { clockWords } from './clock-words'
 import type { ShotRow } from './day-view'
 
@@ -31,6 +32,6 @@ export function shotMove(document: ShootDocument, row: ShotRow, title: string, s
   const told = (at: number) =>
     hold === 'pin'
       ? `${title} is pinned at ${clockWords(at, zone)}.`
-      : `The first slice is wished at ${String(valueAt(movedTo(at), '/day/slice/at'))}.`
+      : firstSliceIsWished(String(valueAt(movedTo(at), '/day/slice/at')))
   return { hold, pinned: shot?.pin !== undefined, movedTo, told }
 }

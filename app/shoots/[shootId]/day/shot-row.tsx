@@ -2,6 +2,7 @@
 import { shotsOf, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { less, more, ofWords, untitledShot } from '../../../words/day'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { Cell } from './cell'
 import type { DayAxis, ShotRow as Row } from './day-view'
@@ -32,7 +33,7 @@ export function ShotRow(props: RowProps) {
   const all = [cells.title, ...COLUMNS.flatMap((column) => cells[column] ?? [])]
   const faultOf = (field: DocumentField) =>
     problems.find((problem) => fieldAt(all, problem.pointer) === field)?.sentence
-  const title = `${row?.number ?? index + 1} ${typeof shot?.title === 'string' && shot.title ? shot.title : 'Untitled shot'}`
+  const title = `${row?.number ?? index + 1} ${typeof shot?.title === 'string' && shot.title ? shot.title : untitledShot}`
   return (
     <tr className={`shot ${row?.kind ?? 'free'}${open ? ' open' : ''}`}>
       <td className="time no">{row?.number ?? index + 1}</td>
@@ -65,10 +66,10 @@ export function ShotRow(props: RowProps) {
           type="button"
           className="textlink more"
           aria-expanded={open}
-          aria-label={`${open ? 'Less' : 'More'} of ${title}`}
+          aria-label={ofWords(open ? 'Less' : 'More', title)}
           onClick={props.onOpen}
         >
-          {open ? 'Less' : 'More'}
+          {open ? less : more}
         </button>
       </td>
     </tr>

@@ -3,6 +3,7 @@ import { Fragment, type ReactNode, useState } from 'react'
 import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { arrowKeysMoveWholeCook, arrowKeysTryAnotherMinute, no, shotWords2, whenItFalls } from '../../../words/day'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
 import type { DayAxis, DayView } from './day-view'
@@ -49,24 +50,23 @@ export function ShotTable(props: TableProps) {
         ))}
       </datalist>
       <p id="how-pin" className="sr-only">
-        Arrow keys try another minute, with shift five. Enter pins the shot there, Escape lets it go.
+        {arrowKeysTryAnotherMinute}
       </p>
       <p id="how-wish" className="sr-only">
-        Arrow keys move the whole cook by a minute, with shift by five. Enter wishes the first slice there, Escape lets
-        it go.
+        {arrowKeysMoveWholeCook}
       </p>
       <table className="shots">
         <thead>
           <tr>
             <th scope="col" className="no">
-              no.
+              {no}
             </th>
             <th scope="col" className="name">
-              shot
+              {shotWords2}
             </th>
             <th scope="col" className="on-axis">
               {axis && <TrackHead axis={axis} />}
-              <span className="sr-only">when it falls</span>
+              <span className="sr-only">{whenItFalls}</span>
             </th>
             {COLUMNS.map((column) => (
               <th key={column} scope="col" className={`in ${column.replace(' ', '-')}`}>

@@ -1,4 +1,5 @@
 'use client'
+import { doesNotFitWords, pinnedWords, timeOf } from '../../../words/day'
 import { clockWords } from './clock-words'
 import type { DayAxis, ShotRow } from './day-view'
 import type { Hold } from './shot-move'
@@ -24,7 +25,7 @@ export function ShotTrack(props: TrackProps) {
       {row.place ? (
         <PlacedBar {...props} place={row.place} />
       ) : (
-        <span className="small absolute left-2 top-3">does not fit</span>
+        <span className="small absolute left-2 top-3">{doesNotFitWords}</span>
       )}
     </div>
   )
@@ -73,7 +74,7 @@ function PlacedBar(props: TrackProps & { place: NonNullable<ShotRow['place']> })
         aria-hidden="true"
       >
         {clock}
-        {pinned && <span className="pin-word">pinned</span>}
+        {pinned && <span className="pin-word">{pinnedWords}</span>}
       </span>
       {hold === 'fixed' ? (
         <span className="sr-only">{spoken}</span>
@@ -81,7 +82,7 @@ function PlacedBar(props: TrackProps & { place: NonNullable<ShotRow['place']> })
         <span
           role="slider"
           tabIndex={0}
-          aria-label={`Time of ${title}`}
+          aria-label={timeOf(title)}
           aria-describedby={`how-${hold}`}
           aria-valuemin={0}
           aria-valuemax={Math.round((axis.to - axis.from) / 60_000)}

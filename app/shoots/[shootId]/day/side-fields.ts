@@ -1,6 +1,16 @@
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
+import {
+  hands,
+  heat,
+  roleOrPersonToPut,
+  side,
+  takes,
+  whatThisTimeIsMeant,
+  when,
+  yourOwnFigureForecastKnows,
+} from '../../../words/day'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 import { cookField, listed } from './shot-fields'
 
@@ -21,7 +31,7 @@ function whenField(at: string, moments: ReadonlySet<string>): DocumentField {
   }
   return {
     key: `${at}-when`,
-    label: 'When',
+    label: when,
     pointers: [`${at}/from`, `${at}/ready`],
     options: WHEN.filter(([value]) => value !== 'from turn' || moments.has('turn')),
     read,
@@ -40,13 +50,13 @@ export function sideFields(document: ShootDocument, index: number): readonly Doc
     ({ stages }) => Array.isArray(stages) && stages.some((stage) => valueAt(stage, '/turn') !== undefined),
   )
   return [
-    plain(`${at}-title`, 'Side', `${at}/title`, { pointers: [`${at}/title`, `${at}/id`] }),
-    plain(`${at}-takes`, 'Takes', `${at}/takes`, { why: 'Your own figure: the forecast knows the roast alone.' }),
-    optional(`${at}-at`, 'Heat', `${at}/at`, {
-      why: 'What this time is meant at, as 160 °C. The plan says if the cooker is far off it.',
+    plain(`${at}-title`, side, `${at}/title`, { pointers: [`${at}/title`, `${at}/id`] }),
+    plain(`${at}-takes`, takes, `${at}/takes`, { why: yourOwnFigureForecastKnows }),
+    optional(`${at}-at`, heat, `${at}/at`, {
+      why: whatThisTimeIsMeant,
     }),
     whenField(at, new Set(turns ? ['turn'] : [])),
-    listed(`${at}-needs`, 'Hands', `${at}/needs`, 'A role or person to put it on and take it off. Empty: a cook.'),
+    listed(`${at}-needs`, hands, `${at}/needs`, roleOrPersonToPut),
     ...cookField(document, at),
   ]
 }

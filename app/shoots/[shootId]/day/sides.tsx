@@ -5,6 +5,17 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { sideTaskIds } from '@/lib/plan/side-tasks'
 import type { Problem } from '@/lib/refusals'
 import { Folded } from '../../../ui/folded'
+import {
+  addSideWords,
+  onOff,
+  out,
+  sideIsAdded,
+  sidesOnSameCooker,
+  sidesOnSameCookerWords,
+  sideWords,
+  take,
+  thisSide,
+} from '../../../words/day'
 import { takenOut } from '../../../words/shared'
 import { asText, type DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
@@ -22,14 +33,14 @@ interface SidesProps {
 /** Dishes that share the fire: what they are, how long they take, and when they go on and come off. */
 export function Sides({ document, view, problems, control, act }: SidesProps) {
   const sides = sidesOf(document)
-  const summary = sides.length === 0 ? 'Sides on the same cooker' : `Sides on the same cooker: ${sides.length}`
+  const summary = sides.length === 0 ? sidesOnSameCooker : sidesOnSameCookerWords(sides.length)
   return (
     <Folded summary={summary} fault={problems.some(({ pointer }) => pointer.startsWith('/sides'))}>
       {sides.map((side, index) => {
         const falls = fallsOf(view, side.id)
         return (
           <fieldset key={side.id} className="mt-2">
-            <legend className="sr-only">{asText(side.title) || `Side ${index + 1}`}</legend>
+            <legend className="sr-only">{asText(side.title) || sideWords(index + 1)}</legend>
             <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-5">
               {sideFields(document, index).map(control)}
             </div>
@@ -42,15 +53,15 @@ export function Sides({ document, view, problems, control, act }: SidesProps) {
                   act(takenOut(asText(side.title) || 'The side'), removeSide(document, index), `/sides/${index}`)
                 }
               >
-                Take {asText(side.title) || 'this side'} out
+                {take} {asText(side.title) || thisSide} {out}
               </button>
             </p>
           </fieldset>
         )
       })}
       <p className="pb-2">
-        <button type="button" className="btn" onClick={() => act('A side is added.', addSide(document))}>
-          Add a side
+        <button type="button" className="btn" onClick={() => act(sideIsAdded, addSide(document))}>
+          {addSideWords}
         </button>
       </p>
     </Folded>
@@ -62,5 +73,5 @@ function fallsOf(view: DayView | null, id: string): string {
   const { on, off } = sideTaskIds({ id })
   const words = (task: string) => view?.tasks.find((shift) => shift.id === task)?.words
   const [onto, from] = [words(on), words(off)]
-  return onto && from ? `On ${onto}; off ${from}` : ''
+  return onto && from ? onOff(onto, from) : ''
 }

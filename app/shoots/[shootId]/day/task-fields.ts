@@ -1,5 +1,25 @@
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import {
+  againAndAgainSoFar,
+  beginOf,
+  everyWords,
+  fromWords,
+  intervalOf,
+  lengthOf,
+  lid,
+  momentSuchAsMeat,
+  needsWords,
+  notBefore,
+  peopleOf,
+  rolesOrPeopleWithCommasCook,
+  soLongAfterFromMin,
+  soLongOnceInBetween,
+  takesWords,
+  titleOfTask,
+  toWords3,
+  withLidOffCookLoses,
+} from '../../../words/day'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 import { type MomentChoice, momentChoices } from './moment-choices'
 import { cookField, listed } from './shot-fields'
@@ -30,12 +50,12 @@ export function taskCells(document: ShootDocument, index: number): TaskCells {
   const name = asText(valueAt(document, `${at}/title`)) || `task ${index + 1}`
   const moments = momentChoices(document, at)
   return {
-    title: plain(`${at}-c-title`, `Title of task ${index + 1}`, `${at}/title`),
-    from: edge(`${at}-c-from`, `Begin of ${name}`, `${at}/from`, moments),
+    title: plain(`${at}-c-title`, titleOfTask(index + 1), `${at}/title`),
+    from: edge(`${at}-c-from`, beginOf(name), `${at}/from`, moments),
     to: edge(`${at}-c-to`, `End of ${name}`, `${at}/to`, moments),
-    takes: optional(`${at}-c-takes`, `Length of ${name}`, `${at}/takes`),
-    every: optional(`${at}-c-every`, `Interval of ${name}`, `${at}/every`),
-    people: listed(`${at}-c-needs`, `People of ${name}`, `${at}/needs`),
+    takes: optional(`${at}-c-takes`, lengthOf(name), `${at}/takes`),
+    every: optional(`${at}-c-every`, intervalOf(name), `${at}/every`),
+    people: listed(`${at}-c-needs`, peopleOf(name), `${at}/needs`),
   }
 }
 
@@ -48,14 +68,14 @@ export function taskFields(document: ShootDocument, index: number): readonly Doc
   const at = `/tasks/${index}`
   const moments = momentChoices(document, at)
   return [
-    edge(`${at}-from`, 'From', `${at}/from`, moments, 'A moment such as “meat on”, or a time such as 18:30.'),
-    edge(`${at}-to`, 'To', `${at}/to`, moments),
-    optional(`${at}-takes`, 'Takes', `${at}/takes`, {
-      why: 'So long, once in between: 10 min. Empty: the whole time from one to the other.',
+    edge(`${at}-from`, fromWords, `${at}/from`, moments, momentSuchAsMeat),
+    edge(`${at}-to`, toWords3, `${at}/to`, moments),
+    optional(`${at}-takes`, takesWords, `${at}/takes`, {
+      why: soLongOnceInBetween,
     }),
-    optional(`${at}-every`, 'Every', `${at}/every`, { why: 'Again and again, so far apart: 45 min. Empty: once.' }),
-    listed(`${at}-needs`, 'Needs', `${at}/needs`, 'Roles or people, with commas: cook, camera.'),
-    optional(`${at}-delay`, 'Not before', `${at}/delay`, { why: 'So long after “from”: 30 min. Empty: at once.' }),
+    optional(`${at}-every`, everyWords, `${at}/every`, { why: againAndAgainSoFar }),
+    listed(`${at}-needs`, needsWords, `${at}/needs`, rolesOrPeopleWithCommasCook),
+    optional(`${at}-delay`, notBefore, `${at}/delay`, { why: soLongAfterFromMin }),
     lidField(at),
     ...cookField(document, at),
   ]
@@ -63,8 +83,8 @@ export function taskFields(document: ShootDocument, index: number): readonly Doc
 
 const lidField = (at: string): DocumentField => ({
   key: `${at}-lid`,
-  label: 'Lid',
-  why: 'With the lid off the cook loses heat; the forecast then knows of it.',
+  label: lid,
+  why: withLidOffCookLoses,
   pointers: [`${at}/lid`],
   options: [
     ['', 'stays as it is'],

@@ -3,6 +3,7 @@ import { Fragment, type ReactNode } from 'react'
 import { removeAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { less, more, ofWords, takeThisTaskOut } from '../../../words/day'
 import { takenOut } from '../../../words/shared'
 import { asText, type DocumentField, fieldAt } from '../../document-fields'
 import type { Act } from '../../use-actions'
@@ -61,10 +62,10 @@ export function TaskRow(props: TaskRowProps) {
             type="button"
             className="textlink more"
             aria-expanded={open}
-            aria-label={`${open ? 'Less' : 'More'} of ${title}`}
+            aria-label={ofWords(open ? 'Less' : 'More', title)}
             onClick={() => onOpen(!open)}
           >
-            {open ? 'Less' : 'More'}
+            {open ? less : more}
           </button>
         </td>
       </tr>
@@ -87,7 +88,7 @@ export function TaskRow(props: TaskRowProps) {
                   act(takenOut(title), removeAt(document, at), at)
                 }}
               >
-                Take this task out
+                {takeThisTaskOut}
               </button>
             </p>
           </td>

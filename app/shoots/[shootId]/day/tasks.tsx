@@ -6,6 +6,14 @@ import { leaveTask, offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { newWriteId } from '../../../ui/send'
+import {
+  addTaskWords,
+  nothingIsAskedOfAnybody,
+  taskIsAdded,
+  tasksThatFireCameras,
+  tasksWords,
+  taskWords,
+} from '../../../words/day'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
 import type { DayView } from './day-view'
@@ -39,25 +47,25 @@ export function Tasks({ document, view, problems, control, change, act }: TasksP
   const offers = offeredTasks(document).filter(({ task }) => !shots.has(task.id))
   const addOne = () => {
     const id = `task-${newWriteId().slice(-6).toLowerCase()}`
-    act('A task is added.', addTask(document, id))
+    act(taskIsAdded, addTask(document, id))
     setOpen(id)
   }
   return (
-    <section aria-label="Tasks" className="mt-8">
+    <section aria-label={tasksWords} className="mt-8">
       <div className="cols-head">
-        <h2>Tasks</h2>
+        <h2>{tasksWords}</h2>
         <button type="button" className="btn" onClick={addOne}>
-          Add a task
+          {addTaskWords}
         </button>
       </div>
       {tasks.length === 0 ? (
-        <p className="small">Nothing is asked of anybody beside the shots.</p>
+        <p className="small">{nothingIsAskedOfAnybody}</p>
       ) : (
         <table className="shots tasks">
           <thead>
             <tr>
               <th scope="col" className="name">
-                task
+                {taskWords}
               </th>
               {TASK_COLUMNS.map((column) => (
                 <th key={column} scope="col" className={`in ${column}`}>
@@ -86,7 +94,7 @@ export function Tasks({ document, view, problems, control, change, act }: TasksP
         </table>
       )}
       <Offers
-        title="Tasks that fire, cameras and sound ask for"
+        title={tasksThatFireCameras}
         act={act}
         offers={offers.map((offer) => ({
           id: offer.task.id,

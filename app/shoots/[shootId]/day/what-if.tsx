@@ -4,6 +4,7 @@ import { valueAt } from '@/lib/plan/edit'
 import { burnsSolidFuel } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { send } from '../../../ui/send'
+import { adopt, cookingAndLayingOutDay, dayHasChangedSinceAsk, dropWords, whatIfCrewIsLate } from '../../../words/day'
 import { WHAT_IFS, type WhatIfAnswer, type WhatIfId } from '../../what-ifs'
 
 interface WhatIfProps {
@@ -29,7 +30,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
   }
   return (
     <details className="mt-4">
-      <summary>What if the crew is late, the weather turns, the roast is held</summary>
+      <summary>{whatIfCrewIsLate}</summary>
       <p className="flex flex-wrap gap-3 py-2">
         {WHAT_IFS.filter(([id]) => fire || id !== 'hold-cooker').map(([id, words]) => (
           <button key={id} type="button" className="btn" disabled={waiting !== null} onClick={() => ask(id)}>
@@ -38,7 +39,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
         ))}
       </p>
       <p className="small min-h-6" role="status">
-        {waiting ? 'Cooking and laying out the day anew.' : fault}
+        {waiting ? cookingAndLayingOutDay : fault}
       </p>
       {told.map(({ id, answer, of }) => (
         <div className="conflict" key={id}>
@@ -48,7 +49,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          {of !== document && <p className="small">The day has changed since: ask again.</p>}
+          {of !== document && <p className="small">{dayHasChangedSinceAsk}</p>}
           <p className="mt-2 flex gap-4">
             {answer.document && of === document && (
               <button
@@ -59,11 +60,11 @@ export function WhatIf({ document, act }: WhatIfProps) {
                   act(`${answer.title}: this is the plan now.`, answer.document as ShootDocument)
                 }}
               >
-                Adopt
+                {adopt}
               </button>
             )}
             <button type="button" className="btn quiet" onClick={() => drop(id)}>
-              Drop
+              {dropWords}
             </button>
           </p>
         </div>
