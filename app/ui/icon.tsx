@@ -50,9 +50,16 @@ const DRAWN: Record<IconName, { readonly width: number; readonly marks: ReactNod
  */
 export function Icon({ name, spoken = false }: { readonly name: IconName; readonly spoken?: boolean }) {
   const { width, marks } = DRAWN[name]
-  const said = spoken ? ({ role: 'img', 'aria-label': iconNames[name] } as const) : { 'aria-hidden': true as const }
   return (
-    <svg className="icon" width={width} height={HEIGHT} viewBox={`0 0 ${width} ${HEIGHT}`} {...said}>
+    <svg
+      className="icon"
+      width={width}
+      height={HEIGHT}
+      viewBox={`0 0 ${width} ${HEIGHT}`}
+      role={spoken ? 'img' : undefined}
+      aria-label={spoken ? iconNames[name] : undefined}
+      aria-hidden={!spoken}
+    >
       {marks}
     </svg>
   )

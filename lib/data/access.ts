@@ -43,12 +43,16 @@ const row = (method: Row['method'], path: string, who: readonly Who[]): Row => (
 
 export const ROUTES: readonly Row[] = [
   row('GET', '/', READERS),
+  row('GET', '/help', READERS),
+  row('GET', '/help/[guide]', READERS),
   row('GET', '/door', EVERYBODY),
   row('GET', '/join', EVERYBODY),
   row('GET', '/trust', EVERYBODY),
   row('GET', '/trust/set.crt', EVERYBODY),
   // Whether the card is open to everybody the page itself asks of the shoot.
   row('GET', '/cards/[cardId]', EVERYBODY),
+  // For developers: every part of the screens in every state.
+  row('GET', '/components', OWNER),
   row('GET', '/shoots/new', OWNER),
   row('GET', '/shoots/[shootId]/plan', READERS),
   row('GET', '/shoots/[shootId]/day', READERS),
