@@ -13,7 +13,8 @@ import { isSecure, meet, renewedCookie } from './lib/data/visitor'
 
 const READS = new Set(['GET', 'HEAD', 'OPTIONS'])
 /** The program itself, the same for everybody; nothing of a shoot is in it. */
-const PROGRAM = /^\/(_next\/static\/|[\w-]+\.(js|webmanifest|ico|png|svg)$|licences\.txt$|help\/[\w-]+\.webp$|(icons|sounds)\/[\w.-]+$)/
+const PROGRAM =
+  /^\/(_next\/static\/|[\w-]+\.(js|webmanifest|ico|png|svg)$|licences\.txt$|help\/[\w-]+\.webp$|(icons|sounds)\/[\w.-]+$)/
 const DEVELOPMENT = process.env.NODE_ENV === 'development'
 const NOT_HERE = '/nothing-here'
 /** Asked by what watches the server, by address and without a cookie: they say nothing that is anybody's. */

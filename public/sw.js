@@ -1,11 +1,11 @@
-// Keeps the set board and the card of the shoots that were opened on this device for when there is no network: pages from
-// the network first, the program's own files (whose names change with their content) from the cache first. Writes and
-// everything under /api go straight to the network; what is logged is kept by the page itself.
+// Keeps the set board, its guide and the card of the shoots that were opened on this device for when there is no network:
+// pages from the network first, the program's own files (whose names change with their content) from the cache first.
+// Writes and everything under /api go straight to the network; what is logged is kept by the page itself.
 
 const CACHE = 'emberslate-1'
-const PAGE = /^\/($|cards\/[^/]+$|shoots\/[^/]+\/(set(\/|$)|card(\/sheet)?$))/
-const FILE = /^\/(_next\/static\/|icons\/|manifest\.webmanifest$)/
-const IN_FILES = /\/_next\/static\/[^"'\\\s)]+/g
+const PAGE = /^\/($|help\/run-a-day$|cards\/[^/]+$|shoots\/[^/]+\/(set(\/|$)|card(\/sheet)?$))/
+const FILE = /^\/(_next\/static\/|icons\/|help\/[\w-]+\.webp$|manifest\.webmanifest$)/
+const IN_FILES = /\/(_next\/static\/|help\/[\w-]+\.webp)[^"'\\\s)]+/g
 /** As a script names what it fetches later: the rest of the board, a worker. */
 const IN_SCRIPTS = /static\/chunks\/[\w.~-]+\.js/g
 const MOST_FILES = 400

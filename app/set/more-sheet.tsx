@@ -1,4 +1,5 @@
 'use client'
+import { GUIDE_OF, help, laptopsView, otherPages, otherScreens, presentersLine } from '../words/help-link'
 import {
   cameraClock,
   continuityHowEachShotLooked,
@@ -26,23 +27,33 @@ const ACTIONS: readonly (readonly [SheetName, string])[] = [
   ['camera-clock', cameraClock],
 ]
 
-/** What is told more seldom. */
+/** From the board's own address. */
+const LINKS = [
+  ['set/rehearsal', rehearseThisDayInventedOne],
+  ['set/continuity', continuityHowEachShotLooked],
+  ['set/desk', laptopsView],
+  ['set/presenter', presentersLine],
+  ['day', otherPages],
+] as const
+
+/** What is told more seldom, and the way to the other screens. */
 export function MoreSheet({ close, open }: SheetProps) {
   const { facts, snapshot } = useSet()
   const burns = facts.cooks.some((cook) => cook.burns)
   const actions = burns ? ([['fire', fire], ...ACTIONS] as const) : ACTIONS
   return (
     <Sheet title={more} close={close}>
-      {!snapshot.rehearsal && (
-        <a className="textlink" href="set/rehearsal">
-          {rehearseThisDayInventedOne}
+      <nav className="board-links" aria-label={otherScreens}>
+        {!snapshot.rehearsal &&
+          LINKS.map(([href, words]) => (
+            <a key={href} className="textlink" href={href}>
+              {words}
+            </a>
+          ))}
+        <a className="textlink" href={`/help/${GUIDE_OF.set}`}>
+          {help}
         </a>
-      )}
-      {!snapshot.rehearsal && (
-        <a className="textlink" href="set/continuity">
-          {continuityHowEachShotLooked}
-        </a>
-      )}
+      </nav>
       <div className="foot">
         <div className="thumb two">
           {actions.map(([sheet, words]) => (

@@ -16,6 +16,7 @@ import {
 import { factsOf, type OpenShoot } from '../workbench'
 import { ArchiveLink } from './archive-link'
 import { CrewLink } from './crew-link'
+import { HelpLink } from './help-link'
 import { UndoButton } from './undo-button'
 import { UnitsButton } from './units-button'
 
@@ -60,6 +61,7 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
             {exportWords}
           </a>
           <ArchiveLink id={id} />
+          <HelpLink page={page} />
         </div>
       </div>
     </>

@@ -13,6 +13,7 @@ export const keepForOffline = (shootId: string) =>
     `/shoots/${shootId}/set`,
     `/shoots/${shootId}/set/continuity`,
     `/shoots/${shootId}/card`,
+    '/help/run-a-day',
   ])
 
 /** These pages and what they loaded; whether something stands between this page and the network that keeps them. */
