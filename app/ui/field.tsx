@@ -1,5 +1,6 @@
 'use client'
 import { type ReactNode, useId } from 'react'
+import { Fault } from './fault'
 
 interface FieldProps {
   label: string
@@ -63,11 +64,7 @@ export function Field({
           ))}
         </datalist>
       )}
-      {fault && (
-        <span className="says" id={`${id}-fault`} role="alert">
-          {fault}
-        </span>
-      )}
+      <Fault id={`${id}-fault`}>{fault}</Fault>
       {why && (
         <span className="why" id={`${id}-why`}>
           {why}

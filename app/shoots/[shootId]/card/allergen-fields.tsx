@@ -1,6 +1,7 @@
 import { allergenLists, allergensIn } from '@/lib/card/allergens'
 import type { IngredientLine } from '@/lib/card/ingredients'
 import { ALLERGENS, type Allergen } from '@/lib/plan/allergens'
+import { Fault } from '../../../ui/fault'
 import { allergensWords, inWords, thoseOfKnownFoodsAre } from '../../../words/card'
 
 interface AllergenFieldsProps {
@@ -21,11 +22,7 @@ export function AllergenFields({ lines, declared, fault, change }: AllergenField
     <fieldset className="mt-6">
       <legend className="font-bold">{allergensWords}</legend>
       <p className="small">{thoseOfKnownFoodsAre}</p>
-      {fault && (
-        <span className="says" role="alert">
-          {fault}
-        </span>
-      )}
+      <Fault>{fault}</Fault>
       <div className="mt-2 grid grid-cols-2 gap-x-4 sm:grid-cols-3 lg:grid-cols-5">
         {ALLERGENS.map((allergen) => (
           <label key={allergen} className="flex min-h-11 items-center gap-3">

@@ -2,6 +2,7 @@ import { useId } from 'react'
 import { foodNamed } from '@/lib/card/foods'
 import { type IngredientLine, ingredientLine } from '@/lib/card/ingredients'
 import { whyUnread } from '@/lib/card/read-amount'
+import { Fault } from '../../../ui/fault'
 import {
   amountColumn,
   howMuch,
@@ -107,11 +108,7 @@ function Written({ label, value, list, fault, on, counts }: WrittenProps) {
         aria-describedby={fault ? `${id}-fault` : undefined}
         onChange={(event) => on(event.target.value)}
       />
-      {fault && (
-        <span className="says" id={`${id}-fault`} role="alert">
-          {fault}
-        </span>
-      )}
+      <Fault id={`${id}-fault`}>{fault}</Fault>
     </div>
   )
 }

@@ -1,6 +1,7 @@
 'use client'
 import { useId } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { Fault } from '../../../ui/fault'
 import type { DocumentField } from '../../document-fields'
 
 interface CellProps {
@@ -38,11 +39,7 @@ export function Cell({ field, document, fault, list, onChange }: CellProps) {
       ) : (
         <input {...shared} autoComplete="off" list={list} />
       )}
-      {fault && (
-        <span className="says" id={`${id}-fault`} role="alert">
-          {fault}
-        </span>
-      )}
+      <Fault id={`${id}-fault`}>{fault}</Fault>
     </div>
   )
 }
