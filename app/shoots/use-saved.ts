@@ -9,6 +9,12 @@ import { useDraft } from './use-draft'
 
 const SETTLE_MS = 600
 const RETRY_MS = 5000
+/** Why what was typed waits. */
+interface Away {
+  readonly since: number
+  /** What the server said, where it answered. */
+  readonly why: string | null
+}
 export type SaveState = 'saved' | 'typing' | 'saving' | 'wrong' | 'away' | 'stale'
 
 /**
@@ -24,6 +30,10 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
   const base = useRef(version)
   /** What waits to be saved, under one write id however often it is sent. */
   const pending = useRef<{ document: ShootDocument; writeId: string } | null>(null)
+
+  const [away, setAway] = useState<Away | null>(null)
+  /** What was typed and put by for somebody else's, until something is typed anew. */
+  const [putBy, setPutBy] = useState<ShootDocument | null>(null)
 
   /** A save that is not answered yet may be the newer version itself; its answer says whose it is. */
   const isSending = useRef(false)
@@ -60,6 +70,8 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
       return
     }
     setProblems(answer.ok ? [] : answer.problems)
+    const isAway = !answer.ok && answer.code !== 'stale' && answer.problems.length === 0
+    setAway((was) => (isAway ? { since: was?.since ?? Date.now(), why: answer.code ? answer.sentence : null } : null))
     if (answer.ok) {
       pending.current = null
       forget()
@@ -68,7 +80,7 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
     } else if (answer.code === 'stale') {
       setState('stale')
       router.refresh()
-    } else setState(answer.problems.length > 0 ? 'wrong' : 'away')
+    } else setState(isAway ? 'away' : 'wrong')
   }, [shootId, keep, forget, router])
   /** One after another: a save sent before the last one is answered would seem to stand on an older version. */
   const line = useRef(Promise.resolve())
@@ -110,14 +122,20 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
   const change = useCallback(
     (next: ShootDocument) => {
       pending.current = { document: next, writeId: newWriteId() }
+      setPutBy(null)
       keep(next, base.current)
     },
     [keep],
   )
+  const showTheirs = useCallback(() => {
+    const mine = pending.current?.document ?? null
+    takeTheirs()
+    setPutBy(mine)
+  }, [takeTheirs])
   const keepMine = useCallback(() => {
     base.current = version
     void save()
   }, [version, save])
-  return { document, change, problems, state, keepMine, takeTheirs }
+  return { document, change, problems, state, away, keepMine, takeTheirs: showTheirs, putBy }
 }
 export type Saved = ReturnType<typeof useSaved>

@@ -56,7 +56,7 @@ describe.sequential('a server that dies while somebody types', () => {
     const port = new URL(app.address).port
     await app.stop()
     await weight(page).fill('3.7 kg')
-    await says(page, /server does not answer/)
+    await says(page, /The server has not answered since/)
     app = await startApp(folder, port)
     await says(page, /^Saved\.$/)
     await page.reload()

@@ -1,8 +1,10 @@
 'use client'
+import { Fragment } from 'react'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { Field } from '../../../ui/field'
 import { Folded } from '../../../ui/folded'
+import { UndoAt } from '../../../ui/undo-line'
 import {
   addContact,
   allergensOnSet,
@@ -21,8 +23,10 @@ import {
   whatFireServiceOrOwner,
   whatOnlyProducerKnows,
 } from '../../../words/calls'
-import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
+import { takenOut } from '../../../words/shared'
+import { asText, type DocumentField, fieldAt, optional, plain } from '../../document-fields'
 import { SaveLine } from '../../save-line'
+import { useActions } from '../../use-actions'
 import { useSaved } from '../../use-saved'
 
 const FIELDS: readonly DocumentField[] = [
@@ -54,6 +58,7 @@ interface ProducerDeskProps {
 export function ProducerDesk({ shootId, version, document: written }: ProducerDeskProps) {
   const saved = useSaved(shootId, version, written)
   const { document, change, problems } = saved
+  const taken = useActions(document, change)
   const contacts = contactsOf(document)
   const shown = [...FIELDS, ...contacts.flatMap((_, i) => contactFields(i))]
   const control = (field: DocumentField) => (
@@ -76,17 +81,27 @@ export function ProducerDesk({ shootId, version, document: written }: ProducerDe
       <div className="mt-4 grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-3">{FIELDS.map(control)}</div>
       {contacts.map((_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
-        <div key={i} className="grid grid-cols-1 items-end gap-x-6 sm:grid-cols-[1fr_1fr_1fr_auto]">
-          {contactFields(i).map(control)}
-          <button
-            type="button"
-            className="textlink mb-4"
-            onClick={() => change(removeAt(document, `/callSheet/contacts/${i}`))}
-          >
-            {takeOut}
-          </button>
-        </div>
+        <Fragment key={i}>
+          <UndoAt taken={taken} at={`/callSheet/contacts/${i}`} />
+          <div className="grid grid-cols-1 items-end gap-x-6 sm:grid-cols-[1fr_1fr_1fr_auto]">
+            {contactFields(i).map(control)}
+            <button
+              type="button"
+              className="textlink mb-4"
+              onClick={() =>
+                taken.act(
+                  takenOut(asText(valueAt(document, `/callSheet/contacts/${i}/name`)) || contact(i + 1)),
+                  removeAt(document, `/callSheet/contacts/${i}`),
+                  `/callSheet/contacts/${i}`,
+                )
+              }
+            >
+              {takeOut}
+            </button>
+          </div>
+        </Fragment>
       ))}
+      <UndoAt taken={taken} at={`/callSheet/contacts/${contacts.length}`} />
       <button
         type="button"
         className="btn mt-2"

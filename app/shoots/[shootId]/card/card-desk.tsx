@@ -1,10 +1,12 @@
 'use client'
-import { useEffect, useRef, useState } from 'react'
+import { type ReactNode, useEffect, useRef, useState } from 'react'
 import type { CheckedClaim } from '@/lib/card/claim'
 import type { CardSentence, PrintableStep } from '@/lib/card/printable-steps'
-import { setAt, valueAt } from '@/lib/plan/edit'
+import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { Fault } from '../../../ui/fault'
 import { newWriteId } from '../../../ui/send'
+import { UndoAt } from '../../../ui/undo-line'
 import {
   addSentence,
   authorsReason,
@@ -12,17 +14,22 @@ import {
   doNotPrintItAfter,
   done,
   everyNumberTimeTemperature,
+  leaveOut,
+  leftOut,
   leftOutOfCard,
   myReason,
+  notPrinted,
   printItAsMine,
   printMineAsMyOwn,
   sentenceOfYourOwn,
   titleWords,
+  trueTaken,
   useThisSentence,
   wordsOf,
   yourOwn,
 } from '../../../words/card'
 import { SaveLine } from '../../save-line'
+import { useActions } from '../../use-actions'
 import { useSaved } from '../../use-saved'
 import { BorneOut, Finding, Marked, Publications } from './finding'
 import { PublishFields } from './publish-fields'
@@ -45,6 +52,13 @@ function withText(document: ShootDocument, id: string, text: string, override: O
   const step: StepDocument = override.length > 0 ? { id, text, override } : { id, text }
   const known = steps.some((s) => s.id === id)
   return setAt(document, '/card/steps', known ? steps.map((s) => (s.id === id ? step : s)) : [...steps, step])
+}
+
+/** An own sentence goes; one that the plan wrote keeps its place, without words. */
+function withoutText(document: ShootDocument, id: string): ShootDocument {
+  if (!id.startsWith('own-')) return withText(document, id, '', [])
+  const left = stepsOf(document).filter((step) => step.id !== id)
+  return left.length === 0 ? removeAt(document, '/card/steps') : setAt(document, '/card/steps', left)
 }
 
 /** What the recipe's own fields show the faults of. */
@@ -89,8 +103,15 @@ export function CardDesk(props: CardDeskProps) {
   const saved = useSaved(props.shootId, props.version, props.document)
   const { document, change, problems } = saved
   const [open, setOpen] = useState<string | null>(null)
+  const taken = useActions(document, change)
   const write: Write = (id, text, override = overridesOf(document, id)) =>
     change(withText(document, id, text, override))
+  const instead: Instead = (said, id, text, override) => taken.act(said, withText(document, id, text, override), id)
+  const hands = { document, write, instead }
+  const leave = (id: string) => {
+    setOpen(null)
+    taken.act(leftOut(nameOf(id)), withoutText(document, id), id.startsWith('own-') ? 'own' : id)
+  }
   const addStep = () => {
     const id = `own-${newWriteId().slice(-6).toLowerCase()}`
     write(id, sentenceOfYourOwn)
@@ -116,18 +137,28 @@ export function CardDesk(props: CardDeskProps) {
               </button>
             )}
           </div>
-          {open === step.id && <Editor step={step} document={document} write={write} fault={faultOf(step.id)} />}
+          {open === step.id && (
+            <Editor step={step} document={document} write={write} fault={faultOf(step.id)}>
+              {isStep(step.id) && (
+                <button type="button" className="textlink justify-self-start" onClick={() => leave(step.id)}>
+                  {leaveOut}
+                </button>
+              )}
+            </Editor>
+          )}
+          <UndoAt taken={taken} at={step.id} />
           {isStep(step.id) && currentText(document, step).trim() === '' && <p className="small">{leftOutOfCard}</p>}
           {step.sentences.map((sentence, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the same sentence may stand there twice
-            <Sentence key={`${i} ${sentence.text}`} sentence={sentence} step={step} document={document} write={write} />
+            <Sentence key={`${i} ${sentence.text}`} sentence={sentence} step={step} {...hands} />
           ))}
         </section>
       ))}
+      <UndoAt taken={taken} at="own" />
       <button type="button" className="btn mt-4" onClick={addStep}>
         {addSentence}
       </button>
-      <RecipeFields document={document} change={change} problems={problems} />
+      <RecipeFields document={document} change={change} taken={taken} problems={problems} />
       <PublishFields document={document} change={change} problems={problems} />
     </Publications>
   )
@@ -138,6 +169,8 @@ const nameOf = (id: string) =>
   NAMES[id] ?? (id.startsWith('own-') ? yourOwn : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
 
 type Write = (id: string, text: string, override?: Override[]) => void
+/** Other words in the place of those that stand there, with a way back. */
+type Instead = (said: string, id: string, text: string, override: Override[]) => void
 interface PartProps {
   step: PrintableStep
   document: ShootDocument
@@ -150,7 +183,8 @@ function currentText(document: ShootDocument, step: PrintableStep): string {
 }
 const joined = (step: PrintableStep) => step.sentences.map((s) => s.text).join(' ')
 
-function Editor({ step, document, write, fault }: PartProps & { fault: string | undefined }) {
+function Editor(props: PartProps & { fault: string | undefined; children: ReactNode }) {
+  const { step, document, write, fault } = props
   const words = useRef<HTMLTextAreaElement>(null)
   useEffect(() => words.current?.focus(), [])
   return (
@@ -163,23 +197,21 @@ function Editor({ step, document, write, fault }: PartProps & { fault: string | 
         ref={words}
         rows={3}
         aria-invalid={fault ? true : undefined}
-        aria-describedby={`why-${step.id}`}
+        aria-describedby={fault ? `fault-${step.id} why-${step.id}` : `why-${step.id}`}
         value={currentText(document, step)}
         onChange={(event) => write(step.id, event.target.value)}
       />
-      {fault && (
-        <span className="says" role="alert">
-          {fault}
-        </span>
-      )}
+      <Fault id={`fault-${step.id}`}>{fault}</Fault>
       <span className="why" id={`why-${step.id}`}>
         {everyNumberTimeTemperature}
       </span>
+      {props.children}
     </div>
   )
 }
 
-function Sentence({ sentence, step, document, write }: PartProps & { sentence: CardSentence }) {
+type SentenceProps = PartProps & { sentence: CardSentence; instead: Instead }
+function Sentence({ sentence, step, document, write, instead }: SentenceProps) {
   const shown = sentence.claims.filter((claim) => claim.finding !== 'borne-out')
   const fine = sentence.claims.length - shown.length
   const contradicted = sentence.claims.find((claim) => claim.finding === 'contradicted')
@@ -196,20 +228,21 @@ function Sentence({ sentence, step, document, write }: PartProps & { sentence: C
         ))}
         {fine > 0 && <BorneOut claims={sentence.claims.filter((claim) => claim.finding === 'borne-out')} />}
         {contradicted && step.id !== 'serves' && (
-          <WayOut claim={contradicted} sentence={sentence} step={step} document={document} write={write} />
+          <WayOut
+            claim={contradicted}
+            sentence={sentence}
+            step={step}
+            document={document}
+            write={write}
+            instead={instead}
+          />
         )}
       </div>
     </article>
   )
 }
 
-function WayOut({
-  claim,
-  sentence,
-  step,
-  document,
-  write,
-}: PartProps & { claim: CheckedClaim; sentence: CardSentence }) {
+function WayOut({ claim, sentence, step, document, write, instead }: SentenceProps & { claim: CheckedClaim }) {
   const [reason, setReason] = useState<string | null>(null)
   const text = currentText(document, step)
   const others = overridesOf(document, step.id).filter((o) => o.sentence !== sentence.text)
@@ -222,7 +255,8 @@ function WayOut({
             type="button"
             className="textlink"
             onClick={() =>
-              write(
+              instead(
+                trueTaken,
                 step.id,
                 text.replace(sentence.text, () => claim.trueSentence ?? ''),
                 others,
@@ -238,7 +272,7 @@ function WayOut({
           </button>
         )}
         {sentence.reason !== null && (
-          <button type="button" className="textlink" onClick={() => write(step.id, text, others)}>
+          <button type="button" className="textlink" onClick={() => instead(notPrinted, step.id, text, others)}>
             {doNotPrintItAfter}
           </button>
         )}

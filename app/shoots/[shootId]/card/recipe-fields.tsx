@@ -1,5 +1,5 @@
 'use client'
-import { useId } from 'react'
+import { Fragment, useId } from 'react'
 import { FOODS } from '@/lib/card/foods'
 import { ingredientLine } from '@/lib/card/ingredients'
 import { isTheMeat } from '@/lib/card/the-meat'
@@ -9,10 +9,13 @@ import type { Allergen } from '@/lib/plan/allergens'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { Fault } from '../../../ui/fault'
 import { Field } from '../../../ui/field'
+import { UndoAt } from '../../../ui/undo-line'
 import {
   addIngredient,
   fuelThermometerTongsBoard,
+  ingredientWords,
   nutritionIsPrintedForOne,
   printedAsYoursAfterWhat,
   servesWords,
@@ -20,13 +23,16 @@ import {
   youNeed,
   yourOwnNoteOnKeeping,
 } from '../../../words/card'
+import { takenOut } from '../../../words/shared'
 import { asText } from '../../document-fields'
+import type { Actions } from '../../use-actions'
 import { AllergenFields } from './allergen-fields'
 import { type IngredientDocument, IngredientHead, IngredientRow } from './ingredient-row'
 
 interface RecipeFieldsProps {
   document: ShootDocument
   change: (document: ShootDocument) => void
+  taken: Actions
   problems: readonly Problem[]
 }
 const listAt = <T,>(document: ShootDocument, pointer: string): readonly T[] => {
@@ -59,7 +65,7 @@ const written = (document: ShootDocument, pointer: string, value: string | numbe
 const asNumber = (text: string) => (text.trim() === '' || Number.isNaN(Number(text)) ? text.trim() : Number(text))
 
 /** What the forecast knows nothing of: servings, what goes in, what has to be named, how it keeps. */
-export function RecipeFields({ document, change, problems }: RecipeFieldsProps) {
+export function RecipeFields({ document, change, taken, problems }: RecipeFieldsProps) {
   const foods = useId()
   const ingredients = listAt<Partial<IngredientDocument>>(document, '/card/ingredients').map(asWritten)
   const lines = ingredients.map(({ food, ...rest }) => ingredientLine({ ...rest, food: food || undefined }))
@@ -89,21 +95,24 @@ export function RecipeFields({ document, change, problems }: RecipeFieldsProps) 
       {ingredients.map((ingredient, i) => {
         const at = `/card/ingredients/${i}`
         return (
-          <IngredientRow
-            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
-            key={i}
-            ingredient={ingredient}
-            nth={i + 1}
-            roast={roast !== undefined && isTheMeat(ingredient.what, roast)}
-            foods={foods}
-            fault={(key) => faultAt(`${at}/${key}`)}
-            change={(key, text) =>
-              change(key === 'food' ? written(document, `${at}/food`, text) : setAt(document, `${at}/${key}`, text))
-            }
-            remove={() => change(removeAt(document, at))}
-          />
+          // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
+          <Fragment key={i}>
+            <UndoAt taken={taken} at={at} />
+            <IngredientRow
+              ingredient={ingredient}
+              nth={i + 1}
+              roast={roast !== undefined && isTheMeat(ingredient.what, roast)}
+              foods={foods}
+              fault={(key) => faultAt(`${at}/${key}`)}
+              change={(key, text) =>
+                change(key === 'food' ? written(document, `${at}/food`, text) : setAt(document, `${at}/${key}`, text))
+              }
+              remove={() => taken.act(takenOut(ingredient.what || ingredientWords(i + 1)), removeAt(document, at), at)}
+            />
+          </Fragment>
         )
       })}
+      <UndoAt taken={taken} at={`/card/ingredients/${ingredients.length}`} />
       <button
         type="button"
         className="btn mt-4"
@@ -161,11 +170,7 @@ function Area({ label, why, value, fault, on }: AreaProps) {
         aria-describedby={`${id}-why${fault ? ` ${id}-fault` : ''}`}
         onChange={(event) => on(event.target.value)}
       />
-      {fault && (
-        <span className="says" id={`${id}-fault`} role="alert">
-          {fault}
-        </span>
-      )}
+      <Fault id={`${id}-fault`}>{fault}</Fault>
       <span className="why" id={`${id}-why`}>
         {why}
       </span>

@@ -1,9 +1,11 @@
 'use client'
+import { Fragment } from 'react'
 import type { ClipDocument } from '@/lib/export/clips-of-takes'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { FRAME_RATES } from '@/lib/plan/timecode'
 import { Field } from '../../../ui/field'
+import { UndoAt } from '../../../ui/undo-line'
 import {
   addClip,
   beginsInVideo,
@@ -23,8 +25,10 @@ import {
   takeFromTakesAtSecond,
   takeOut,
 } from '../../../words/edit'
+import { takenOut } from '../../../words/shared'
 import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
 import { SaveLine } from '../../save-line'
+import { useActions } from '../../use-actions'
 import { useSaved } from '../../use-saved'
 import type { ClipTold } from './clips-told'
 
@@ -61,6 +65,7 @@ const clipsOf = (document: ShootDocument): readonly unknown[] => {
 export function EditDesk({ shootId, version, document: written, cameras, offered, told, invented }: EditDeskProps) {
   const saved = useSaved(shootId, version, written)
   const { document, change, problems } = saved
+  const taken = useActions(document, change)
   const clips = clipsOf(document)
   const shown = clips.flatMap((_, i) => clipFields(i, cameras))
   const add = (more: readonly object[]) => change(setAt(document, '/clips', [...clips, ...more]))
@@ -70,33 +75,41 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
       {clips.length === 0 && <NoClips told={told} invented={invented} shootId={shootId} />}
       {clips.map((clip, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document
-        <fieldset key={i} className="border-b border-rule pb-3">
-          <legend className="sr-only">{clipWords2(i + 1)}</legend>
-          <div className="grid grid-cols-2 items-start gap-x-6 sm:grid-cols-3 lg:grid-cols-6">
-            {clipFields(i, cameras).map((field) => (
-              <Field
-                key={field.key}
-                label={field.label}
-                why={i === 0 ? field.why : undefined}
-                options={field.options}
-                value={field.read(document)}
-                fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
-                onChange={(text) => change(field.write(document, text))}
+        <Fragment key={i}>
+          <UndoAt taken={taken} at={`/clips/${i}`} />
+          <fieldset className="border-b border-rule pb-3">
+            <legend className="sr-only">{clipWords2(i + 1)}</legend>
+            <div className="grid grid-cols-2 items-start gap-x-6 sm:grid-cols-3 lg:grid-cols-6">
+              {clipFields(i, cameras).map((field) => (
+                <Field
+                  key={field.key}
+                  label={field.label}
+                  why={i === 0 ? field.why : undefined}
+                  options={field.options}
+                  value={field.read(document)}
+                  fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
+                  onChange={(text) => change(field.write(document, text))}
+                />
+              ))}
+            </div>
+            <div className="flex flex-wrap items-baseline justify-between gap-x-6">
+              <Told
+                told={told.find(({ id }) => id === (clip as { id?: unknown }).id)}
+                shootId={shootId}
+                invented={invented}
               />
-            ))}
-          </div>
-          <div className="flex flex-wrap items-baseline justify-between gap-x-6">
-            <Told
-              told={told.find(({ id }) => id === (clip as { id?: unknown }).id)}
-              shootId={shootId}
-              invented={invented}
-            />
-            <button type="button" className="textlink" onClick={() => change(withoutClip(document, i))}>
-              {takeOut}
-            </button>
-          </div>
-        </fieldset>
+              <button
+                type="button"
+                className="textlink"
+                onClick={() => taken.act(takenOut(clipWords2(i + 1)), withoutClip(document, i), `/clips/${i}`)}
+              >
+                {takeOut}
+              </button>
+            </div>
+          </fieldset>
+        </Fragment>
       ))}
+      <UndoAt taken={taken} at={`/clips/${clips.length}`} />
       <p className="mt-4 flex flex-wrap gap-4">
         <button type="button" className="btn" onClick={() => add([emptyClip(clips.length, cameras)])}>
           {addClip}
@@ -129,7 +142,7 @@ function NoClips({ told, shootId, invented }: ToldProps & { told: readonly ClipT
       <p className="small">{shootNamesNoClipsThese}</p>
       <ul className="m-0 mt-2 list-none p-0">
         {told.map((one) => (
-          <li key={one.id} className="grid grid-cols-[64px_1fr] gap-x-3 border-b border-rule py-1.5">
+          <li key={one.id} className="grid grid-cols-[4rem_1fr] gap-x-3 border-b border-rule py-1.5">
             <span className="font-semibold">{one.id}</span>
             <Told told={one} shootId={shootId} invented={invented} />
           </li>
