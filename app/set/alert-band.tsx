@@ -1,5 +1,4 @@
 'use client'
-import { useEffect, useRef } from 'react'
 import { channelsNow } from '@/lib/session/who'
 import { byIn, itWasDue, seesTo, takeRollsSilent, toAndToYou, toYou, unansweredItGoesToSomebody } from '../words/set'
 import { CallAnswers } from './answers'
@@ -7,16 +6,13 @@ import { Count } from './count'
 import { HandDirectly } from './hand-over'
 import { openAlert } from './open-alert'
 import { useSet } from './set-context'
+import { useOverBoard } from './use-over-board'
 
 /** Over whatever is open: one action, its owner, its deadline. It goes when somebody answers. */
 export function AlertBand() {
   const { snapshot, session, me, now, clock, nameOf } = useSet()
   const alert = openAlert(snapshot, me)
-  const box = useRef<HTMLDivElement>(null)
-  const call = alert?.call
-  useEffect(() => {
-    if (call !== undefined) box.current?.focus()
-  }, [call])
+  const box = useOverBoard(alert?.call)
   if (!alert) return null
   const silent = !channelsNow(session).includes('sound')
   const mine = alert.owner === me

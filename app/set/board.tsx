@@ -100,7 +100,9 @@ const OnItsWay = () => (
 const SWIPE_PX = 60
 /** What somebody writes or reads over the page: turning it would throw that away. */
 const isOverPage = (target: EventTarget | null) =>
-  target instanceof Element && target.closest('.sheet, dialog, input, select, textarea') !== null
+  target instanceof Element && target.closest('.sheet, .alert, dialog, input, select, textarea') !== null
+/** Where the arrow keys have work of their own. */
+const hasArrows = (target: EventTarget | null) => target instanceof Element && target.matches('[role="slider"]')
 /** Pages turn by swiping sideways, and with the arrow keys. */
 function usePaging(page: Page, turn: (page: Page) => void, free: boolean) {
   const from = useRef<{ x: number; y: number } | null>(null)
@@ -110,7 +112,7 @@ function usePaging(page: Page, turn: (page: Page) => void, free: boolean) {
   }
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
-      if (!free || isOverPage(event.target)) return
+      if (!free || event.altKey || isOverPage(event.target) || hasArrows(event.target)) return
       if (event.key === 'ArrowRight') go(1)
       if (event.key === 'ArrowLeft') go(-1)
     }
