@@ -25,7 +25,7 @@ const FILES: readonly (readonly [string, string])[] = [
 /** Every file that is made from the card, in one line. */
 export function CardFiles({ shootId }: { shootId: string }) {
   return (
-    <ul className="rows links" aria-label={filesOfCard}>
+    <ul className="link-row" aria-label={filesOfCard}>
       {FILES.map(([file, name]) => (
         <li key={file}>
           <a className="textlink" href={`/shoots/${shootId}/${file}`}>
