@@ -1,8 +1,10 @@
 'use client'
 import { useState } from 'react'
+import { putBack } from '../words/shared'
 import {
   correctWords,
   correctWords2,
+  countsAgain,
   earlierLines,
   nothingIsLoggedYet,
   putRightWords2,
@@ -60,9 +62,10 @@ export function LogPage() {
 }
 
 function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
-  const { clock, nameOf } = useSet()
+  const { clock, nameOf, log } = useSet()
   const names = useLogNames()
   const { entry } = item.line
+  const { voidedBy } = item
   const words = logWords(entry, names)
   const fixed = item.fate === 'void' || entry.kind === 'correction'
   return (
@@ -78,6 +81,16 @@ function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
         </small>
         {entry.kind === 'note' && entry.photo && item.fate !== 'void' && <Photo name={entry.photo} words={words} />}
       </span>
+      {voidedBy && (
+        <button
+          type="button"
+          className="fix"
+          onClick={() => log({ kind: 'correction', corrects: voidedBy, void: true }, countsAgain)}
+          aria-label={`${putBack}: ${words}`}
+        >
+          {putBack}
+        </button>
+      )}
       {!fixed && (
         <button type="button" className="fix" onClick={correct} aria-label={correctWords2(words)}>
           {correctWords}

@@ -39,3 +39,11 @@ export function UndoLine({ said, undo, word = putBack, waiting = false }: UndoLi
     </div>
   )
 }
+
+interface Taken {
+  readonly last: { readonly words: string; readonly at: string } | null
+  readonly undo: () => void
+}
+/** The line where it belongs: only at the place in the document that something was taken out of. */
+export const UndoAt = ({ taken: { last, undo }, at }: { taken: Taken; at: string }) =>
+  last?.at === at ? <UndoLine said={last.words} undo={undo} /> : null

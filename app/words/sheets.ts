@@ -82,6 +82,7 @@ export const minWords = (min: number) => `${min} min`
 export const theLog = 'The log'
 export const nothingIsLoggedYet = 'Nothing is logged yet.'
 export const earlierLines = 'Earlier lines ('
+export const countsAgain = 'It counts again.'
 export const takenBackWords = ', taken back'
 export const putRightWords2 = ', put right'
 export const waitsHere = ', waits here'

@@ -50,7 +50,6 @@ export const after = (min: string) => `${min} after`
 export const keptAs = (name: string, cooks: string) => `Kept as “${name}”, from ${cooks}.`
 export const forgetThisCooker = 'Forget this cooker'
 export const isForgotten = (name: string, cooks: string) => `“${name}” is forgotten, ${cooks} with it.`
-export const takeThatBack = 'Take that back'
 export const keepItWhat = 'Keep it: what is this cooker called?'
 export const suchAsGardenKettleLater = 'Such as “The garden kettle”. A later plan can then start from it.'
 export const keepWhatItTaught = 'Keep what it taught'

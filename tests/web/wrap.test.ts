@@ -75,7 +75,7 @@ describe.sequential('the wrap', () => {
     await page.getByText('Kept as “The test kettle”, from one cook.').waitFor()
     await page.getByRole('button', { name: 'Forget this cooker' }).click()
     await page.getByText('“The test kettle” is forgotten').waitFor()
-    await page.getByRole('button', { name: 'Take that back' }).click()
+    await page.getByRole('button', { name: 'Put it back' }).click()
     await page.getByText('Kept as “The test kettle”').waitFor()
     expect(await axeViolations(page)).toEqual([])
   }, 300_000)

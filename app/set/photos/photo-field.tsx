@@ -1,6 +1,15 @@
 'use client'
 import { useEffect, useMemo, useState } from 'react'
-import { asItWillBeKept, chooseOne, photograph, shrinkingIt, takeAnother, withoutIt } from '../../words/photos'
+import { UndoLine } from '../../ui/undo-line'
+import {
+  asItWillBeKept,
+  chooseOne,
+  photograph,
+  photographLeftOff,
+  shrinkingIt,
+  takeAnother,
+  withoutIt,
+} from '../../words/photos'
 import { shrunk } from './shrink'
 
 const SHRINKING = shrinkingIt
@@ -11,11 +20,14 @@ export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (ta
   const [state, setState] = useState<'' | typeof SHRINKING | { readonly fault: string }>('')
   const url = useMemo(() => taken && URL.createObjectURL(new Blob([taken], { type: 'image/jpeg' })), [taken])
   useEffect(() => () => void (url && URL.revokeObjectURL(url)), [url])
+  /** Left off, and had again by one press. */
+  const [leftOff, setLeftOff] = useState<Taken | null>(null)
   const take = async (file: File | undefined) => {
     if (!file) return
     setState(SHRINKING)
     try {
       onTake(await shrunk(file))
+      setLeftOff(null)
       setState('')
     } catch (fault) {
       setState({ fault: (fault as Error).message })
@@ -29,11 +41,18 @@ export function PhotoField({ taken, onTake }: { taken: Taken | null; onTake: (ta
         <TakeButton words={taken ? takeAnother : photograph} camera onFile={take} />
         <TakeButton words={chooseOne} onFile={take} />
         {taken && (
-          <button type="button" onClick={() => onTake(null)}>
+          <button
+            type="button"
+            onClick={() => {
+              setLeftOff(taken)
+              onTake(null)
+            }}
+          >
             {withoutIt}
           </button>
         )}
       </div>
+      <UndoLine said={!taken && leftOff ? photographLeftOff : null} undo={() => onTake(leftOff)} />
       <p className="told" role={typeof state === 'string' ? 'status' : 'alert'}>
         {typeof state === 'string' ? state : state.fault}
       </p>

@@ -1,13 +1,16 @@
 'use client'
-import { useState } from 'react'
 import { shotsOf } from '@/lib/plan/edit'
 import { withoutAbsentMoments } from '@/lib/plan/new-shoot'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { UndoLine } from '../../../ui/undo-line'
+import { shotsWent } from '../../../words/plan'
+import { undo } from '../../../words/shared'
 import { PlanForm, strayProblems } from '../../plan-form'
 import { PlanPicture } from '../../plan-picture'
 import type { Preview } from '../../preview'
 import type { RememberedCooker } from '../../remembered-field'
 import { SaveLine } from '../../save-line'
+import { useActions } from '../../use-actions'
 import { useGains } from '../../use-gains'
 import { usePreview } from '../../use-preview'
 import { useSaved } from '../../use-saved'
@@ -25,23 +28,19 @@ export function PlanDesk(props: Props) {
   const { document, change, problems: unsaved } = saved
   const { preview, problems, working } = usePreview(document, props.first)
   const gains = useGains(document, problems.length === 0 && !working)
-  const [gone, setGone] = useState(0)
+  const taken = useActions(document, change)
   const shown = problems.length > 0 ? problems : unsaved
   function take(next: ShootDocument) {
     const kept = withoutAbsentMoments(next)
-    setGone(shotsOf(next).length - shotsOf(kept).length)
-    change(kept)
+    const gone = shotsOf(next).length - shotsOf(kept).length
+    if (gone > 0) taken.act(shotsWent(gone), kept)
+    else change(kept)
   }
   return (
     <div className="cols-plan">
       <div className="max-[1000px]:order-2">
         <SaveLine saved={saved} problems={strayProblems(document, shown)} />
-        {gone > 0 && (
-          <p className="says" role="status">
-            {gone === 1 ? 'One shot went' : `${gone} shots went`} with the moment it was to catch. “Undo the last
-            change” brings it back.
-          </p>
-        )}
+        <UndoLine said={taken.last?.words ?? null} undo={taken.undo} word={undo} />
         <PlanForm
           document={document}
           onChange={take}

@@ -2,6 +2,7 @@
 import { useRouter } from 'next/navigation'
 import { useId, useState, useTransition } from 'react'
 import { send } from '../../../ui/send'
+import { UndoLine } from '../../../ui/undo-line'
 import {
   forgetThisCooker,
   isForgotten,
@@ -9,7 +10,6 @@ import {
   keepWhatItTaught,
   keptAs,
   suchAsGardenKettleLater,
-  takeThatBack,
 } from '../../../words/wrap'
 
 interface Known {
@@ -56,18 +56,12 @@ export function KeepCooker({ shootId, cook, named, names, kept, forgotten }: Pro
           </button>
         </p>
       )}
-      {!kept && forgotten && (
-        <p className="mt-2" role="status">
-          {isForgotten(forgotten.name, cooks(forgotten.cooks))}{' '}
-          <button
-            type="button"
-            className="textlink"
-            disabled={waiting}
-            onClick={() => ask(`/${forgotten.id}`, { forgotten: false })}
-          >
-            {takeThatBack}
-          </button>
-        </p>
+      {!kept && (
+        <UndoLine
+          said={forgotten && isForgotten(forgotten.name, cooks(forgotten.cooks))}
+          undo={() => ask(`/${forgotten?.id}`, { forgotten: false })}
+          waiting={waiting}
+        />
       )}
       {!kept && (
         <form
