@@ -1,8 +1,15 @@
+import type { CookerKind } from '../model/cook'
+import { cutById } from '../model/cuts'
+import { DONENESS_WORDS } from '../model/doneness'
+import { celsius, formatTemp, type UnitSystem } from '../units'
 import { coverageFor, type Light, STARTING_SHOTS, startingDay } from './coverage'
 import { valueAt } from './edit'
-import { momentsOf } from './moments'
+import { typicalMass } from './follow-answers'
+import { type HowDone, usualDone } from './how-done'
+import { type CookSketch, momentsOf } from './moments'
 import type { ShootDocument } from './shoot'
-import { listAt, peopleOf, sketchOf } from './sketch'
+import { leftOf, listAt, peopleOf, sketchOf } from './sketch'
+import { startingStages } from './starting-cook'
 
 /** What the form for a new shoot asks; quantities as the person writes them. */
 export interface NewShoot {
@@ -27,9 +34,45 @@ export interface NewShoot {
   readonly place: { readonly lat: number; readonly lon: number; readonly altitude?: string; readonly name?: string }
 }
 
+/** Of a day, what stands around its cook. */
+type DayFields = Pick<NewShoot, 'title' | 'date' | 'zone' | 'place' | 'slice' | 'call' | 'wrap'>
+
+/** The six answers of a newcomer, and the day and place they are for. */
+export interface FirstAnswers extends DayFields {
+  readonly cut: string
+  readonly mass?: string
+  readonly thickness?: string
+  readonly cooker: CookerKind
+  readonly done?: HowDone
+}
+/** A whole day from six answers; what they leave open is as is usual for the cut. */
+export function startingShoot(asked: FirstAnswers, units: UnitSystem = 'metric'): ShootDocument {
+  const cut = cutById(asked.cut)
+  if (!cut) throw new RangeError(`no cut ${asked.cut} in the catalogue`)
+  const done = asked.done ?? usualDone(cut)
+  const start = formatTemp(celsius(4), units)
+  const roast = given({
+    cut: cut.id,
+    mass: asked.mass ?? typicalMass(cut, units),
+    start,
+    thickness: asked.thickness,
+  })
+  const stages = startingStages({ cut, cooker: asked.cooker, done }, units)
+  const target = DONENESS_WORDS.find((word) => word === done)
+  const cook = {
+    id: 'hero',
+    roast,
+    cooker: { kind: asked.cooker },
+    stages,
+    ...(target ? { target: { doneness: target } } : {}),
+  }
+  return dayAround(cook, asked)
+}
+
 /** A whole day at once: the cook as asked, a crew of four, two cameras, the fire watched, the starting shots. */
-export function newShootDocument(fields: NewShoot): ShootDocument {
-  const cook = cookDocument(fields)
+export const newShootDocument = (fields: NewShoot): ShootDocument => dayAround(cookDocument(fields), fields)
+
+function dayAround(cook: CookSketch, fields: DayFields): ShootDocument {
   const day = startingDay(cook.id)
   const light = fields.slice && 'in' in fields.slice ? fields.slice.in : undefined
   return {
@@ -74,13 +117,16 @@ const given = (members: Record<string, unknown>) =>
 
 /**
  * The document of a form still being filled in, its starting shots matched to the plan: those of moments that the plan
- * no longer has go, those it has now come. Shots of the person's own stay as they are.
+ * no longer has go, those it has now come, but for what was left out. Shots of the person's own stay as they are.
  */
 export function withCoverage(document: ShootDocument): ShootDocument {
   const cook = sketchOf(valueAt(document, '/cooks/0'))
   if (!cook) return document
   const light = valueAt(document, '/day/slice/in') as Light | undefined
-  const fresh = coverageFor(cook, peopleOf(document), listAt(document, '/cameras'), light)
+  const left = leftOf(document)
+  const fresh = coverageFor(cook, peopleOf(document), listAt(document, '/cameras'), light).filter(
+    ({ id }) => !left.includes(id),
+  )
   const starting = new Set(STARTING_SHOTS.map(({ id }) => id))
   const own = listAt<{ id: string }>(document, '/shots').filter(({ id }) => !starting.has(id))
   return { ...document, shots: [...fresh, ...own] }

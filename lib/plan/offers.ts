@@ -2,7 +2,7 @@ import { fittedShots, type Light, type ShotDocument, STARTING_SHOTS } from './co
 import { EXTRA_SHOTS } from './coverage-extras'
 import { addShot, setAt, shotsOf, valueAt } from './edit'
 import type { ShootDocument } from './shoot'
-import { listAt, peopleOf, sketchOf } from './sketch'
+import { leftOf, listAt, peopleOf, sketchOf } from './sketch'
 
 const ORDER = [...STARTING_SHOTS, ...EXTRA_SHOTS]
 
@@ -20,11 +20,6 @@ export function offersOf(document: ShootDocument): ShotDocument[] {
   return fittedShots(ORDER, cook, peopleOf(document), cameras, light)
     .filter((shot) => !has.has(shot.id) && !left.has(shot.id))
     .map((shot) => afterKnown(shot, has))
-}
-
-const leftOf = (document: ShootDocument): readonly unknown[] => {
-  const left = valueAt(document, '/coverage/left')
-  return Array.isArray(left) ? left : []
 }
 
 /** It comes after those of its shots that the plan has. */

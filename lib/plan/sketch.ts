@@ -12,6 +12,12 @@ export function listAt<T>(document: ShootDocument, pointer: string): readonly T[
 export const peopleOf = (document: ShootDocument) =>
   listAt<{ id: string; roles: readonly string[] }>(document, '/people').filter(({ roles }) => Array.isArray(roles))
 
+/** Shots that somebody did not want: they are not offered again. */
+export const leftOf = (document: ShootDocument): readonly unknown[] => {
+  const left = valueAt(document, '/coverage/left')
+  return Array.isArray(left) ? left : []
+}
+
 export function sketchOf(cook: unknown): CookSketch | null {
   const [id, kind, stages] = ['/id', '/cooker/kind', '/stages'].map((pointer) => valueAt(cook, pointer))
   if (typeof id !== 'string' || typeof kind !== 'string' || !Array.isArray(stages)) return null
