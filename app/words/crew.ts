@@ -12,12 +12,16 @@ export const newCode = 'New code'
 export const makeCode = 'Make a code'
 export const forWords = (name: string) => `for ${name}`
 export const shutOutWords = 'Shut out'
+export const shutOutEnds =
+  'Shutting somebody out ends their code for good, on every phone that opened it. A new code lets them in again.'
+export const isOut = (name: string) => `${name} is out. A new code lets them in again.`
 export const notOpenedYet = 'Not opened yet'
 
 // crew/keys-desk.tsx
 export const deviceKeys = 'Device keys'
 export const thermometerOrLoggerThatCan =
-  'A thermometer or logger that can send over the network sends its readings with a key.'
+  'A thermometer or logger that can send over the network sends its readings with a key. Revoking ends a key for good; a new one is made at once.'
+export const isRevoked = (name: string) => `The key of ${name} is ended. The device needs a new one to send again.`
 export const nameOfDevice = 'Name of the device'
 export const suchAsProbe = 'Such as probe-1.'
 export const makeKey = 'Make a key'

@@ -11,6 +11,7 @@ import {
   codesOpen,
   forWords,
   httpWorksAtOnceHttps,
+  isOut,
   makeCode,
   newCode,
   nobodyIsInThisShoot,
@@ -18,6 +19,7 @@ import {
   notOpenedYet,
   ofWords,
   peopleWords,
+  shutOutEnds,
   shutOutWords,
   whatMayDo,
 } from '../../../words/crew'
@@ -65,7 +67,7 @@ export function CrewDesk(props: {
   }
   async function shutOut(person: PersonRow) {
     const answer = await send(`${links}/${person.link?.id}`, 'DELETE', {})
-    setSentence(answer.ok ? `${person.name} is out.` : answer.sentence)
+    setSentence(answer.ok ? isOut(person.name) : answer.sentence)
     setCodes((shown) => shown.filter((one) => one.link.person !== person.id))
     router.refresh()
   }
@@ -92,6 +94,7 @@ export function CrewDesk(props: {
             {codesForAllWhoHave(without.length)}
           </button>
         )}
+        {props.people.some(({ link }) => link) && <p className="small mb-2">{shutOutEnds}</p>}
         <p role="status">{sentence && <span className="says">{sentence}</span>}</p>
         <ul className="m-0 list-none border-t-2 border-ink p-0">
           {props.people.length === 0 && <li className="small py-3">{nobodyIsInThisShoot}</li>}

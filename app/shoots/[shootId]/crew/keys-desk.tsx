@@ -10,6 +10,7 @@ import {
   byDevice,
   deviceKeys,
   inEachEntryApiOpenapi,
+  isRevoked,
   keyOf,
   lastUsed,
   makeKey,
@@ -38,6 +39,7 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
   const [name, setName] = useState('')
   const [fault, setFault] = useState<string>()
   const [made, setMade] = useState<{ name: string; secret: string }>()
+  const [said, setSaid] = useState('')
   const path = `/api/shoots/${shootId}/keys`
   async function make() {
     const answer = await send<{ name: string; secret: string }>(path, 'POST', { name })
@@ -47,9 +49,9 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
     setName('')
     router.refresh()
   }
-  async function revoke(id: string) {
+  async function revoke({ id, name }: KeyRow) {
     const answer = await send(`${path}/${id}`, 'DELETE', {})
-    setFault(answer.ok ? undefined : answer.sentence)
+    setSaid(answer.ok ? isRevoked(name) : answer.sentence)
     router.refresh()
   }
   return (
@@ -65,6 +67,7 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
         </button>
       </div>
       {made && <MadeKey shootId={shootId} {...made} />}
+      <p role="status">{said && <span className="says">{said}</span>}</p>
       <ul className="m-0 mt-4 list-none border-t-2 border-ink p-0">
         {keys.length === 0 && <li className="small py-3">{none}</li>}
         {keys.map((key) => (
@@ -76,7 +79,7 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
                 {untilWords(key.until)}
               </span>
             </span>
-            <button type="button" className="btn quiet" onClick={() => revoke(key.id)}>
+            <button type="button" className="btn quiet" onClick={() => revoke(key)}>
               {revokeWords}
               <span className="sr-only"> {key.name}</span>
             </button>
