@@ -4,6 +4,8 @@ export const putBack = 'Put it back'
 export const undo = 'Undo'
 export const takenOut = (what: string) => `${what} is taken out.`
 
+export const timesIn = (place: string) => `Times in ${place}`
+
 // ui/archive-link.tsx
 export const archive = 'Archive'
 
@@ -92,3 +94,4 @@ export const undoLastChange = 'Undo the last change'
 export const cookPlanBecomesCameraCalls =
   'A cook plan becomes camera calls and a recipe card whose numbers were checked.'
 export const skipToPage = 'Skip to the page'
+export const shotsWent = (n: number) => `${n === 1 ? 'One shot' : `${n} shots`} went with the moment to be caught.`
