@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto'
+import type { Browser, Locator, Page } from 'playwright-core'
+
+/** A picture of a guide: where it stands, and how to get there as a person does. */
+export interface Shot {
+  readonly name: string
+  readonly width: number
+  readonly height: number
+  /** Leaves the page as it is to be taken, and says which part; all that is in sight where it says none. */
+  go(page: Page, place: Place): Promise<Locator | undefined>
+}
+export interface Place {
+  readonly address: string
+  /** Of the demo shoot. */
+  readonly shoot: string
+}
+export interface Taken {
+  readonly name: string
+  readonly webp: Buffer
+  readonly width: number
+  readonly height: number
+  /** A hash of the words in it: it changes when the screen says something else. */
+  readonly shows: string
+}
+
+const PHONE_PX = 500
+/** Addresses, ids and ages differ from one run to the next and say nothing. */
+const PASSING = /127\.0\.0\.1:\d+|[0-9a-f]{12}|\d+ (s|min) ago/g
+const wordsOf = (text: string) => text.replace(PASSING, '').replace(/\s+/g, ' ').trim()
+const hash = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 12)
+
+/** By day, at one size, without motion: the same page gives the same picture. */
+export async function take(browser: Browser, shot: Shot, place: Place): Promise<Taken> {
+  const { name, width, height } = shot
+  const context = await browser.newContext({
+    viewport: { width, height },
+    deviceScaleFactor: width < PHONE_PX ? 2 : 1.5,
+    colorScheme: 'light',
+    reducedMotion: 'reduce',
+    locale: 'en-GB',
+    timezoneId: 'Europe/Dublin',
+  })
+  try {
+    const page = await context.newPage()
+    page.setDefaultTimeout(45_000)
+    const part = await shot.go(page, place)
+    await page.evaluate(() => document.fonts.ready)
+    const seen = part ?? page.locator('main')
+    const shows = hash(wordsOf(await seen.innerText()))
+    const png = await (part ?? page).screenshot({ animations: 'disabled', caret: 'hide' })
+    const box = (part && (await part.boundingBox())) ?? { width, height }
+    const webp = await webpOf(context.newPage(), png)
+    return { name, webp, width: Math.round(box.width), height: Math.round(box.height), shows }
+  } finally {
+    await context.close()
+  }
+}
+
+/** The browser has the encoder; without loss, for lettering. */
+async function webpOf(opening: Promise<Page>, png: Buffer): Promise<Buffer> {
+  const page = await opening
+  const base64 = await page.evaluate(async (from) => {
+    const image = new Image()
+    image.src = `data:image/png;base64,${from}`
+    await image.decode()
+    const canvas = document.createElement('canvas')
+    canvas.width = image.naturalWidth
+    canvas.height = image.naturalHeight
+    canvas.getContext('2d')?.drawImage(image, 0, 0)
+    return canvas.toDataURL('image/webp', 1).split(',')[1] ?? ''
+  }, png.toString('base64'))
+  return Buffer.from(base64, 'base64')
+}
