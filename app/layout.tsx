@@ -5,6 +5,8 @@ import '@fontsource-variable/sofia-sans-condensed/index.css'
 import './globals.css'
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
+import { readersWay } from './locale'
+import { Reader } from './ui/reader'
 import { cookPlanBecomesCameraCalls, skipToPage } from './words/shared'
 
 /** Each answer names its own scripts (proxy.ts), so no page is drawn before it is asked for. */
@@ -17,14 +19,14 @@ export const metadata: Metadata = {
   icons: { icon: '/icons/icon.svg', apple: '/icons/icon-180.png' },
 }
 
-export default function RootLayout({ children }: { children: ReactNode }) {
+export default async function RootLayout({ children }: { children: ReactNode }) {
   return (
     <html lang="en">
       <body>
         <a className="sr-only focus:not-sr-only" href="#main">
           {skipToPage}
         </a>
-        {children}
+        <Reader way={await readersWay()}>{children}</Reader>
       </body>
     </html>
   )

@@ -1,7 +1,10 @@
 import 'server-only'
 import { cookies } from 'next/headers'
 import type { UnitSystem } from '@/lib/units'
+import { visitorLocale } from './locale'
 
-/** What this person chose to read; metric until they choose. */
-export const chosenUnits = async (): Promise<UnitSystem> =>
-  (await cookies()).get('units')?.value === 'us' ? 'us' : 'metric'
+/** What this person chose to read; until they choose, what their region reads. */
+export async function chosenUnits(): Promise<UnitSystem> {
+  const chosen = (await cookies()).get('units')?.value
+  return chosen === 'us' || chosen === 'metric' ? chosen : (await visitorLocale()).units
+}

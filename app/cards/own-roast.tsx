@@ -4,10 +4,12 @@ import { inOneSystem } from '@/lib/card/one-system'
 import type { OwnPlan } from '@/lib/card/own-plan'
 import type { CardBasis, Filled } from '@/lib/card/own-wish'
 import { tied } from '@/lib/export/tied'
+import { asRead } from '@/lib/plan/as-read'
 import type { Problem } from '@/lib/refusals'
 import type { UnitSystem } from '@/lib/units'
 import { keepPages } from '../set/feed/offline'
 import { Caution, Field } from '../ui/field'
+import { useReadersWay } from '../ui/reader'
 import { rememberUnits } from '../ui/units-button'
 import {
   atThickestPlace,
@@ -78,7 +80,8 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
   const set = (change: Partial<Filled>) => setFilled({ ...filled, ...change })
   const fault = (pointer: string) => problems.find((p) => p.pointer === pointer)?.sentence
   const us = units === 'us'
-  const words = (text: string) => inOneSystem(text, units)
+  const way = useReadersWay()
+  const words = (text: string) => asRead(inOneSystem(text, units), way)
   const inUnits = (choices: OwnQuestions['done']) => choices.map(([value, text]) => [value, words(text)] as const)
   return (
     <section aria-labelledby="own-roast" className="own-roast">

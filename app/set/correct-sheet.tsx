@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import type { Entry } from '@/lib/log/entry'
+import { typedClock } from '@/lib/plan/as-read'
 import { celsius, formatTemp, fromFahrenheit, type Instant, instant, type UnitSystem } from '@/lib/units'
 import {
   correct,
@@ -32,13 +33,14 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
   const [why, setWhy] = useState('')
   const words = logWords(entry, names)
   const wrongValue = entry.kind === 'reading' ? faultIn(value, units) : null
-  const wrongTime = !CLOCK.test(time)
+  const typed = typedClock(time)
+  const wrongTime = !CLOCK.test(typed)
   const put = {
     ...(entry.kind === 'reading' &&
       value !== degrees(entry.temp, units) && {
         temp: `${plain(value)} ${unitOf(units)}`,
       }),
-    ...(time !== clock(at) && !wrongTime && { at: sameDay(at, clock(at), time) }),
+    ...(time !== clock(at) && !wrongTime && { at: sameDay(at, typedClock(clock(at)), typed) }),
   }
   const changed = Object.keys(put).length > 0
   const send = (rest: Record<string, unknown>, told: string) => {

@@ -4,6 +4,7 @@ import type { BoardFacts } from '@/lib/session/board-facts'
 import { factsNow } from '@/lib/session/re-planned'
 import type { Session } from '@/lib/session/session'
 import type { Instant, Seconds, UnitSystem } from '@/lib/units'
+import { useReadersWay } from '../ui/reader'
 import { notKeptThisPhoneCould } from '../words/set'
 import { clockFace, timecodeFace } from './clock-face'
 import type { EntryDraft, SetFeed, SetSnapshot } from './set-feed'
@@ -47,6 +48,7 @@ interface SetProps {
 export function SetContext({ feed, facts, units, children }: SetProps) {
   const snapshot = useSnapshot(feed)
   const now = useSecond(feed)
+  const way = useReadersWay()
   const [said, setSaid] = useState('')
   useEffect(() => {
     if (said === '') return
@@ -56,7 +58,7 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
   const fixed = useMemo(() => {
     const names = new Map(facts.people.map(({ id, name }) => [id, name]))
     return {
-      clock: clockFace(facts.zone),
+      clock: clockFace(facts.zone, way),
       timecode: timecodeFace(facts.zone),
       nameOf: (person: string) => names.get(person) ?? person,
       log: (draft: EntryDraft, told: string, ago?: Seconds) => {
@@ -66,7 +68,7 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
         )
       },
     }
-  }, [feed, facts])
+  }, [feed, facts, way])
   // What counts by the clock goes with the second on the screen.
   const session = { ...snapshot.session, now }
   const { changes } = snapshot.session.told

@@ -1,7 +1,8 @@
+import { typedClock } from '@/lib/plan/as-read'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { LIGHTS } from '@/lib/plan/vocabulary'
-import { asText, type DocumentField, optional } from './document-fields'
+import { asText, type DocumentField, optional, timeOfDay } from './document-fields'
 
 const sliceField: DocumentField = {
   key: 'slice',
@@ -19,7 +20,7 @@ const sliceField: DocumentField = {
     const known = LIGHTS.some((known) => known === light)
     const chance = valueAt(document, '/day/slice/chance')
     const sure = chance === undefined ? {} : { chance }
-    return setAt(document, '/day/slice', { ...(known ? { in: light } : { at: text.trim() }), ...sure })
+    return setAt(document, '/day/slice', { ...(known ? { in: light } : { at: typedClock(text.trim()) }), ...sure })
   },
 }
 
@@ -34,14 +35,16 @@ export function dayFields(document: ShootDocument): readonly DocumentField[] {
   return [
     sliceField,
     ...(wished ? [chanceField] : []),
-    optional('call', 'Crew call, if it is fixed', '/day/call', {
+    timeOfDay('call', 'Crew call, if it is fixed', '/day/call', {
       why: 'A time such as 14:00. Empty: as late as fits.',
     }),
-    optional('wrap', 'Wrap no later than', '/day/wrap', { why: 'A time such as 22:30. What does not fit is dropped.' }),
+    timeOfDay('wrap', 'Wrap no later than', '/day/wrap', {
+      why: 'A time such as 22:30. What does not fit is dropped.',
+    }),
     optional('overtime', 'Overtime, at most', '/day/overtime', {
       why: 'How far past that wrap the day may run to save a shot, at a price: 45 min. Empty: not at all.',
     }),
-    optional('next-call', 'Next day’s call', '/day/nextCall', {
+    timeOfDay('next-call', 'Next day’s call', '/day/nextCall', {
       why: 'A time such as 08:00. Each person’s rest until then is checked. Empty: nobody works the next day.',
     }),
     optional('turnaround', 'Rest between two days', '/day/turnaround', {

@@ -1,3 +1,4 @@
+import { typedClock } from '@/lib/plan/as-read'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Gain } from './gains'
@@ -48,6 +49,13 @@ export function optional(
     ...more,
   })
 }
+/** A time of day, "14:30" or "2:30 pm"; the file keeps 24 hours. */
+export const timeOfDay = (key: string, label: string, pointer: string, more: Partial<DocumentField> = {}) =>
+  optional(key, label, pointer, {
+    write: (document, text) =>
+      text.trim() === '' ? removeAt(document, pointer) : setAt(document, pointer, typedClock(text)),
+    ...more,
+  })
 /** Latitude and longitude are bare numbers in the document. */
 export function degrees(key: string, label: string, pointer: string, why: string): DocumentField {
   return plain(key, label, pointer, {

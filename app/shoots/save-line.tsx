@@ -1,6 +1,8 @@
+import type { ReadersWay } from '@/lib/plan/as-read'
 import type { Problem } from '@/lib/refusals'
 import { instant } from '@/lib/units'
 import { clockFace } from '../set/clock-face'
+import { useReadersWay } from '../ui/reader'
 import { UndoLine } from '../ui/undo-line'
 import {
   awaySince,
@@ -25,26 +27,27 @@ const WORDS: Record<Exclude<SaveState, 'away'>, string> = {
 }
 
 /** By the shoot's clock, or the browser's while the zone is being typed. */
-function clockAt(since: number, zone: unknown): string {
+function clockAt(since: number, zone: unknown, way: ReadersWay): string {
   try {
-    return clockFace(String(zone))(instant(since))
+    return clockFace(String(zone), way)(instant(since))
   } catch {
-    return clockFace(Intl.DateTimeFormat().resolvedOptions().timeZone)(instant(since))
+    return clockFace(Intl.DateTimeFormat().resolvedOptions().timeZone, way)(instant(since))
   }
 }
-function wordsOf({ state, away, document }: Saved): string {
+function wordsOf({ state, away, document }: Saved, way: ReadersWay): string {
   // While it is tried again the line stays: it does not flicker between two sentences.
   if (!away) return state === 'away' ? savingInMoment : WORDS[state]
-  return away.why === null ? awaySince(clockAt(away.since, document.zone)) : notTaken(away.why)
+  return away.why === null ? awaySince(clockAt(away.since, document.zone, way)) : notTaken(away.why)
 }
 
 /** One line that says whether what was typed is safe. `problems` are those that no field shows. */
 export function SaveLine({ saved, problems }: { saved: Saved; problems: readonly Problem[] }) {
   const { state } = saved
+  const way = useReadersWay()
   const mine = saved.putBy
   return (
     <div role="status" className="small min-h-6">
-      {wordsOf(saved)}
+      {wordsOf(saved, way)}
       {state === 'wrong' &&
         problems.slice(0, 3).map((problem) => (
           <span key={problem.pointer + problem.sentence} className="says">

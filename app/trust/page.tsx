@@ -3,7 +3,9 @@ import { headers } from 'next/headers'
 import { doorAddresses } from '@/lib/data/door-addresses'
 import { setAuthority } from '@/lib/data/set-authority'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
+import { asRead } from '@/lib/plan/as-read'
 import { DoorHead } from '../door/door-head'
+import { readersWay } from '../locale'
 import {
   downloadCertificate,
   installItByWhatPhone,
@@ -64,7 +66,9 @@ export default async function TrustPage() {
             <li className="py-2">
               {wherePhoneShowsFingerprint}
               <code className="mt-2 block break-all rounded-sm bg-leaf p-3 text-base">{authority.fingerprint}</code>
-              <span className="small">{shaOfGoodUntil(authority.subject, day.format(authority.ends))}</span>
+              <span className="small">
+                {shaOfGoodUntil(authority.subject, asRead(day.format(authority.ends), await readersWay()))}
+              </span>
             </li>
             <li className="py-2">
               <GoOnTrusted origin={same.origin} carries={visitor.by !== null} />

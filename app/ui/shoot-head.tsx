@@ -1,5 +1,8 @@
 import Link from 'next/link'
+import { asRead } from '@/lib/plan/as-read'
+import { toInstant } from '@/lib/plan/clock'
 import type { UnitSystem } from '@/lib/units'
+import { readersWay } from '../locale'
 import {
   allShoots,
   calls,
@@ -17,6 +20,7 @@ import { factsOf, type OpenShoot } from '../workbench'
 import { ArchiveLink } from './archive-link'
 import { CrewLink } from './crew-link'
 import { HelpLink } from './help-link'
+import { TimesIn } from './times-in'
 import { UndoButton } from './undo-button'
 import { UnitsButton } from './units-button'
 
@@ -31,7 +35,7 @@ const PAGES = [
 export type ShootPage = (typeof PAGES)[number][0]
 
 /** Head of every page of a shoot: name and pages on the line, under it the facts and what is rarely wanted. */
-export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitSystem; page: ShootPage }) {
+export async function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitSystem; page: ShootPage }) {
   const { id, shoot, canUndo } = open
   return (
     <>
@@ -49,7 +53,10 @@ export function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitS
         </nav>
       </header>
       <div className="under-head">
-        <p className="small">{factsOf(shoot, units)}</p>
+        <p className="small">
+          {asRead(factsOf(shoot, units), await readersWay())}
+          <TimesIn zone={shoot.zone} at={toInstant(shoot, '12:00')} />
+        </p>
         <div className="tools no-print">
           <UndoButton id={id} canUndo={canUndo} />
           <Link className="textlink" href={`/shoots/${id}/set/rehearsal`} prefetch={false}>

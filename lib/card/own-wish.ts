@@ -5,6 +5,7 @@ import { isPoultry } from '../model/dwell-table'
 import type { Forecast } from '../model/forecast'
 import { minimumFor } from '../model/minimums'
 import { medianOf } from '../model/quantiles'
+import { typedClock } from '../plan/as-read'
 import { HIGHEST_CORE_C, ROAST_MASS } from '../plan/bounds'
 import { cookerName } from '../plan/moments'
 import type { Cook, Shoot } from '../plan/shoot'
@@ -150,7 +151,7 @@ function readGoal({ done, core }: Filled, basis: CardBasis): Read<Goal> {
 }
 function readServe(written: string): Read<number | null> {
   if (written.trim() === '') return good(null)
-  const [, h, min] = /^(\d{1,2})[:.](\d{2})$/.exec(written.trim()) ?? []
+  const [, h, min] = /^(\d{1,2})[:.](\d{2})$/.exec(typedClock(written).trim()) ?? []
   if (h === undefined || Number(h) > 23 || Number(min) > 59)
     return bad(`"${written.trim().slice(0, 20)}" is not a time of day. Write one such as "19:30".`)
   return good(Number(h) * 60 + Number(min))

@@ -20,7 +20,6 @@ export const STILL_TO_MOVE: readonly string[] = [
   'app/shoots/[shootId]/day/task-fields.ts',
   'app/shoots/[shootId]/day/task-row.tsx',
   'app/shoots/[shootId]/plan/page.tsx',
-  'app/shoots/[shootId]/plan/plan-desk.tsx',
   'app/shoots/cut-fields.ts',
   'app/shoots/day-fields.ts',
   'app/shoots/fire-fields.ts',
@@ -32,8 +31,6 @@ export const STILL_TO_MOVE: readonly string[] = [
   'app/shoots/plan-picture.tsx',
   'app/shoots/preview-from.ts',
   'app/shoots/remembered-field.ts',
-  'app/shoots/save-line.tsx',
   'app/ui/drawing.tsx',
-  'app/ui/heat-line-readout.tsx',
   'app/workbench.ts',
 ]

@@ -7,9 +7,11 @@ import { linksOf } from '@/lib/data/links'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
 import type { CallSheetModel } from '@/lib/export/call-sheet'
 import type { Slip } from '@/lib/export/slips'
+import { allAsRead } from '@/lib/plan/as-read'
 import type { Shoot } from '@/lib/plan/shoot'
 import type { UnitSystem } from '@/lib/units'
 import { announced } from '../../../announced'
+import { readersWay } from '../../../locale'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Sideways } from '../../../ui/sideways'
@@ -83,14 +85,15 @@ async function LaidOut({ shootId, units }: { shootId: string; units: UnitSystem 
   const open = await openShoot(shootId)
   const laid = await layoutReady(open.shoot)
   const told = laid.ok ? await announced(shootId, laid.layout, open.shoot.zone) : null
+  const way = await readersWay()
   return (
     <>
       {told && (
         <>
           <RePlanned last={told.last} zone={open.shoot.zone} />
-          <Calls id={shootId} sheet={callSheetModel(open, told, units)} />
-          <PrepOnPage id={shootId} list={prepModel(open, told.layout, units)} />
-          <RiskOnPage id={shootId} sheet={riskModel(open, told.layout, units)} />
+          <Calls id={shootId} sheet={allAsRead(callSheetModel(open, told, units), way)} />
+          <PrepOnPage id={shootId} list={allAsRead(prepModel(open, told.layout, units), way)} />
+          <RiskOnPage id={shootId} sheet={allAsRead(riskModel(open, told.layout, units), way)} />
           <CalendarLinks id={shootId} people={open.shoot.people ?? []} own={await ownCalendar(shootId)} />
         </>
       )}

@@ -8,8 +8,10 @@ import { crewMode } from '@/lib/data/env'
 import { LINK_ROLES, linksOf } from '@/lib/data/links'
 import { seenByLink } from '@/lib/data/sessions'
 import { isSecure, visitorOf } from '@/lib/data/visitor'
+import { asRead } from '@/lib/plan/as-read'
 import { formatClock, formatDay } from '@/lib/plan/clock'
 import { instant } from '@/lib/units'
+import { readersWay } from '../../../locale'
 import {
   calls,
   crewLinks,
@@ -29,8 +31,9 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
   const { shoot } = await savedShoot(shootId)
   const from = await headers()
   const visitor = await visitorOf(from)
-  const dayOf = (at: number) => formatDay(instant(at), shoot.zone)
-  const when = (at: number) => `${dayOf(at)}, ${formatClock(instant(at), shoot.zone)}`
+  const way = await readersWay()
+  const dayOf = (at: number) => asRead(formatDay(instant(at), shoot.zone), way)
+  const when = (at: number) => `${dayOf(at)}, ${asRead(formatClock(instant(at), shoot.zone), way)}`
   const keys = (await keysOf(shootId)).map(({ id, name, expires, seen }) => ({
     id,
     name,

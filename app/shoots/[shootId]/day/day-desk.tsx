@@ -1,5 +1,6 @@
 'use client'
-import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
+import { allAsRead } from '@/lib/plan/as-read'
 import { addShot, shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
@@ -7,6 +8,9 @@ import type { Problem } from '@/lib/refusals'
 import type { UnitSystem } from '@/lib/units'
 import { Field } from '../../../ui/field'
 import { Folded } from '../../../ui/folded'
+import { HeatLineFigure } from '../../../ui/heat-line-figure'
+import type { HeatPictures } from '../../../ui/heat-line-shapes'
+import { useReadersWay } from '../../../ui/reader'
 import { newWriteId } from '../../../ui/send'
 import { UndoLine } from '../../../ui/undo-line'
 import {
@@ -30,7 +34,7 @@ import { Crew } from './crew'
 import type { CurveView } from './curve-view'
 import type { DayView } from './day-view'
 import { DoesNotFit, Holds } from './does-not-fit'
-import { LaneGrips, type LanePicture } from './lane-grips'
+import { LaneGrips } from './lane-grips'
 import { OfferedShots } from './offered-shots'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
@@ -43,9 +47,7 @@ import { type Trial, useTrial } from './use-trial'
 import { WhatIf } from './what-if'
 
 interface DayDeskProps {
-  readonly heatLine: ReactNode
-  /** Where its boxes stand; null where there is none. */
-  readonly picture: LanePicture | null
+  readonly heatLine: HeatPictures | null
   readonly shootId: string
   readonly version: number
   readonly document: ShootDocument
@@ -66,7 +68,9 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   const [held, setHeld] = useState<ShootDocument | null>(null)
   const differs = useMemo(() => JSON.stringify(document) !== JSON.stringify(written), [document, written])
   const { trial, warm } = useTrial(shootId, held ?? (differs ? document : null), units, held !== null)
-  const view = trial?.view ?? laid
+  const way = useReadersWay()
+  const shown = trial?.view ?? laid
+  const view = useMemo(() => allAsRead(shown, way), [shown, way])
   /** The axis stands still under a handle that is held. */
   const axis = useRef(view?.axis ?? null)
   if (!held) axis.current = view?.axis ?? null
@@ -102,15 +106,22 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
     <>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the engine is fetched once somebody is about to draw */}
       <div className="relative" onFocus={warm} onPointerEnter={warm}>
-        {drawn.heatLine}
-        {drawn.picture && laid && view && (
-          <LaneGrips
-            picture={drawn.picture}
-            document={document}
-            drawn={laid}
-            view={view}
-            act={actAndOpen}
-            attempt={setHeld}
+        {drawn.heatLine && (
+          <HeatLineFigure
+            pictures={drawn.heatLine}
+            over={(drawing) =>
+              laid &&
+              view && (
+                <LaneGrips
+                  drawing={drawing}
+                  document={document}
+                  drawn={laid}
+                  view={view}
+                  act={actAndOpen}
+                  attempt={setHeld}
+                />
+              )
+            }
           />
         )}
       </div>
@@ -160,7 +171,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
         />
         {view && <WhatIf document={document} act={actAndOpen} />}
       </section>
-      {curve && <BackwardCurve curve={curve} document={document} act={actAndOpen} />}
+      {curve && <BackwardCurve curve={allAsRead(curve, way)} document={document} act={actAndOpen} />}
     </>
   )
 }

@@ -1,7 +1,9 @@
 'use client'
-import type { DrawingAxis, ShotBox } from '@/lib/export/drawing'
+import type { Drawing, DrawingAxis, ShotBox } from '@/lib/export/drawing'
+import { asRead } from '@/lib/plan/as-read'
 import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { useReadersWay } from '../../../ui/reader'
 import { onHeatLine, toWords2, untitledShot } from '../../../words/day'
 import { clockWords } from './clock-words'
 import type { DayView, ShotRow } from './day-view'
@@ -9,13 +11,13 @@ import { type ShotMove, shotMove } from './shot-move'
 import { useShift } from './use-shift'
 
 /** Where the boxes under the heat line stand, px of a picture of this size. */
-export interface LanePicture {
+interface LanePicture {
   readonly size: { readonly width: number; readonly height: number }
   readonly axis: DrawingAxis
   readonly boxes: readonly ShotBox[]
 }
 interface LaneGripsProps {
-  readonly picture: LanePicture
+  readonly drawing: Drawing
   readonly document: ShootDocument
   /** The day as the picture draws it, and as it is tried out. */
   readonly drawn: DayView
@@ -25,11 +27,14 @@ interface LaneGripsProps {
 }
 
 /** The boxes under the heat line, to be drawn along it as on the shot's own line in the table. */
-export function LaneGrips({ picture, document, drawn, view, act, attempt }: LaneGripsProps) {
-  const { size, axis, boxes } = picture
+export function LaneGrips({ drawing, document, drawn, view, act, attempt }: LaneGripsProps) {
+  const { width, height, axis, boxes = [] } = drawing
+  if (!axis || axis.standing || boxes.length === 0) return null
+  const size = { width, height }
+  const picture = { size, axis, boxes }
   const along = { left: `${(axis.start / size.width) * 100}%`, right: `${(1 - axis.end / size.width) * 100}%` }
   return (
-    <div className="lane-grips" style={{ maxWidth: size.width, aspectRatio: `${size.width} / ${size.height}` }}>
+    <div className="lane-grips" style={{ maxWidth: size.width * 1.3, aspectRatio: `${size.width} / ${size.height}` }}>
       <div className="absolute inset-y-0" style={along}>
         {boxes.map((box) => {
           const row = view.rows.find(({ id }) => id === box.id)
@@ -82,7 +87,8 @@ function LaneGrip({ box, picture, start, drawnStart, row, title, zone, move, onT
   const down = (px: number) => `${(px / size.height) * 100}%`
   const shiftPx = ((stands - drawnStart) / (axis.to - axis.from)) * span
   const place = { top: down(box.top), height: down(box.height), width: share(box.x2 - box.x1) }
-  const clock = clockWords(stands, zone)
+  const way = useReadersWay()
+  const clock = asRead(clockWords(stands, zone), way)
   // The others that make way are told in the table; here they would only cover the picture.
   const ghost = at !== null || (move.pinned && stands !== drawnStart)
   return (
@@ -106,7 +112,7 @@ function LaneGrip({ box, picture, start, drawnStart, row, title, zone, move, onT
         aria-valuenow={Math.round((stands - axis.from) / 60_000)}
         aria-valuetext={toWords2(
           clock,
-          clockWords(stands + (row.place ? row.place.end - row.place.start : 0), zone),
+          asRead(clockWords(stands + (row.place ? row.place.end - row.place.start : 0), zone), way),
           move.pinned ? ', pinned' : '',
           at === null ? '' : ', tried out',
         )}

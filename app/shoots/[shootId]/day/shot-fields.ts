@@ -33,7 +33,7 @@ import {
   withCommasB,
   withCommasCameraSound,
 } from '../../../words/day'
-import { asText, type DocumentField, optional, plain } from '../../document-fields'
+import { asText, type DocumentField, optional, plain, timeOfDay } from '../../document-fields'
 import { momentChoices } from './moment-choices'
 
 /** How a shot stands in the day. One of these, never two. */
@@ -135,7 +135,7 @@ function whenFields(document: ShootDocument, at: string, form: ShotForm): readon
 
 /** It then stands at this minute, come what may. */
 const pinField = (at: string) =>
-  optional(`${at}-pin`, pinnedAt, `${at}/pin`, {
+  timeOfDay(`${at}-pin`, pinnedAt, `${at}/pin`, {
     why: itThenRolls,
   })
 

@@ -1,4 +1,6 @@
 'use client'
+import { asRead } from '@/lib/plan/as-read'
+import { useReadersWay } from '../../../ui/reader'
 import { doesNotFitWords, pinnedWords, timeOf } from '../../../words/day'
 import { clockWords } from './clock-words'
 import type { DayAxis, ShotRow } from './day-view'
@@ -57,8 +59,9 @@ function PlacedBar(props: TrackProps & { place: NonNullable<ShotRow['place']> })
   const shift = at === null ? 0 : at - place.start
   const left = (time: number) => `${percent(axis, time + shift)}%`
   const wide = (from: number, to: number) => `${percent(axis, axis.from + to - from)}%`
-  const clock = clockWords(place.start + shift, zone)
-  const spoken = `${clock} to ${clockWords(place.end + shift, zone)}${pinned ? ', pinned' : ''}${at === null ? '' : ', tried out'}`
+  const way = useReadersWay()
+  const clock = asRead(clockWords(place.start + shift, zone), way)
+  const spoken = `${clock} to ${asRead(clockWords(place.end + shift, zone), way)}${pinned ? ', pinned' : ''}${at === null ? '' : ', tried out'}`
   const look = `bar ${row.kind}${pinned ? ' pinned' : ''}${row.tentative ? ' loose' : ''}`
   const before = percent(axis, place.end + shift) > LABEL_BEFORE
   return (

@@ -1,3 +1,4 @@
+import { typedClock } from '@/lib/plan/as-read'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import {
@@ -40,7 +41,7 @@ function edge(key: string, label: string, pointer: string, moments: readonly Mom
     },
     write: (document, text) => {
       const named = moments.find(([, words]) => words === text.trim().toLowerCase())
-      return setAt(document, pointer, named ? named[0] : text)
+      return setAt(document, pointer, named ? named[0] : typedClock(text))
     },
   })
 }

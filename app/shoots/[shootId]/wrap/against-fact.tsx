@@ -1,4 +1,3 @@
-import { formatClock } from '@/lib/plan/clock'
 import { type Instant, seconds } from '@/lib/units'
 import { isSet, type MomentRow } from '@/lib/wrap/moments'
 import type { Span } from '@/lib/wrap/told'
@@ -26,9 +25,14 @@ import type { WrapModel } from '../../wrap-model'
 import { axisFor, type FactAxis } from './fact-axis'
 
 /** Forecast against fact: what happened is the axis, the windows lie about it. A table with the same figures stands behind. */
-export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: string; cooks: number }) {
+interface AgainstFactProps {
+  readonly model: WrapModel
+  readonly clock: (at: Instant) => string
+  readonly cooks: number
+}
+export function AgainstFact({ model, clock, cooks }: AgainstFactProps) {
   const axis = axisFor(model.rows)
-  const board = model.board && formatClock(model.board.at, zone)
+  const board = model.board && clock(model.board.at)
   return (
     <section aria-label={forecastAgainstFact}>
       <p className="legend small">
@@ -79,11 +83,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
                 {cooks > 1 && <span className="small"> {row.cook}</span>}
               </th>
               <td className="time text-right">
-                {row.happened === null
-                  ? row.moment === 'carryover-peak'
-                    ? notSeen
-                    : notMarked
-                  : formatClock(row.happened, zone)}
+                {row.happened === null ? (row.moment === 'carryover-peak' ? notSeen : notMarked) : clock(row.happened)}
               </td>
               <td className="about">{row.happened !== null && <Track row={row} fact={row.happened} axis={axis} />}</td>
               <td className="off text-right">{offWords(row, board !== null)}</td>
@@ -92,7 +92,7 @@ export function AgainstFact({ model, zone, cooks }: { model: WrapModel; zone: st
           ))}
         </tbody>
       </table>
-      <Figures rows={model.rows} zone={zone} board={board} cooks={cooks} />
+      <Figures rows={model.rows} clock={clock} board={board} cooks={cooks} />
     </section>
   )
 }
@@ -149,12 +149,12 @@ const Mark = ({ at, y, height, className }: { at: number; y: number; height: num
 
 interface FiguresProps {
   readonly rows: readonly MomentRow[]
-  readonly zone: string
+  readonly clock: (at: Instant) => string
   readonly board: string | null
   readonly cooks: number
 }
-function Figures({ rows, zone, board, cooks }: FiguresProps) {
-  const clock = (at: Instant | null) => (at === null ? '' : formatClock(at, zone))
+function Figures({ rows, clock: clockOf, board, cooks }: FiguresProps) {
+  const clock = (at: Instant | null) => (at === null ? '' : clockOf(at))
   const span = (one: Span | null) =>
     one === null || one.likely === null
       ? ''

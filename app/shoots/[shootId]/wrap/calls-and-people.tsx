@@ -1,4 +1,3 @@
-import { formatClock } from '@/lib/plan/clock'
 import type { Shoot } from '@/lib/plan/shoot'
 import { formatDuration, type Instant, type Seconds } from '@/lib/units'
 import type { CallRow } from '@/lib/wrap/calls'
@@ -26,14 +25,14 @@ import type { WrapModel } from '../../wrap-model'
 
 interface Props {
   readonly model: WrapModel
-  readonly zone: string
+  readonly clock: (at: Instant) => string
   readonly shoot: Shoot
 }
 
 /** Every call and every person of the day: what was planned, and what came of it. */
-export function CallsAndPeople({ model, zone, shoot }: Props) {
+export function CallsAndPeople({ model, clock: clockOf, shoot }: Props) {
   const names = new Map((shoot.people ?? []).map(({ id, name }) => [id, name ?? id]))
-  const clock = (at: Instant | null) => (at === null ? '' : formatClock(at, zone))
+  const clock = (at: Instant | null) => (at === null ? '' : clockOf(at))
   return (
     <>
       {model.calls.length > 0 && (

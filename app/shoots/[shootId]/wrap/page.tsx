@@ -2,8 +2,10 @@ import type { Metadata } from 'next'
 import Link from 'next/link'
 import { Suspense } from 'react'
 import { keptCookers } from '@/lib/data/cookers'
+import { allAsRead, asRead } from '@/lib/plan/as-read'
 import { formatClock } from '@/lib/plan/clock'
-import type { UnitSystem } from '@/lib/units'
+import type { Instant, UnitSystem } from '@/lib/units'
+import { readersWay } from '../../../locale'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
@@ -71,9 +73,11 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
         <NoLayout problems={laid.problems} />
       </>
     )
-  const model = await wrapModel(open, laid.layout, which, before, units)
-  if (!model) return <NothingYet id={open.id} />
-  const { zone } = open.shoot
+  const made = await wrapModel(open, laid.layout, which, before, units)
+  if (!made) return <NothingYet id={open.id} />
+  const way = await readersWay()
+  const model = allAsRead(made, way)
+  const clock = (at: Instant) => asRead(formatClock(at, open.shoot.zone), way)
   return (
     <>
       {model.invented && <Invented id={open.id} />}
@@ -87,10 +91,10 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
       </h1>
       <div className="cols-wrap">
         <div>
-          <AgainstFact model={model} zone={zone} cooks={open.shoot.cooks.length} />
+          <AgainstFact model={model} clock={clock} cooks={open.shoot.cooks.length} />
           <p className="mt-3">{model.windows}</p>
-          {model.board && <OtherHours id={open.id} model={model} zone={zone} />}
-          <CallsAndPeople model={model} zone={zone} shoot={open.shoot} />
+          {model.board && <OtherHours id={open.id} model={model} clock={clock} />}
+          <CallsAndPeople model={model} clock={clock} shoot={open.shoot} />
           <p className="no-print mt-8 flex flex-wrap gap-x-6 gap-y-2">
             <Link className="textlink" href={`/shoots/${open.id}/edit${model.invented ? '?day=rehearsed' : ''}`}>
               {forEdit}
@@ -161,13 +165,18 @@ const Invented = ({ id }: { id: string }) => (
 const HOURS: Readonly<Record<BeforeMin, string>> = { 30: 'half an hour', 60: 'one hour', 120: 'two', 180: 'three' }
 
 /** Another hour to ask the board of. */
-function OtherHours({ id, model, zone }: { id: string; model: WrapModel; zone: string }) {
+interface OtherHoursProps {
+  readonly id: string
+  readonly model: WrapModel
+  readonly clock: (at: Instant) => string
+}
+function OtherHours({ id, model, clock }: OtherHoursProps) {
   const { board, invented } = model
   if (!board) return null
   const href = (min: BeforeMin) => `/shoots/${id}/wrap?before=${min}${invented ? '&day=rehearsed' : ''}` as const
   return (
     <nav aria-label={whichForecastOfDay} className="no-print small mt-1 flex flex-wrap items-baseline gap-x-4">
-      <span>{boardAtSoLongBefore(formatClock(board.at, zone))}</span>
+      <span>{boardAtSoLongBefore(clock(board.at))}</span>
       {BEFORE_MIN.map((min) => (
         <Link
           key={min}
