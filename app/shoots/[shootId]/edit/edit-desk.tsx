@@ -142,7 +142,7 @@ function NoClips({ told, shootId, invented }: ToldProps & { told: readonly ClipT
       <p className="small">{shootNamesNoClipsThese}</p>
       <ul className="m-0 mt-2 list-none p-0">
         {told.map((one) => (
-          <li key={one.id} className="grid grid-cols-[4rem_1fr] gap-x-3 border-b border-rule py-1.5">
+          <li key={one.id} className="grid grid-cols-[4rem_1fr] items-baseline gap-x-3 border-b border-rule py-1.5">
             <span className="font-semibold">{one.id}</span>
             <Told told={one} shootId={shootId} invented={invented} />
           </li>
@@ -157,7 +157,7 @@ function Told({ told, shootId, invented }: ToldProps & { told: ClipTold | undefi
   const query = `?${new URLSearchParams({ clip: told.id, ...(invented ? { day: 'rehearsed' } : {}) })}`
   return (
     <span className="flex flex-wrap items-baseline gap-x-6">
-      <span>{told.words}</span>
+      <span className="flex-[1_1_24rem]">{told.words}</span>
       {told.fault === null ? (
         <>
           <a className="textlink" href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>

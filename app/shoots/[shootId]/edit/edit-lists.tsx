@@ -23,7 +23,7 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
       {rows.length > 0 && (
         <>
           <Sideways of="Takes" className="relative">
-            <table className="stacks mt-2">
+            <table className="stacks trade mt-2">
               <thead>
                 <tr>
                   {['take', 'shot', 'in', 'out', 'clip', 'verdict', 'note'].map((name) => (

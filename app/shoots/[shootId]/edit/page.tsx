@@ -119,26 +119,22 @@ function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditD
   const file = (name: string) => `/shoots/${id}/edit/${name}${invented ? '?day=rehearsed' : ''}`
   return (
     <section aria-label={chaptersWords} className="mt-4">
-      <div className="cols-head">
-        <div>
-          <h2>{chaptersWords}</h2>
-          <p className="lead mt-1">{counts === 'video' ? timesAreOfFinishedVideo : timesCountFromFirstSlate}</p>
-        </div>
-        <span className="flex flex-wrap gap-4">
-          <a className="btn main" href={file('chapters.vtt')} download>
-            {chaptersWebvtt}
-          </a>
-          <a className="btn" href={file('captions.vtt')} download>
-            {captionsOfFacts}
-          </a>
-          <a className="btn" href={file('takes.csv')} download>
-            {takesCsv}
-          </a>
-          <a className="btn" href={file('continuity')}>
-            {continuityReportWords}
-          </a>
-        </span>
-      </div>
+      <h2>{chaptersWords}</h2>
+      <p className="lead mt-1">{counts === 'video' ? timesAreOfFinishedVideo : timesCountFromFirstSlate}</p>
+      <p className="mt-4 flex flex-wrap gap-4">
+        <a className="btn main" href={file('chapters.vtt')} download>
+          {chaptersWebvtt}
+        </a>
+        <a className="btn" href={file('captions.vtt')} download>
+          {captionsOfFacts}
+        </a>
+        <a className="btn" href={file('takes.csv')} download>
+          {takesCsv}
+        </a>
+        <a className="btn" href={file('continuity')}>
+          {continuityReportWords}
+        </a>
+      </p>
       <Chapters chapters={chapters} />
     </section>
   )
