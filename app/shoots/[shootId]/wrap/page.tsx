@@ -70,7 +70,7 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
     return (
       <>
         <h1 className="sr-only">{theWrap}</h1>
-        <NoLayout problems={laid.problems} />
+        <NoLayout id={shootId} problems={laid.problems} />
       </>
     )
   const made = await wrapModel(open, laid.layout, which, before, units)
@@ -154,8 +154,8 @@ const NothingYet = ({ id }: { id: string }) => (
 )
 
 const Invented = ({ id }: { id: string }) => (
-  <p className="status-line" role="note">
-    <b>{INVENTED}</b>
+  <p className="conflict" role="note">
+    <b>{INVENTED}</b>{' '}
     <Link className="textlink" href={`/shoots/${id}/wrap`}>
       {shootsOwnDay}
     </Link>
