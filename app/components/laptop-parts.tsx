@@ -43,10 +43,10 @@ export function LaptopParts({ document, claim }: LaptopPartsProps) {
         </p>
       </Part>
       <Part name={words.groups.icons}>
-        <ul className="rows">
+        <ul className="in-line">
           {(Object.keys(iconNames) as IconName[]).map((name) => (
             <li key={name}>
-              {iconNames[name]} <Icon name={name} />
+              <Icon name={name} /> {iconNames[name]}
             </li>
           ))}
         </ul>
