@@ -83,7 +83,7 @@ function Pair({ plan, beside }: { plan: Drawing; beside: Beside }) {
           </li>
         ))}
       </ul>
-      <Figures drawing={{ ...beside.drawing, tables: [beside.table, ...beside.drawing.tables] }} />
+      <Figures tables={[beside.table, ...beside.drawing.tables]} />
     </div>
   )
 }

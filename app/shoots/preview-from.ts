@@ -3,7 +3,7 @@ import type { Layout } from '@/lib/day/layout'
 import { sliceAfterWrap } from '@/lib/day/slice-after-wrap'
 import { cutFaceSentence, drawCutFace, tonesOf } from '@/lib/export/cut-face'
 import { heatsBeside } from '@/lib/export/cut-face-beside'
-import { drawHeatLine } from '@/lib/export/heat-line'
+import { type HeatFacts, heatLineFacts } from '@/lib/export/heat-line'
 import { safetyPanel } from '@/lib/export/safety-panel'
 import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
@@ -13,6 +13,7 @@ import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
+import { heatPictures, PLAN_SIZES } from '../ui/heat-line-shapes'
 import type { Forecasts } from '../worked-out'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
 import { placedCautions } from './placed-cautions'
@@ -24,15 +25,13 @@ export function previewFrom(shoot: Shoot, forecasts: Forecasts, units: UnitSyste
   const layout = layOutDay(bare, forecasts, { seed: shoot.seed ?? 1, sweeps: 1 })
   const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
   const input = heatLineInput(shoot, forecasts, layout, false, units)
-  const draw = (width: number, standing: boolean) => drawHeatLine({ ...input, width, standing })
+  const facts = heatLineFacts(input) as HeatFacts
   return {
     units,
     kernel: forecast.kernel,
     first: firstLine(shoot, forecasts, layout),
     second: secondLine(shoot, forecasts, layout),
-    lying: draw(892, false),
-    narrow: draw(720, false),
-    standing: draw(362, true),
+    heatLine: heatPictures(facts, PLAN_SIZES, { lanes: false, paper: false }),
     cutFace: drawCutFace(forecast, units),
     slice: cutFaceSentence(forecast, units),
     heats: heatsBeside(forecast, units),

@@ -4,6 +4,7 @@ import type { SafetyPanel } from '@/lib/export/safety-panel'
 import type { KernelName } from '@/lib/model/kernels'
 import type { Warning } from '@/lib/refusals'
 import type { UnitSystem } from '@/lib/units'
+import type { HeatPictures } from '../ui/heat-line-shapes'
 
 /** What the plan page shows beside the form: the likely day as pictures and sentences. */
 export interface Preview {
@@ -14,10 +15,7 @@ export interface Preview {
   readonly first: string
   /** "First slice about 20:33, 20:00 to 21:11." */
   readonly second: string
-  readonly lying: Drawing
-  /** Below 1000 px, where the form stands beneath. */
-  readonly narrow: Drawing
-  readonly standing: Drawing
+  readonly heatLine: HeatPictures
   readonly cutFace: Drawing
   readonly slice: string
   /** Heats worth comparing the slice at: "110 °C". */

@@ -11,7 +11,7 @@ export function CutFace(props: { drawing: Drawing; sentence: string; tones: read
       <figcaption className="mt-2">{props.sentence}</figcaption>
       <Tones tones={props.tones} />
       <p className="small">{linesJoinPlacesWithOne}</p>
-      <Figures drawing={props.drawing} />
+      <Figures tables={props.drawing.tables} />
     </figure>
   )
 }

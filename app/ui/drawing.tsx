@@ -1,12 +1,14 @@
-import type { Drawing, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
+import type { Drawing, DrawingTable, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
 import { isShade, shadeColour } from '@/lib/export/tones'
 
-/** Colours of the slice do not follow day and dusk: they are the meat's own. */
+/** Colours that do not follow day and dusk: the slice's are the meat's own, and the night is dark at any hour. */
 const OWN_COLOURS: Partial<Record<Role, string>> = {
   crust: '#3B281B',
   bone: '#F7F1E2',
   marrow: '#D9C4A6',
   fat: '#F8F0DC',
+  night: '#0B0908',
+  star: '#FBF8F1',
 }
 const FACES: Record<Face, string> = { condensed: 'var(--cond)', sans: 'var(--sans)', serif: 'var(--serif)' }
 export function paint(role: Role | undefined): string {
@@ -15,10 +17,11 @@ export function paint(role: Role | undefined): string {
 }
 
 /** A drawing as SVG; colours come from the page's own ground (day, dusk, grey). */
-export function DrawingSvg({ drawing }: { drawing: Drawing }) {
+export function DrawingSvg({ drawing, grows = false }: { drawing: Drawing; grows?: boolean }) {
   return (
     <svg
-      className="block h-auto max-w-full"
+      className={`block h-auto ${grows ? 'w-full print:max-w-none!' : 'max-w-full'}`}
+      style={grows ? { maxWidth: drawing.width * 1.3 } : undefined}
       viewBox={`0 0 ${drawing.width} ${drawing.height}`}
       width={drawing.width}
       role="img"
@@ -73,11 +76,11 @@ function TextSvg({ mark }: { mark: TextMark }) {
 }
 
 /** The same numbers as a table, for whoever cannot or need not see the picture. */
-export function Figures({ drawing }: { drawing: Drawing }) {
+export function Figures({ tables }: { tables: readonly DrawingTable[] }) {
   return (
-    <details className="mt-2 max-w-xl">
+    <details className="mt-2 max-w-2xl no-print">
       <summary>The same in figures</summary>
-      {drawing.tables.map((table) => (
+      {tables.map((table) => (
         <table key={table.caption} className="mb-6">
           <caption className="pb-1 text-left font-bold">{table.caption}</caption>
           <thead>
@@ -91,7 +94,7 @@ export function Figures({ drawing }: { drawing: Drawing }) {
           </thead>
           <tbody>
             {table.rows.map((row) => (
-              <tr key={row[0]}>
+              <tr key={row.join(' ')}>
                 {row.map((cell, i) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in the head's order
                   <td key={i} className={i > 0 ? 'tabular-nums' : undefined}>

@@ -1,50 +1,17 @@
-import type { Drawing } from '@/lib/export/drawing'
-import { drawHeatLine, type HeatLineInput, heatLineFacts } from '@/lib/export/heat-line'
-import { readoutOf } from '@/lib/export/heat-line-readout'
-import { DrawingSvg, Figures } from './drawing'
-import { HeatLineReadout } from './heat-line-readout'
+import { type HeatPlan, type HeatView, heatLineFacts } from '@/lib/export/heat-line'
+import { HeatLineFigure } from './heat-line-figure'
+import { type HeatPictures, heatPictures, PAGE_SIZES } from './heat-line-shapes'
 
-export type HeatLineProps = Omit<HeatLineInput, 'width' | 'standing' | 'compact'>
+export type HeatLineProps = HeatPlan & Pick<HeatView, 'lanes' | 'say'>
 
-/** Each shape with the screens it is for; the browser shows one of them. */
-const SHAPES = [
-  { show: 'hidden min-[1180px]:block', width: 1232, standing: false, withLanes: true },
-  { show: 'hidden min-[880px]:max-[1179px]:block', width: 952, standing: false, withLanes: false },
-  { show: 'hidden min-[700px]:max-[879px]:block', width: 740, standing: false, withLanes: false },
-  { show: 'min-[700px]:hidden', width: 362, standing: true, withLanes: false },
-] as const
+/** Lying on wide screens, without lanes where it is narrower, standing on a phone, and for paper. */
+export function pagePictures(props: HeatLineProps): HeatPictures | null {
+  const facts = heatLineFacts(props)
+  return facts && heatPictures(facts, PAGE_SIZES, { lanes: props.lanes, say: props.say, paper: true })
+}
 
-/** The picture of the widest screens, as the first of the shapes draws it. */
-export const widestHeatLine = (props: HeatLineProps): Drawing =>
-  drawHeatLine({ ...props, width: SHAPES[0].width, standing: SHAPES[0].standing })
-
-/** Lying on wide screens, without lanes where it is narrower, standing on a phone; the same figures as a table below. */
+/** The heat line of a plan as wide as the page; the same figures as tables below. */
 export function HeatLine(props: HeatLineProps) {
-  const facts = heatLineFacts({ ...props, width: 0, standing: false })
-  if (!facts) return null
-  const shapes = SHAPES.map(({ show, width, standing, withLanes }) => {
-    const input: HeatLineInput = { ...props, lanes: props.lanes && withLanes, width, standing }
-    const drawing = drawHeatLine(input, facts)
-    return { show, drawing, readout: drawing.axis && readoutOf(input, facts, drawing.axis) }
-  })
-  return (
-    <>
-      {shapes.map(({ show, drawing, readout }) => (
-        <figure key={show} className={`m-0 ${show}`}>
-          {drawing.axis && readout ? (
-            <HeatLineReadout
-              readout={readout}
-              axis={drawing.axis}
-              size={{ width: drawing.width, height: drawing.height }}
-            >
-              <DrawingSvg drawing={drawing} />
-            </HeatLineReadout>
-          ) : (
-            <DrawingSvg drawing={drawing} />
-          )}
-        </figure>
-      ))}
-      {shapes[0] && <Figures drawing={shapes[0].drawing} />}
-    </>
-  )
+  const pictures = pagePictures(props)
+  return pictures && <HeatLineFigure pictures={pictures} />
 }

@@ -6,8 +6,8 @@ import type { Shade } from './tones'
  * grey print and PDF. Lengths are CSS pixels of the picture's own box, y downwards.
  */
 export const ROLES = ['paper', 'leaf', 'band', 'ink', 'ink-2', 'ink-3', 'edge', 'rule', 'ember', 'cool'] as const
-/** What of the predicted slice is not meat; the meat's own shades are in tones.ts. */
-export const PARTS = ['crust', 'bone', 'marrow', 'fat'] as const
+/** What keeps its own colour by day and dusk: of the predicted slice what is not meat (that is in tones.ts), and the night sky. */
+export const PARTS = ['crust', 'bone', 'marrow', 'fat', 'night', 'star'] as const
 export type PlainRole = (typeof ROLES)[number] | (typeof PARTS)[number]
 export type Role = PlainRole | Shade
 export type Face = 'condensed' | 'sans' | 'serif'
@@ -72,6 +72,8 @@ export interface Drawing {
   readonly marks: readonly Mark[]
   readonly tables: readonly DrawingTable[]
   readonly axis?: DrawingAxis
+  /** From where to where across the axis a line at an instant runs, px. */
+  readonly plot?: { readonly top: number; readonly bottom: number }
   /** Each shot that has a box of its own. */
   readonly boxes?: readonly ShotBox[]
 }

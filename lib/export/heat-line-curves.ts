@@ -1,39 +1,113 @@
-import { celsius, formatTemp } from '../units'
-import { line, path } from './drawing'
-import { curvePaths, type Scale, valueAt } from './heat-line-axis'
-import type { CurvePoint, HeatFacts, HeatLineInput } from './heat-line-facts'
+import { circle, line, path, tenth } from './drawing'
+import { curvePaths, inPlot, polyline, type Scale, valueAt, within } from './heat-line-axis'
+import type { CurvePoint, HeatFacts, MomentFact, Reading } from './heat-line-facts'
 import { DOTTED, EDGE, type Frame, HAIR } from './heat-line-frame'
 import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
-import { textWidth } from './text-width'
 
 /** What would be, were the roast not cut. */
 export const LEFT_WHOLE = { stroke: 'ink-3', width: 1.1, dash: [5, 3] } as const
+/** What was forecast this morning. */
+export const MORNING = { stroke: 'ink-2', width: 1.25, dash: [7, 4] } as const
+/** Reckoned until the probe is in. */
+export const RECKONED = { stroke: 'ink', width: 2, dash: [0.1, 4.5], round: true } as const
+export const MEASURED = { stroke: 'ink', width: 2.5 } as const
 
-export function drawMeat(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
+/** A curve by what is known of it: reckoned before the first reading, measured, forecast from the last one on. */
+export interface Known {
+  readonly reckoned: readonly CurvePoint[]
+  readonly measured: readonly Reading[]
+  readonly forecast: readonly CurvePoint[]
+}
+export function knownOf(
+  points: readonly CurvePoint[],
+  read: readonly Reading[],
+  now: number | null,
+  span: Span,
+): Known {
+  const shown = within(points, span[0], span[1])
+  const first = read[0]
+  const last = read.at(-1)
+  const turn = last?.at ?? now
+  const measured = read.filter(({ at }) => at >= span[0] && at <= span[1])
+  if (turn === null || turn <= (points[0]?.at ?? turn)) return { reckoned: [], measured, forecast: shown }
+  return {
+    reckoned: within(shown, span[0], Math.min(first?.at ?? turn, span[1])),
+    measured,
+    forecast: within(shown, Math.max(turn, span[0]), span[1]),
+  }
+}
+type Span = readonly [from: number, to: number]
+
+export function drawMeat(sheet: Sheet, facts: HeatFacts, frame: Frame, now: number | null): void {
   const { left, right, axis, meat } = frame
-  gutter(sheet, frame, 'meat', 'probe', meat.top + 14, input)
+  gutter(sheet, frame, 'meat', 'probe', meat.top + 14, facts)
   ticks(sheet, frame, meat)
-  drawBand(sheet, facts.meat, axis, meat.y)
+  const known = knownOf(facts.meat, facts.day?.read ?? [], now, axis.domain)
+  drawBand(sheet, known.forecast, axis, meat.y)
   for (const target of facts.targets) {
     const end = meets(facts.meat, target.at)
-    sheet.draw(line(left, meat.y(target.at), end ? axis(end) : right, meat.y(target.at), EDGE))
+    const to = end === undefined ? right : inPlot(axis, end)
+    if (to > left) sheet.draw(line(left, meat.y(target.at), to, meat.y(target.at), EDGE))
   }
-  if (input.minimum) sheet.draw(line(left, meat.y(input.minimum.at), right, meat.y(input.minimum.at), DOTTED))
-  sheet.draw(path(curvePaths(facts.meat, axis, meat.y).likely, { stroke: 'ink', width: 1.75 }))
-  const { likely } = curvePaths(facts.whole, axis, meat.y)
+  if (facts.minimum) sheet.draw(line(left, meat.y(facts.minimum.at), right, meat.y(facts.minimum.at), DOTTED))
+  drawMorning(sheet, facts, axis, meat.y)
+  drawKnown(sheet, known, axis, meat.y)
+  const { likely } = curvePaths(within(facts.whole, ...axis.domain), axis, meat.y)
   if (likely) sheet.draw(path(likely, LEFT_WHOLE))
+  takeCurve(sheet, within(facts.meat, ...axis.domain), axis, meat.y)
 }
 
-export function drawCooker(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
+export function drawMorning(sheet: Sheet, { day }: HeatFacts, axis: Scale, level: Scale, standing = false): void {
+  const [from, to] = axis.domain
+  const shown = (day?.morning ?? []).filter(({ at }) => at >= from && at <= to)
+  if (shown.length < 2) return
+  sheet.draw(
+    path(
+      polyline(
+        shown.map((p) => [axis(p.at), level(p.level)]),
+        standing,
+      ),
+      MORNING,
+    ),
+  )
+}
+
+/** Readings as open dots, as close as they can stand apart. */
+export function drawKnown(sheet: Sheet, known: Known, axis: Scale, level: Scale, standing = false): void {
+  const reckoned = curvePaths(known.reckoned, axis, level, standing).likely
+  if (reckoned) sheet.draw(path(reckoned, RECKONED))
+  const likely = curvePaths(known.forecast, axis, level, standing).likely
+  if (likely) sheet.draw(path(likely, { stroke: 'ink', width: 1.75 }))
+  if (known.measured.length > 1) {
+    const places = known.measured.map((p) => [axis(p.at), level(p.level)] as const)
+    sheet.draw(path(polyline(places, standing), MEASURED))
+  }
+  let last = Number.NEGATIVE_INFINITY
+  for (const { at, level: value } of known.measured) {
+    const along = axis(at)
+    if (along - last < 11) continue
+    last = along
+    const [x, y] = standing ? [level(value), along] : [along, level(value)]
+    sheet.draw(circle(x, y, 3.2, { fill: 'paper', stroke: 'ink', width: 1.5 }))
+  }
+}
+
+export function drawCooker(sheet: Sheet, facts: HeatFacts, frame: Frame): void {
   const { axis, cooker } = frame
-  gutter(sheet, frame, 'cooker', 'grate', (cooker.top + cooker.bottom) / 2 - 4, input)
+  gutter(sheet, frame, 'cooker', 'grate', (cooker.top + cooker.bottom) / 2 - 4, facts)
   ticks(sheet, frame, cooker)
-  drawBand(sheet, facts.cooker, axis, cooker.y)
-  sheet.draw(path(curvePaths(facts.cooker, axis, cooker.y).likely, { stroke: 'ink-2', width: 1.5 }))
+  const shown = within(facts.cooker, ...axis.domain)
+  drawBand(sheet, shown, axis, cooker.y)
+  const { likely } = curvePaths(shown, axis, cooker.y)
+  if (likely) sheet.draw(path(likely, { stroke: 'ink-2', width: 1.5 }))
+  for (const { at, level } of facts.day?.cookerRead ?? [])
+    if (at >= axis.domain[0] && at <= axis.domain[1])
+      sheet.draw(circle(axis(at), cooker.y(level), 2, { fill: 'ink-2' }))
+  takeCurve(sheet, shown, axis, cooker.y)
 }
 
-function gutter(sheet: Sheet, frame: Frame, name: string, of: string, y: number, input: HeatLineInput): void {
-  const degrees = input.units === 'us' ? '°F' : '°C'
+function gutter(sheet: Sheet, frame: Frame, name: string, of: string, y: number, { units }: HeatFacts): void {
+  const degrees = units === 'us' ? '°F' : '°C'
   sheet.letter(lettering.start(0, y, name, LETTERING.lane))
   sheet.letter(lettering.start(0, y + 14, frame.narrow ? degrees : `${of}, ${degrees}`, LETTERING.small))
 }
@@ -43,89 +117,37 @@ function ticks(sheet: Sheet, frame: Frame, scale: Frame['meat']): void {
     sheet.letter(lettering.end(frame.left - 8, tick.y + 4.5, tick.words, LETTERING.axis))
   }
 }
-function drawBand(sheet: Sheet, points: readonly CurvePoint[], axis: Scale, level: Scale): void {
-  const paths = curvePaths(points, axis, level)
-  sheet.draw(path(paths.band, { fill: 'band' }), path(paths.low, EDGE), path(paths.high, EDGE))
+export function drawBand(
+  sheet: Sheet,
+  points: readonly CurvePoint[],
+  axis: Scale,
+  level: Scale,
+  standing = false,
+): void {
+  const paths = curvePaths(points, axis, level, standing)
+  if (paths.band) sheet.draw(path(paths.band, { fill: 'band' }), path(paths.low, EDGE), path(paths.high, EDGE))
+}
+/** Lettering keeps off the likely line. */
+function takeCurve(sheet: Sheet, points: readonly CurvePoint[], axis: Scale, level: Scale): void {
+  const [start, end] = [points[0], points.at(-1)]
+  if (!start || !end) return
+  for (let x = axis(start.at); x < axis(end.at); x += 8) {
+    const at =
+      axis.domain[0] + ((x - axis.range[0]) / (axis.range[1] - axis.range[0])) * (axis.domain[1] - axis.domain[0])
+    const point = valueAt(points, at as CurvePoint['at'])
+    if (point) sheet.take({ left: x - 1, right: x + 9, top: level(point.likely) - 1, bottom: level(point.likely) + 1 })
+  }
 }
 /** When the likely curve first reaches a level. */
 const meets = (points: readonly CurvePoint[], level: number) => points.find((p) => p.likely >= level)?.at
 
-/** Words that stand on the lines; there is no legend. Each takes the first place that is free. */
-export function letterMeat(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
-  const { left, meat, axis } = frame
-  const onLine = (words: string, at: number) => {
-    const across = [4, 100, 200, 300, 400].map((x) => left + x)
-    const above = across.map((x) => [lettering.start(x, meat.y(at) - 3, words, LETTERING.small)])
-    const below = across.map((x) => [lettering.start(x, meat.y(at) + 11, words, LETTERING.small)])
-    sheet.letterWhereFree(...above, ...below)
-  }
-  if (input.minimum) onLine(input.minimum.words, input.minimum.at)
-  for (const target of [...facts.targets].sort((a, b) => b.at - a.at)) onLine(target.words, target.at)
-  const start = facts.meat[0]
-  if (start) {
-    const words = `${start.likely < 10 ? 'from the fridge' : 'starts at'}, ${formatTemp(celsius(start.likely), input.units)}`
-    const y = meat.y(start.likely) - 6
-    sheet.letterWhereFree([lettering.end(axis(start.at) - 6, y, words, LETTERING.small)])
-  }
-  letterSliced(sheet, input, facts, frame)
-}
-
-function letterSliced(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
-  const slice = facts.moments.find((m) => m.id === 'first-slice')?.likely
-  const end = facts.meat.at(-1)
-  if (!slice || !end) return
-  const words = `about ${formatTemp(celsius(facts.sliced.likely), input.units)}`
-  const { low, high } = facts.sliced
-  const [from, to] = [low, high].map((level) => formatTemp(celsius(level), input.units))
-  const range = from === to ? 'when sliced' : `${from?.split(' ')[0]} to ${to} when sliced`
-  const x = frame.axis(end.at) + 10
-  const y = frame.meat.y(end.likely)
-  const at = (dx: number, dy: number) => [
-    lettering.start(x + dx, y + dy, words, LETTERING.name),
-    lettering.start(x + dx, y + dy + 15, range, LETTERING.small),
-  ]
-  const room = frame.right - x - textWidth(range, LETTERING.small)
-  if (room >= 0) sheet.letterWhereFree(at(0, 3), at(0, 24), at(Math.min(20, room), 40))
-  else sheet.letterWhereFree(at(room, 46), at(room, 64))
-}
-
-export function letterCooker(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
-  const { axis, cooker } = frame
-  const likely = (id: string) => facts.moments.find((m) => m.id === id)?.likely
-  const on = likely('meat-on')
-  const pull = likely('pull') ?? facts.cooker.at(-1)?.at
-  if (on && pull) {
-    const x = axis(on + (pull - on) * 0.45)
-    const held = roastLevel(facts, on, pull)
-    sheet.letterWhereFree([lettering.middle(x, cooker.y(held) - 8, heldWords(held, input, facts), LETTERING.small)])
-  }
-  const end = facts.cooker.at(-1)
-  if (facts.searAt === null || !end || likely('vents-open') === undefined) return
-  const words = `vents wide open, ${formatTemp(facts.searAt, input.units)}`
-  const y = cooker.y(end.likely)
-  const fits = axis(end.at) + 10 + textWidth(words, LETTERING.small) <= frame.right
-  if (fits) sheet.letterWhereFree([lettering.start(axis(end.at) + 10, y + 4, words, LETTERING.small)])
-  else sheet.letterWhereFree([lettering.end(axis(end.at) - 4, y - 6, words, LETTERING.small)])
-}
-
-function roastLevel(facts: HeatFacts, on: number, pull: number): number {
-  const between = facts.cooker.filter((p) => p.at > on && p.at < pull).map((p) => p.likely)
-  return between.sort((a, b) => a - b)[Math.floor(between.length / 2)] ?? facts.roastAt
-}
-/** A difference below this is the cooker's own noise, °C. */
-const TOLD_APART = 3
-function heldWords(held: number, input: HeatLineInput, facts: HeatFacts): string {
-  const dial = formatTemp(facts.roastAt, input.units)
-  if (Math.abs(held - facts.roastAt) <= TOLD_APART) return `held at ${dial}`
-  return `holds ${formatTemp(celsius(held), input.units)}; the dial says ${dial}`
-}
-
 /** The height of a moment's knot: on the meat's curve, before the meat is on the cooker's. */
-export function knotY(facts: HeatFacts, frame: Frame, moment: HeatFacts['moments'][number]): number {
+export function knotY(facts: HeatFacts, frame: Frame, moment: MomentFact): number {
   const fire = moment.id === 'fire-lit' || moment.id === 'cooker-steady'
+  return tenth((fire ? frame.cooker : frame.meat).y(knotLevel(facts, moment, fire)))
+}
+export function knotLevel(facts: HeatFacts, { likely: at }: MomentFact, fire: boolean): number {
   const points = fire ? facts.cooker : [...facts.meat, ...facts.whole]
-  const at = moment.likely
   const nearest = at !== null && at > (points.at(-1)?.at ?? 0) ? points.at(-1) : points[0]
-  const point = (at === null ? null : valueAt(points, at)) ?? nearest
-  return (fire ? frame.cooker : frame.meat).y(point?.likely ?? 0)
+  return ((at === null ? null : valueAt(points, at)) ?? nearest)?.likely ?? 0
 }

@@ -1,94 +1,173 @@
-import { formatClock } from '../plan/clock'
-import { instant } from '../units'
-import { hatch, line, path, rect, tenth } from './drawing'
-import { clockOffset, hours } from './heat-line-axis'
-import type { HeatFacts, HeatLineInput, LightPart } from './heat-line-facts'
-import { DOTTED, EDGE, type Frame, HAIR } from './heat-line-frame'
+import { circle, hatch, line, path, rect, tenth } from './drawing'
+import { isInPlot, type Scale } from './heat-line-axis'
+import { clockAt } from './heat-line-clock'
+import type { HeatFacts, LightPart } from './heat-line-facts'
+import { DOTTED, EDGE, type Frame } from './heat-line-frame'
 import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
 import { textWidth } from './text-width'
 
-/** Hatching of a part of the light: wide for gold, tight for twilight; dark is solid. */
-export const HATCHES = {
-  golden: { gap: 7, how: { stroke: 'ink-2', width: 0.75 } },
-  twilight: { gap: 3.4, how: { stroke: 'ink-2', width: 1 } },
-} as const
+/** Golden hour is hatched wide, twilight closer and closer toward the dark, which is solid: told without colour. */
+export const GOLD = { gap: 7, how: { stroke: 'ink-2', width: 0.75 } } as const
+const TWILIGHT = { stroke: 'ink-2', width: 1 } as const
+const [WIDEST, CLOSEST] = [8, 2.2]
 /** The sun's height that fills the band, degrees, unless it climbs higher. */
 const FULL_HEIGHT_DEG = 44
 
-/** The sun's height over its horizon; hatched toward the evening, so that it is told without colour. */
-export function drawDaylight(sheet: Sheet, input: HeatLineInput, facts: HeatFacts, frame: Frame): void {
-  const { sun, axis } = frame
+/** The sun's course over its horizon, the ground beneath it light. */
+export function drawDaylight(sheet: Sheet, facts: HeatFacts, frame: Frame): void {
+  const { sun, axis, left, right } = frame
+  const height = heightScale(facts, sun.bottom, sun.top + 3)
+  const courses = sunPath(facts, axis, height)
+  sheet.draw(...courses.map(({ ground }) => path(ground, { fill: 'leaf' })))
   for (const part of facts.light) drawPart(sheet, part, frame)
-  const full = Math.max(FULL_HEIGHT_DEG, ...facts.sun.map((s) => s.deg))
-  const y = (deg: number) => sun.bottom - (deg / full) * (sun.bottom - sun.top - 2)
-  const d = sunPath(facts, axis, y)
-  if (d) sheet.draw(path(d, { stroke: 'ink', width: 1.5 }))
-  sheet.draw(line(frame.left, sun.bottom, frame.right, sun.bottom, EDGE))
+  sheet.draw(...courses.map((course) => path(course.line, { stroke: 'ink', width: 1.5 })))
+  sheet.draw(line(left, sun.bottom, right, sun.bottom, EDGE))
+}
+
+/** After the now-line, which these keep off. */
+export function letterDaylight(sheet: Sheet, facts: HeatFacts, frame: Frame): void {
+  const { sun } = frame
+  const height = heightScale(facts, sun.bottom, sun.top + 3)
   sheet.letter(lettering.start(0, sun.bottom - 15, 'daylight', LETTERING.lane))
   sheet.letter(lettering.start(0, sun.bottom, frame.narrow ? 'sun' : 'sun above horizon', LETTERING.small))
-  for (const part of facts.light) letterPart(sheet, input, part, frame)
+  drawSunNow(sheet, facts, frame, height)
+  for (const part of facts.light) letterPart(sheet, facts, part, frame)
+  letterNoon(sheet, facts, frame, height)
 }
 
-/** The sun's course while it is up, as path data. */
-export function sunPath(
-  facts: HeatFacts,
-  along: (at: number) => number,
-  across: (deg: number) => number,
-  standing = false,
-) {
-  let down = true
-  return facts.sun
-    .flatMap(({ at, deg }) => {
-      const place = standing ? [across(deg), along(at)] : [along(at), across(deg)]
-      const step = deg < -1 ? [] : [`${down ? 'M' : 'L'}${place.map(tenth).join(' ')}`]
-      down = deg < -1
-      return step
-    })
-    .join('')
+type Height = (deg: number) => number
+export function heightScale(facts: HeatFacts, ground: number, top: number): Height {
+  const full = Math.max(FULL_HEIGHT_DEG, ...facts.sun.map((s) => s.deg))
+  return (deg) => ground + (Math.max(0, deg) / full) * (top - ground)
 }
 
-function drawPart(sheet: Sheet, part: LightPart, { axis, sun, right }: Frame): void {
-  const x = axis(part.start)
-  const width = Math.min(right, axis(part.end)) - x
+interface Course {
+  readonly line: string
+  readonly ground: string
+}
+/** The sun's course on each day of the picture while it is up, and the ground under it. */
+export function sunPath(facts: HeatFacts, axis: Scale, height: Height, standing = false): Course[] {
+  const [from, to] = axis.domain
+  const days: { at: number; deg: number }[][] = []
+  let up = false
+  for (const { at, deg } of facts.sun) {
+    if (deg < -1 || at > to + 600_000 || at < from - 600_000) up = false
+    else {
+      if (!up) days.push([])
+      days.at(-1)?.push({ at: Math.min(to, Math.max(from, at)), deg })
+      up = true
+    }
+  }
+  const place = (t: number, h: number) => (standing ? `${tenth(h)} ${tenth(t)}` : `${tenth(t)} ${tenth(h)}`)
+  return days.flatMap((day) => {
+    const [first, last] = [day[0], day.at(-1)]
+    if (!first || !last || day.length < 2) return []
+    const course = `M${day.map(({ at, deg }) => place(axis(at), height(deg))).join('L')}`
+    const ground = `${course}L${place(axis(last.at), height(0))}L${place(axis(first.at), height(0))}Z`
+    return [{ line: course, ground }]
+  })
+}
+
+function shown(part: LightPart, axis: Scale): { from: number; width: number } | null {
+  const from = Math.max(axis.range[0], axis(part.start))
+  const width = Math.min(axis.range[1], axis(part.end)) - from
+  return width > 0.5 ? { from, width } : null
+}
+
+function drawPart(sheet: Sheet, part: LightPart, { axis, sun }: Frame): void {
+  const place = shown(part, axis)
+  if (!place) return
   const height = sun.bottom - sun.top
-  if (part.light === 'dark') sheet.draw(rect(x, sun.top, width, height, { fill: 'ink' }))
-  else {
-    const { gap, how } = HATCHES[part.light]
-    sheet.draw(path(hatch(x, sun.top, width, height, gap), how))
+  if (part.light === 'golden') sheet.draw(path(hatch(place.from, sun.top, place.width, height, GOLD.gap), GOLD.how))
+  else if (part.light === 'twilight') {
+    const strokes = duskStrokes(axis, part).map((x) => `M${tenth(x)} ${tenth(sun.top)}V${tenth(sun.bottom)}`)
+    if (strokes.length > 0) sheet.draw(path(strokes.join(''), TWILIGHT))
+  } else {
+    sheet.draw(rect(place.from, sun.top, place.width, height, { fill: 'night', stroke: 'edge', width: 0.75 }))
+    for (const [dx, dy, r] of stars(place.width, height))
+      sheet.draw(circle(place.from + dx, sun.top + dy, r, { fill: 'star' }))
   }
 }
 
-function letterPart(sheet: Sheet, input: HeatLineInput, part: LightPart, { axis, sun, right }: Frame): void {
-  if (part.start <= (axis.domain()[0] ?? 0)) return
+/** Strokes across a twilight, closer toward its dark end. */
+export function duskStrokes(axis: Scale, part: LightPart): number[] {
+  const [start, end] = [axis(part.start), axis(part.end)]
+  const evening = part.name === 'sunset'
+  const strokes: number[] = []
+  for (let at = 0; at < end - start; ) {
+    strokes.push(evening ? start + at : end - at)
+    at += WIDEST + (CLOSEST - WIDEST) * (at / (end - start))
+  }
+  return strokes.filter((x) => x >= axis.range[0] && x <= axis.range[1])
+}
+
+/** A few points of light where the dark is wide enough, always the same ones, none behind its lettering. */
+export function stars(width: number, height: number): (readonly [number, number, number])[] {
+  const found: [number, number, number][] = []
+  for (let i = 0; i * 23 + 52 < width - 6; i++) {
+    const [a, b] = [(i * 0.618034) % 1, (i * 0.754878) % 1]
+    found.push([52 + i * 23 + a * 12, 5 + b * (height - 10), i % 3 === 0 ? 1.1 : 0.7])
+  }
+  return found
+}
+
+/** "sun 19° up" at now. */
+function drawSunNow(sheet: Sheet, facts: HeatFacts, frame: Frame, height: Height): void {
+  const { now, axis, sun } = frame
+  if (now === null) return
+  const at =
+    axis.domain[0] + ((now - axis.range[0]) / (axis.range[1] - axis.range[0])) * (axis.domain[1] - axis.domain[0])
+  const deg = sunAt(facts, at)
+  if (deg === null || deg < 0) return
+  const y = height(deg)
+  sheet.draw(circle(now, y, 5.5, { fill: 'paper', stroke: 'ink', width: 1.5 }))
+  const words = `sun ${Math.round(deg)}° up`
+  const beside = (dy: number) => [
+    [lettering.start(now + 11, y + dy, words, LETTERING.small)],
+    [lettering.end(now - 11, y + dy, words, LETTERING.small)],
+  ]
+  sheet.take({ left: now - 6, right: now + 6, top: sun.top, bottom: sun.bottom })
+  sheet.letterWhereFree(...beside(-3), ...beside(14))
+}
+
+export function sunAt({ sun }: HeatFacts, at: number): number | null {
+  const after = sun.findIndex((point) => point.at >= at)
+  const [a, b] = [sun[after - 1], sun[after]]
+  if (!a || !b) return null
+  return a.deg + ((b.deg - a.deg) * (at - a.at)) / (b.at - a.at)
+}
+
+/** Where the sun stands highest, on a day that begins before noon. */
+function letterNoon(sheet: Sheet, facts: HeatFacts, frame: Frame, height: Height): void {
+  const { sun } = facts
+  for (const [i, { at, deg }] of sun.entries()) {
+    const [before, after] = [sun[i - 1]?.deg ?? 90, sun[i + 1]?.deg ?? 90]
+    if (deg < before || deg <= after || deg < 5 || !isInPlot(frame.axis, at)) continue
+    const words = `highest, ${Math.round(deg)}°`
+    const place = lettering.middle(frame.axis(at), height(deg) + 15, words, LETTERING.small)
+    sheet.letterWhereFree([place])
+  }
+}
+
+function letterPart(sheet: Sheet, facts: HeatFacts, part: LightPart, { axis, sun, right }: Frame): void {
+  if (!isInPlot(axis, part.start) || part.start === axis.domain[0]) return
   const dark = part.light === 'dark'
-  const name = { ...LETTERING.small, role: dark ? 'paper' : 'ink-2' } as const
-  const time = { ...LETTERING.lightTime, role: dark ? 'paper' : 'ink' } as const
-  const x = axis(part.start) + 4
-  const fits = textWidth(part.name, name) + 4 <= Math.min(right, axis(part.end)) - x
-  if (fits) sheet.letterWhereFree([lettering.start(x, sun.top + 13, part.name, name, !dark)])
-  const clock = formatClock(part.start, input.zone)
-  if (x + textWidth(clock, time) > right) return
-  sheet.letterWhereFree([lettering.start(x, sun.top + 28, clock, time, !dark)])
-}
-
-export function drawHours(sheet: Sheet, input: HeatLineInput, frame: Frame, lanesBottom: number | null): void {
-  const { axis, sun } = frame
-  const bottom = lanesBottom ?? frame.cooker.bottom
-  const offset = clockOffset(instant(axis.domain()[0] ?? 0), input.zone)
-  for (const at of hours(axis, offset, 52)) {
-    const x = axis(at)
-    sheet.draw(line(x, sun.bottom, x, bottom, HAIR))
-    if (x + 18 > frame.right + 8) continue
-    sheet.letter(lettering.middle(x, frame.hours, formatClock(at, input.zone), LETTERING.axis))
-    if (lanesBottom !== null)
-      sheet.letter(lettering.middle(x, lanesBottom + 20, formatClock(at, input.zone), LETTERING.axis))
-  }
+  const name = { ...LETTERING.small, role: dark ? 'star' : 'ink-2' } as const
+  const time = { ...LETTERING.lightTime, role: dark ? 'star' : 'ink' } as const
+  const x = axis(part.start) + 5
+  const end = Math.min(right, axis(part.end))
+  if (textWidth(part.name, name) + 4 <= end - x)
+    sheet.letterWhereFree([lettering.start(x, sun.top + 14, part.name, name, !dark)])
+  const clock = clockAt(facts.clock, part.start)
+  if (x + textWidth(clock, time) > (dark ? end : right)) return
+  sheet.letterWhereFree([lettering.start(x, sun.top + 29, clock, time, !dark)])
 }
 
 /** Golden hour and sunset, carried down as dotted lines. */
 export function drawLightEdges(sheet: Sheet, facts: HeatFacts, frame: Frame, bottom: number): void {
   for (const part of facts.light) {
+    if (part.light === 'dark' || !isInPlot(frame.axis, part.start)) continue
     const x = frame.axis(part.start)
-    if (part.light !== 'dark' && x > frame.left) sheet.draw(line(x, frame.hours - 2, x, bottom, DOTTED))
+    if (x > frame.left + 1) sheet.draw(line(x, frame.hours + 6, x, bottom, DOTTED))
   }
 }

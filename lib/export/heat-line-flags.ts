@@ -1,73 +1,82 @@
 import type { MomentId } from '../model/moment-ids'
-import { formatClock } from '../plan/clock'
-import { circle, line, rect } from './drawing'
-import type { Scale } from './heat-line-axis'
+import { circle, line, path, rect, tenth } from './drawing'
+import { inPlot, isInPlot, type Scale } from './heat-line-axis'
+import { clockAt } from './heat-line-clock'
 import { knotY } from './heat-line-curves'
-import type { HeatFacts, HeatLineInput, MomentFact } from './heat-line-facts'
+import type { HeatFacts, HeatView, MomentFact } from './heat-line-facts'
 import type { Frame } from './heat-line-frame'
-import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
+import { LETTERING, lettering, type Sheet, upright } from './heat-line-sheet'
+import { type FlagWish, LABEL_GAP, type PlacedFlag, placeFlags } from './heat-line-staircase'
 import { neverWords, windowWords } from './heat-line-words'
 import { textWidth } from './text-width'
 
-/** A flag's reach on the x axis: its pole, and the outer edges of label and window bar. */
-export interface FlagReach {
-  readonly pole: number
-  readonly left: number
-  readonly right: number
-  /** The right edge of the label alone. */
-  readonly labelEnd: number
-}
-export interface Flag {
+export interface Flag extends PlacedFlag {
   readonly moment: MomentFact
-  readonly time: string
-  readonly window: string
-  readonly reach: FlagReach
+  readonly pole: number
+  /** Time, name, window: as many as the label has. */
+  readonly words: readonly string[]
+  readonly width: number
+  /** Early to late; null where it has happened or is certain. */
+  readonly bar: readonly [number, number] | null
+  /** Where this morning's likely time stands. */
+  readonly morning: number | null
 }
 
-/** Least air between a label and the next pole or flag, px. */
-const AIR = 8
-
-/**
- * The step of each flag, 0 the lowest. Given by time; taken from last to first, each goes on the lowest step where its
- * label is not crossed by a later moment's pole and its bar does not meet a later flag: a staircase falling to the right.
- */
-export function staircase(flags: readonly FlagReach[]): number[] {
-  const steps: number[] = flags.map(() => 0)
-  for (let i = flags.length - 1; i >= 0; i--) {
-    const later = flags.slice(i + 1).map((other, k) => ({ other, step: steps[i + 1 + k] ?? 0 }))
-    let step = 0
-    while (later.some((l) => crosses(flags[i] as FlagReach, step, l.other, l.step))) step++
-    steps[i] = step
-  }
-  return steps
-}
-
-function crosses(flag: FlagReach, step: number, other: FlagReach, otherStep: number): boolean {
-  const poleInLabel = other.pole < flag.labelEnd + AIR && step <= otherStep
-  const meet = step === otherStep && flag.left < other.right + AIR && other.left < flag.right + AIR
-  return poleInLabel || meet
-}
+/** Between time and name, and name and window. */
+const WORD_GAPS = [5, 7] as const
+/** Room for the tick after the time of what has happened. */
+const TICK = 15
+/** This morning's likely time is shown where it differs by more. */
+const MOVED_MS = 90_000
 
 /** Figures of the window leave the flag where a table with them stands beside, or where it is narrow. */
-const isShort = (input: HeatLineInput) => input.compact === true || input.width < 760
-const clockOf = (moment: MomentFact, zone: string) => (moment.likely === null ? '' : formatClock(moment.likely, zone))
+const isShort = (view: HeatView) => view.compact === true || view.width < 760
 
-export function labelWidth(moment: MomentFact, input: HeatLineInput): number {
-  const window = isShort(input) ? '' : windowWords(moment, input.zone)
-  const figures = window ? 7 + textWidth(window, LETTERING.small) : 0
-  return 11 + textWidth(clockOf(moment, input.zone), LETTERING.time) + textWidth(moment.name, LETTERING.name) + figures
+function wordsOf(moment: MomentFact, view: HeatView, { clock }: HeatFacts): string[] {
+  const window = isShort(view) ? '' : windowWords(moment, clock)
+  return [clockAt(clock, moment.likely ?? 0), moment.name, ...(window ? [window] : [])]
+}
+function widthOf(words: readonly string[], moment: MomentFact): number {
+  const [time = '', name, window] = words
+  const parts = [
+    textWidth(time, LETTERING.time) + (moment.marked ? TICK : 0),
+    name === undefined ? 0 : WORD_GAPS[0] + textWidth(name, LETTERING.name),
+    window === undefined ? 0 : WORD_GAPS[1] + textWidth(window, LETTERING.small),
+  ]
+  return parts.reduce((sum, part) => sum + part, 0)
+}
+/** Room that a moment's flag needs to the right of its pole. */
+export const flagRoom = (moment: MomentFact, view: HeatView, facts: HeatFacts): number =>
+  LABEL_GAP + widthOf(wordsOf(moment, view, facts), moment)
+
+export function flagsOf(view: HeatView, facts: HeatFacts, axis: Scale, now: number | null): Flag[] {
+  const shown = facts.moments.filter(({ likely }) => likely !== null && isInPlot(axis, likely))
+  const known = shown.map((moment) => {
+    const words = wordsOf(moment, view, facts)
+    const widths = words.map((_, i) => widthOf(words.slice(0, words.length - i), moment))
+    const pole = axis(moment.likely ?? 0)
+    return { moment, pole, words, widths, bar: barOf(moment, axis, now), morning: morningOf(moment, axis) }
+  })
+  const wishes = known.map(({ pole, widths, bar, morning }): FlagWish => {
+    const ends = [pole, ...(bar ?? []), ...(morning === null ? [] : [morning - 4, morning + 4])]
+    return { pole, widths, bar: [Math.min(...ends), Math.max(...ends)] }
+  })
+  const placed = placeFlags(wishes, { left: 0, right: axis.range[1] + 8, now })
+  return known.map(({ words, widths, ...flag }, i) => {
+    const place = placed[i] as PlacedFlag
+    return { ...flag, ...place, words: words.slice(0, words.length - place.cut), width: widths[place.cut] ?? 0 }
+  })
 }
 
-export function flagsOf(input: HeatLineInput, facts: HeatFacts, axis: Scale): Flag[] {
-  const [start = 0, end = 0] = axis.range()
-  return facts.moments.map((moment) => {
-    const pole = axis(moment.likely ?? 0)
-    const labelEnd = pole + labelWidth(moment, input)
-    const left = Math.max(start, Math.min(pole - 2, axis(moment.early ?? moment.likely ?? 0)))
-    const right = Math.max(labelEnd, moment.late === null ? end : Math.min(end, axis(moment.late)))
-    const window = isShort(input) ? '' : windowWords(moment, input.zone)
-    return { moment, time: clockOf(moment, input.zone), window, reach: { pole, left, right, labelEnd } }
-  })
+function barOf(moment: MomentFact, axis: Scale, now: number | null): readonly [number, number] | null {
+  if (moment.marked || moment.early === null) return null
+  const left = Math.max(inPlot(axis, moment.early), now === null ? 0 : now + 3)
+  const right = moment.late === null ? axis.range[1] : inPlot(axis, moment.late)
+  return right - left > 4 ? [Math.min(left, axis(moment.likely ?? moment.early)), right] : null
+}
+function morningOf({ likely, morning, marked }: MomentFact, axis: Scale): number | null {
+  if (marked || !morning || likely === null || Math.abs(morning - likely) < MOVED_MS) return null
+  return isInPlot(axis, morning) ? axis(morning) : null
 }
 
 /** Poles run from the label through the curve's knot to the shot they call: `feet` gives its upper edge. */
@@ -76,38 +85,69 @@ export function drawFlags(
   facts: HeatFacts,
   frame: Frame,
   flags: readonly Flag[],
-  steps: readonly number[],
   feet: ReadonlyMap<MomentId, number>,
 ): void {
-  const placed = flags.map((flag, i) => ({
-    ...flag,
-    y: frame.flagTop + (frame.steps - 1 - (steps[i] ?? 0)) * frame.step,
+  const placed = flags.map((flag) => ({
+    flag,
+    y: frame.flagTop + (frame.steps - 1 - flag.step) * frame.step,
     knot: knotY(facts, frame, flag.moment),
   }))
-  for (const { reach, y, knot, moment } of placed)
-    sheet.draw(line(reach.pole, y - 11, reach.pole, feet.get(moment.id) ?? knot, { stroke: 'ember', width: 1 }))
-  for (const flag of placed) {
-    drawWindow(sheet, frame, flag, flag.y)
-    sheet.draw(circle(flag.reach.pole, flag.knot, 4.2, { fill: 'paper', stroke: 'ember', width: 2.25 }))
-    const [x, y] = [flag.reach.pole, flag.knot]
-    sheet.take({ left: x - 3, right: x + 3, top: y - 3, bottom: y + 3 })
-    letterFlag(sheet, flag, flag.y)
+  for (const { flag, y, knot } of placed) {
+    const foot = Math.max(knot, feet.get(flag.moment.id) ?? knot)
+    const pole = flag.moment.marked
+      ? ({ stroke: 'ink-3', width: 1 } as const)
+      : ({ stroke: 'ember', width: 1 } as const)
+    sheet.draw(line(flag.pole, y - 11, flag.pole, foot, pole))
+    sheet.take(upright(flag.pole, y - 11, foot))
   }
+  for (const { flag, y, knot } of placed) {
+    drawWindow(sheet, flag, y)
+    drawKnot(sheet, flag.pole, knot, flag.moment)
+    letterFlag(sheet, flag, y)
+  }
+  const first = placed.find(({ flag }) => flag.morning !== null)
+  if (first) letterMorning(sheet, facts, frame, first.flag, first.y)
 }
 
-function drawWindow(sheet: Sheet, frame: Frame, { moment, reach }: Flag, y: number): void {
-  const [, end = 0] = frame.axis.range()
-  const late = moment.late === null ? end : Math.min(end, frame.axis(moment.late))
-  if (late - reach.left > 4) sheet.draw(rect(reach.left, y + 5.5, late - reach.left, 3.5, { fill: 'ember' }))
-  sheet.draw(rect(reach.pole - 1.25, y + 2, 2.5, 10.5, { fill: 'ember' }))
+/** Open and ember while it is ahead, filled with ink once it has happened. */
+export function drawKnot(sheet: Sheet, x: number, y: number, { marked }: MomentFact): void {
+  if (marked) sheet.draw(circle(x, y, 4.2, { fill: 'ink', stroke: 'paper', width: 1 }))
+  else sheet.draw(circle(x, y, 4.2, { fill: 'paper', stroke: 'ember', width: 2.25 }))
+  sheet.take({ left: x - 4, right: x + 4, top: y - 4, bottom: y + 4 })
 }
 
-function letterFlag(sheet: Sheet, { moment, reach, time, window }: Flag, y: number): void {
-  const nameX = reach.pole + 11 + textWidth(time, LETTERING.time)
-  sheet.letter(lettering.start(reach.pole + 6, y, time, LETTERING.time))
-  sheet.letter(lettering.start(nameX, y, moment.name, LETTERING.name))
-  const windowX = nameX + textWidth(moment.name, LETTERING.name) + 7
-  if (window) sheet.letter(lettering.start(windowX, y, window, LETTERING.small))
+function drawWindow(sheet: Sheet, { moment, pole, bar, morning }: Flag, y: number): void {
+  if (morning !== null) sheet.draw(circle(morning, y + 7.2, 2.8, { fill: 'paper', stroke: 'ink-2', width: 1.25 }))
+  if (moment.marked) return
+  if (bar) sheet.draw(rect(bar[0], y + 5.5, bar[1] - bar[0], 3.5, { fill: 'ember' }))
+  sheet.draw(rect(pole - 1.25, y + 2, 2.5, 10.5, { fill: 'ember' }))
+}
+
+function letterFlag(sheet: Sheet, { moment, pole, side, words, width }: Flag, y: number): void {
+  const [time = '', name, window] = words
+  let x = side === 'right' ? pole + LABEL_GAP : pole - LABEL_GAP - width
+  sheet.letter(lettering.start(x, y, time, moment.marked ? LETTERING.past : LETTERING.time))
+  x += textWidth(time, LETTERING.time)
+  if (moment.marked) sheet.draw(path(tick(x + 4, y), { stroke: 'ink', width: 1.75, round: true }))
+  x += (moment.marked ? TICK : 0) + WORD_GAPS[0]
+  if (name === undefined) return
+  sheet.letter(lettering.start(x, y, name, LETTERING.name))
+  x += textWidth(name, LETTERING.name) + WORD_GAPS[1]
+  if (window) sheet.letter(lettering.start(x, y, window, LETTERING.small))
+}
+/** The faces have no tick; it is drawn. */
+export const tick = (x: number, y: number) => `M${tenth(x)} ${tenth(y - 4.5)}l3 3.5l5.5 -7.5`
+
+/** Said once, of the first that has moved. */
+function letterMorning(sheet: Sheet, { clock }: HeatFacts, frame: Frame, flag: Flag, y: number): void {
+  const { morning, moment } = flag
+  if (morning === null || !moment.morning) return
+  const words = `${clockAt(clock, moment.morning)} this morning`
+  const before = lettering.end(Math.min(morning, flag.bar?.[0] ?? morning) - 8, y + 11, words, LETTERING.small)
+  const after = lettering.start(Math.max(morning, flag.bar?.[1] ?? morning) + 8, y + 11, words, LETTERING.small)
+  const wide = textWidth(words, LETTERING.small)
+  const fits = [...(before.x - wide > frame.left ? [[before]] : []), ...(after.x + wide < frame.right ? [[after]] : [])]
+  sheet.letterWhereFree(...fits)
 }
 
 /** Moments that do not come in most cooks have no pole; they are named where there is room. */

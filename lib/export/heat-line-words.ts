@@ -1,15 +1,16 @@
-import { formatClock } from '../plan/clock'
 import { formatShare } from '../units'
+import { clockAt, type ZoneClock } from './heat-line-clock'
 import type { MomentFact } from './heat-line-facts'
 
 const MINUTE = 60_000
 
-/** "19:16 to 20:21"; nothing where the moment is certain to the minute. */
-export function windowWords({ early, late, reached }: MomentFact, zone: string): string {
+/** "19:16 to 20:21"; nothing where the moment is certain to the minute, or has happened. */
+export function windowWords({ early, late, reached, marked }: MomentFact, clock: ZoneClock): string {
+  if (marked) return ''
   if (early === null) return neverWords(reached)
-  if (late === null) return `from ${formatClock(early, zone)}; ${neverWords(reached)}`
+  if (late === null) return `from ${clockAt(clock, early)}; ${neverWords(reached)}`
   if (late - early < MINUTE) return ''
-  return `${formatClock(early, zone)} to ${formatClock(late, zone)}`
+  return `${clockAt(clock, early)} to ${clockAt(clock, late)}`
 }
 
 /** "never in 7 % of cooks". */

@@ -1,21 +1,21 @@
 import type { Drawing } from './drawing'
-import { type HeatFacts, type HeatLineInput, heatFacts } from './heat-line-facts'
-import { drawLying } from './heat-line-lying'
-import { drawStanding } from './heat-line-standing'
+import { drawHeat } from './heat-line-draw'
+import type { HeatFacts, HeatView } from './heat-line-facts'
+import { type HeatPlan, heatFacts } from './heat-line-from-plan'
 
-export type { HeatFacts, HeatLineCook, HeatLineInput } from './heat-line-facts'
+export type { HeatFacts, HeatView } from './heat-line-facts'
+export type { HeatLineCook, HeatPlan } from './heat-line-from-plan'
+/** A plan, and how its picture is wanted. */
+export type HeatLineInput = HeatPlan & HeatView
 
-/** What the picture is drawn from; the same for every width. Null where there is no cook. */
-export function heatLineFacts(input: HeatLineInput): HeatFacts | null {
-  const [first] = input.cooks
-  return first ? heatFacts(input, first) : null
+/** What the picture of a plan is drawn from; the same for every width. Null where there is no cook. */
+export function heatLineFacts(plan: HeatPlan): HeatFacts | null {
+  const [first] = plan.cooks
+  return first ? heatFacts(plan, first) : null
 }
 
-/**
- * The heat line: one picture on one time axis, of daylight, temperature curves with their 5-95 % bands, moments as flags
- * with their windows, and the shots beneath. Lying for screens and print, standing (time down) for a phone.
- */
+/** The heat line of a plan. */
 export function drawHeatLine(input: HeatLineInput, facts = heatLineFacts(input)): Drawing {
   if (!facts) return { width: input.width, height: 0, title: input.title, marks: [], tables: [] }
-  return input.standing ? drawStanding(input, facts) : drawLying(input, facts)
+  return drawHeat(input, facts)
 }

@@ -3,7 +3,7 @@ import type { Shoot } from '../plan/shoot'
 import { formatTemp, instant, later, seconds } from '../units'
 import { clockOf, type Sheet } from './call-words'
 import { heatedBy, searsHot } from './hearth'
-import { lightParts } from './heat-line-facts'
+import { lightParts } from './heat-line-light'
 
 /** The lines at the head of a call sheet, each as the plan or the producer has it. */
 

@@ -43,3 +43,11 @@ export function fitWords(words: string, room: number, lettering: { face: Face; w
   }
   return null
 }
+/** The same, and where not even the first word fits, as many of its letters as do. */
+export function cutWords(words: string, room: number, lettering: { face: Face; weight: Weight; size: number }): string {
+  const whole = fitWords(words, room, lettering)
+  if (whole !== null) return whole
+  const letters = [...words]
+  while (letters.length > 1 && textWidth(`${letters.join('')}…`, lettering) > room) letters.pop()
+  return `${letters.join('').trimEnd()}…`
+}

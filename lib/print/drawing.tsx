@@ -21,6 +21,8 @@ const INK: Readonly<Record<PlainRole, string>> = {
   bone: '#F5EEDD',
   marrow: '#D9BFA0',
   fat: '#FAF5E8',
+  night: '#000000',
+  star: '#FFFFFF',
 }
 const inkOf = (role: Role) => (isShade(role) ? shadeColour(role) : INK[role])
 const FAMILIES: Readonly<Record<Face, string[]>> = { condensed: CONDENSED, sans: SANS, serif: SERIF }

@@ -217,7 +217,7 @@ describe('lines', () => {
         expect(wall?.title).toBe(`1 W${sayable(title)}.`)
         expect(read(text)[0]?.title).toBe(`Call: A${sayable(name)}`)
       }),
-      { seed: 5, numRuns: 60 },
+      { seed: 5, numRuns: 25 },
     )
   })
 })

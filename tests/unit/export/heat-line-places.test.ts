@@ -2,42 +2,61 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { hatch } from '../../../lib/export/drawing'
 import { stackInBlocks } from '../../../lib/export/heat-line-blocks'
-import { type FlagReach, staircase } from '../../../lib/export/heat-line-flags'
+import { type FlagWish, type PlacedFlag, placeFlags } from '../../../lib/export/heat-line-staircase'
 import { fitWords, textWidth } from '../../../lib/export/text-width'
 
-const reach = (pole: number, label: number, half: number): FlagReach => ({
+const flag = (pole: number, label: number, half: number): FlagWish => ({
   pole,
-  left: pole - half,
-  right: Math.max(pole + half, pole + label),
-  labelEnd: pole + label,
+  widths: [label, label * 0.6, 36],
+  bar: [pole - half, pole + half],
 })
+const PLOT = { left: 0, right: 1232 }
 const flags = fc
   .array(
-    fc.tuple(fc.integer({ min: 0, max: 1100 }), fc.integer({ min: 20, max: 220 }), fc.integer({ min: 1, max: 90 })),
-    {
-      maxLength: 11,
-    },
+    fc.tuple(fc.integer({ min: 104, max: 1180 }), fc.integer({ min: 60, max: 220 }), fc.integer({ min: 1, max: 90 })),
+    { maxLength: 11 },
   )
-  .map((all) => all.sort((a, b) => a[0] - b[0]).map(([pole, label, half]) => reach(pole, label, half)))
+  .map((all) => all.sort((a, b) => a[0] - b[0]).map(([pole, label, half]) => flag(pole, label, half)))
+const now = fc.option(fc.integer({ min: 104, max: 1224 }))
 
-test('staircase: no label is crossed by a later pole, no two on one step touch', () => {
+const extent = (wish: FlagWish, { side, cut }: PlacedFlag) => {
+  const width = wish.widths[cut] ?? 0
+  return side === 'right' ? [wish.pole + 6, wish.pole + 6 + width] : [wish.pole - 6 - width, wish.pole - 6]
+}
+test('flags: no label is crossed by a pole or by now, none leaves the picture, no two on one step touch', () => {
   fc.assert(
-    fc.property(flags, (all) => {
-      const steps = staircase(all)
-      all.forEach((a, i) => {
-        all.forEach((b, j) => {
-          if (j <= i) return
-          const [s, t] = [steps[i] ?? 0, steps[j] ?? 0]
-          if (b.pole < a.labelEnd + 8) expect(s).toBeGreaterThan(t)
-          else if (s === t) expect(a.right + 8 <= b.left || b.right + 8 <= a.left).toBe(true)
+    fc.property(flags, now, (all, at) => {
+      const placed = placeFlags(all, { ...PLOT, now: at })
+      all.forEach((wish, i) => {
+        const own = placed[i] as PlacedFlag
+        const [left = 0, right = 0] = extent(wish, own)
+        expect(left).toBeGreaterThanOrEqual(0)
+        expect(right).toBeLessThanOrEqual(PLOT.right)
+        if (at !== null) expect(left > at || right < at).toBe(true)
+        all.forEach((other, j) => {
+          if (i === j) return
+          const its = placed[j] as PlacedFlag
+          // A pole comes down from its own step: it passes every lower one.
+          if (other.pole > left - 4 && other.pole < right + 4) expect(own.step).toBeGreaterThan(its.step)
+          const [from = 0, to = 0] = extent(other, its)
+          const apart = right + 8 <= from || to + 8 <= left
+          if (own.step === its.step) expect(apart).toBe(true)
         })
       })
     }),
+    { numRuns: 300 },
   )
 })
-test('staircase: the last flag stands on the lowest step, far ones all do', () => {
-  expect(staircase([reach(0, 100, 5), reach(400, 100, 5), reach(800, 100, 5)])).toEqual([0, 0, 0])
-  expect(staircase([reach(0, 100, 5), reach(40, 100, 5), reach(80, 100, 5)])).toEqual([2, 1, 0])
+const steps = (all: readonly FlagWish[]) => placeFlags(all, { ...PLOT, now: null }).map(({ step }) => step)
+test('flags: the last stands on the lowest step, far ones all do', () => {
+  expect(steps([flag(110, 100, 5), flag(400, 100, 5), flag(800, 100, 5)])).toEqual([0, 0, 0])
+  expect(steps([flag(110, 100, 5), flag(140, 100, 5), flag(180, 100, 5)])).toEqual([2, 1, 0])
+  expect(steps([flag(200, 100, 5), flag(200, 100, 5)])).toEqual([1, 0])
+})
+test('flags: a label that would reach over now, or over the edge, stands to the left of its pole', () => {
+  expect(placeFlags([flag(400, 150, 5)], { ...PLOT, now: 450 })[0]).toMatchObject({ side: 'left', cut: 0 })
+  expect(placeFlags([flag(1180, 150, 5)], { ...PLOT, now: null })[0]).toMatchObject({ side: 'left', cut: 0 })
+  expect(placeFlags([flag(110, 150, 5)], { ...PLOT, now: 160 })[0]).toMatchObject({ cut: 1, side: 'left' })
 })
 
 test('blocks: items keep their order, do not overlap, and stay inside where they fit', () => {

@@ -1,40 +1,45 @@
 import { expect, test } from 'vitest'
-import { drawHeatLine, type HeatLineInput, heatLineFacts } from '../../../lib/export/heat-line'
-import { readoutOf } from '../../../lib/export/heat-line-readout'
-import { readoutWords } from '../../../lib/export/readout-words'
+import { type HeatPlan, heatLineFacts } from '../../../lib/export/heat-line'
+import { nextMoment, readoutAt } from '../../../lib/export/heat-line-readout'
 import { instant } from '../../../lib/units'
 import { fromMeatOn, lambLayout, lambShoot, MEAT_ON, PLACE, syntheticForecast, ZONE } from './synthetic'
 
-function wordsAt(at: number, change: Partial<HeatLineInput> = {}): string {
-  const input: HeatLineInput = {
+function factsOf(change: Partial<HeatPlan> = {}) {
+  const facts = heatLineFacts({
     zone: ZONE,
     place: PLACE,
     title: 'x',
     cooks: [{ forecast: syntheticForecast(), meatOn: MEAT_ON, title: 'x' }],
     shoot: lambShoot(),
     layout: lambLayout(),
-    width: 1232,
     units: 'metric',
-    lanes: true,
-    standing: false,
     ...change,
-  }
-  const facts = heatLineFacts(input)
-  const { axis } = drawHeatLine(input)
-  if (!facts || !axis) throw new Error('no cook')
-  return readoutWords(readoutOf(input, facts, axis), Math.round((at - axis.from) / 60_000))
+  })
+  if (!facts) throw new Error('no cook')
+  return facts
 }
+const wordsAt = (at: number, change: Partial<HeatPlan> = {}) => readoutAt(factsOf(change), at)
 
-test('readout: probe with its band, cooker, and who is at work', () => {
-  expect(wordsAt(fromMeatOn(21))).toMatch(/^17:33: probe \d+ °C, \d+ to \d+; cooker 150 °C; camera A: Mint sauce$/)
+test('readout: probe with its band, cooker, who is at work, and the light', () => {
+  expect(wordsAt(fromMeatOn(120))).toMatch(/^19:12: probe \d+ °C, \d+ to \d+; cooker 150 °C; camera A: Table laid/)
+  expect(wordsAt(fromMeatOn(21))).toMatch(
+    /^17:33: probe 5 °C, 5 to 6; cooker 150 °C; camera A: Mint sauce; sun 3\d° up$/,
+  )
+  expect(wordsAt(fromMeatOn(200))).toMatch(/^20:32: .*; golden hour$/)
 })
-test('readout: before the meat is on there is no probe, before the fire nothing', () => {
-  expect(wordsAt(fromMeatOn(-90))).toMatch(/^15:42: camera A: Cooker and garden wall$/)
-  expect(wordsAt(fromMeatOn(-140))).toBe('14:52: nothing planned')
+test('readout: who stands by for what, and the moment itself with its window', () => {
+  expect(wordsAt(fromMeatOn(14))).toContain('camera A stands by for Mint sauce')
+  expect(wordsAt(fromMeatOn(153))).toMatch(/^19:45: pull temperature, 19:13 to 20:17; probe 46 °C/)
 })
-test('readout: the standing picture is read as the lying one', () => {
-  const standing = wordsAt(fromMeatOn(21), { standing: true, width: 362 })
-  expect(standing).toBe(wordsAt(fromMeatOn(21)))
+test('readout: before the meat is on there is no probe, before the fire nothing but the sun', () => {
+  expect(wordsAt(fromMeatOn(-90))).toMatch(/^15:42: camera A: Cooker and garden wall; camera A stands by for Raw/)
+  expect(wordsAt(fromMeatOn(-140))).toMatch(/^14:52: nothing planned; sun 51° up$/)
+})
+test('readout: from one moment to the next and back', () => {
+  const facts = factsOf()
+  expect(nextMoment(facts, fromMeatOn(0), 1)).toBe(fromMeatOn(61))
+  expect(nextMoment(facts, fromMeatOn(61), -1)).toBe(fromMeatOn(0))
+  expect(nextMoment(facts, fromMeatOn(900), 1)).toBeNull()
 })
 test('readout: degrees as the person chose', () => {
   expect(wordsAt(fromMeatOn(1), { units: 'us' })).toContain('probe 39 °F')

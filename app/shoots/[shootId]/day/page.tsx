@@ -2,7 +2,7 @@ import type { Metadata } from 'next'
 import { Suspense } from 'react'
 import type { UnitSystem } from '@/lib/units'
 import { announced } from '../../../announced'
-import { HeatLine, type HeatLineProps, widestHeatLine } from '../../../ui/heat-line'
+import { pagePictures } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
@@ -17,7 +17,6 @@ import './day.css'
 import { curveViewOf } from './curve-view'
 import { DayDesk } from './day-desk'
 import { dayViewOf } from './day-view'
-import type { LanePicture } from './lane-grips'
 
 export const metadata: Metadata = { title: day }
 export const dynamic = 'force-dynamic'
@@ -51,8 +50,7 @@ async function Day({ shootId, units }: { shootId: string; units: UnitSystem }) {
       {!laid.ok && <NoLayout problems={laid.problems} />}
       <RePlanned last={told?.last ?? null} zone={open.shoot.zone} />
       <DayDesk
-        heatLine={input && <HeatLine {...input} />}
-        picture={input && pictureOf(input)}
+        heatLine={input && pagePictures(input)}
         shootId={open.id}
         version={open.version}
         document={open.document}
@@ -62,9 +60,4 @@ async function Day({ shootId, units }: { shootId: string; units: UnitSystem }) {
       />
     </>
   )
-}
-
-function pictureOf(input: HeatLineProps): LanePicture | null {
-  const { width, height, axis, boxes = [] } = widestHeatLine(input)
-  return axis ? { size: { width, height }, axis, boxes } : null
 }
