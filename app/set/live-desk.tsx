@@ -8,7 +8,7 @@ import type { PlannedDay } from './re-plan'
 export function LiveDesk({ day, ...props }: LiveSetProps & { day: PlannedDay }) {
   const lacks = useLacks()
   return (
-    <LiveSet {...props}>
+    <LiveSet {...props} inPage>
       <p className="desk-links no-print">
         <a className="textlink" href={`/shoots/${props.shootId}/set/readings`}>
           {readingsFromFileOrDevice}

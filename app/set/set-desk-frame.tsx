@@ -1,18 +1,29 @@
+import { Suspense } from 'react'
 import { NoLayout } from '../shoots/[shootId]/no-layout'
 import { ShootHead } from '../ui/shoot-head'
+import { chosenUnits } from '../units'
+import { savedShoot } from '../workbench'
 import { loadSet } from './load-set'
-import { type FrameProps, liveOf } from './set-frame'
+import { OpeningLine } from './opening'
+import { type FrameProps, liveOf, workOn } from './set-frame'
 
 /**
  * A page of the set for a laptop, under the head that every page of a shoot has. Its own file: what that head weighs is
  * not for the phones.
  */
-export async function SetDesk({ shootId, children }: FrameProps) {
-  const set = await loadSet(shootId)
+export async function SetDesk(props: FrameProps) {
+  const saved = await savedShoot(props.shootId)
   return (
     <main id="main" className="page">
-      <ShootHead open={set.open} units={set.units} page="set" />
-      {set.ok ? children(liveOf(shootId, set), set) : <NoLayout problems={set.problems} />}
+      <ShootHead open={saved} units={await chosenUnits()} page="set" />
+      <Suspense fallback={<OpeningLine what={workOn(saved)} />}>
+        <Loaded {...props} />
+      </Suspense>
     </main>
   )
+}
+
+async function Loaded({ shootId, children }: FrameProps) {
+  const set = await loadSet(shootId)
+  return set.ok ? children(liveOf(shootId, set), set) : <NoLayout id={shootId} problems={set.problems} />
 }

@@ -90,7 +90,11 @@ export const fromNow = (late: string) => `from now to ${late}`
 export const nowWords2 = 'now'
 
 // set/live-set.tsx
-export const openingBoard = 'Opening the board.'
+export const openingBoard =
+  'Opening the board: the day is here, what it is read and pressed with is on its way to this phone.'
+export const openingDesk = 'Opening: the day is here, what it is read and pressed with is on its way.'
+export const stillNotOpen = 'Still not open after ten seconds. Is this phone on the set’s network? It opens by itself.'
+export const loadItAgain = 'Load it again'
 
 // set/facts-of.ts
 export const usdaFsisNoTable = (authority: string) =>

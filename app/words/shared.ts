@@ -59,6 +59,7 @@ export const thereAreShotsAndNo = 'There are shots and no camera. Name one under
 export const shotsAndTasksNeedPeople =
   'Shots and tasks need people and there is nobody. Add a person under “The crew” on the Day page.'
 export const noLayoutYet = 'No layout yet'
+export const putRightOnDay = 'To the Day page'
 export const dayCannotBeLaidOut = 'The day cannot be laid out yet.'
 
 // re-planned-line.tsx

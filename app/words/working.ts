@@ -8,6 +8,7 @@ export const layingOut = (shots: number, people: number) =>
 export const checkingCard = 'Checking each sentence of the card against 256 cooks'
 export const holdingDay = 'Holding the day against its plan'
 export const playingDay = 'Playing the invented day to its end'
+export const inventingDay = 'Inventing a day: a cook the plan does not know, its readings and its crew'
 export const findingWhy = 'Cooking it again as it was logged, to say why it went so'
 export const placingClips = 'Placing the day’s marks and takes in the clips'
 export const otherSizes = 'Forecasting the times of other sizes'

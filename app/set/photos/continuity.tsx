@@ -19,7 +19,7 @@ import { useGround } from '../use-ground'
 import { Photo } from './photo'
 
 export const LiveContinuity = (props: LiveSetProps) => (
-  <LiveSet {...props}>
+  <LiveSet {...props} inPage>
     <ContinuityNotes shootId={props.shootId} />
   </LiveSet>
 )

@@ -17,7 +17,7 @@ interface Props extends LiveSetProps {
 export function ReadingsDesk({ date, origin, ...props }: Props) {
   const { shootId, opening } = props
   return (
-    <LiveSet {...props}>
+    <LiveSet {...props} inPage>
       <div className="readings-desk">
         <LinkLine lacks={null} />
         <h1>{readings}</h1>

@@ -4,6 +4,7 @@ import type { EntryDocument } from '@/lib/log/entry'
 import type { BoardFacts } from '@/lib/session/board-facts'
 import type { UnitSystem } from '@/lib/units'
 import { rehearsalWords, thereIsNoDay } from '../../words/rehearsal'
+import { putRightOnDay } from '../../words/shared'
 import { Board } from '../board'
 import { Desk } from '../desk'
 import { keepAwake } from '../feed/awake'
@@ -49,7 +50,12 @@ export default function RehearsalHere(props: RehearsalProps) {
     return (
       <main id="main" className="set">
         <h1 className="next">{facts.title}</h1>
-        <p className="do">{thereIsNoDay}</p>
+        <p className="do">
+          {thereIsNoDay}{' '}
+          <a className="textlink" href={`/shoots/${props.shootId}/day`}>
+            {putRightOnDay}
+          </a>
+        </p>
       </main>
     )
   return (

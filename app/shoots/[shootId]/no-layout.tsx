@@ -1,5 +1,12 @@
+import Link from 'next/link'
 import type { Problem } from '@/lib/refusals'
-import { dayCannotBeLaidOut, noLayoutYet, shotsAndTasksNeedPeople, thereAreShotsAndNo } from '../../words/shared'
+import {
+  dayCannotBeLaidOut,
+  noLayoutYet,
+  putRightOnDay,
+  shotsAndTasksNeedPeople,
+  thereAreShotsAndNo,
+} from '../../words/shared'
 
 /** The same in the words of the page: where a camera and a person are added. */
 const HERE: Record<string, string> = {
@@ -7,8 +14,13 @@ const HERE: Record<string, string> = {
   '/people': shotsAndTasksNeedPeople,
 }
 
-/** A plan that can be forecast but not laid out: says what is missing. */
-export function NoLayout({ problems }: { problems: readonly Problem[] }) {
+interface NoLayoutProps {
+  readonly problems: readonly Problem[]
+  /** The shoot, where this is not its Day page already. */
+  readonly id?: string
+}
+/** A plan that can be forecast but not laid out: says what is missing, and where to put it right. */
+export function NoLayout({ problems, id }: NoLayoutProps) {
   return (
     <section aria-label={noLayoutYet} className="mt-4">
       <h2>{dayCannotBeLaidOut}</h2>
@@ -17,6 +29,13 @@ export function NoLayout({ problems }: { problems: readonly Problem[] }) {
           <p>{HERE[problem.pointer] ?? problem.sentence}</p>
         </div>
       ))}
+      {id && (
+        <p className="mt-4">
+          <Link className="btn main" href={`/shoots/${id}/day`}>
+            {putRightOnDay}
+          </Link>
+        </p>
+      )}
     </section>
   )
 }

@@ -97,7 +97,7 @@ async function LaidOut({ shootId, units }: { shootId: string; units: UnitSystem 
           <CalendarLinks id={shootId} people={open.shoot.people ?? []} own={await ownCalendar(shootId)} />
         </>
       )}
-      {!laid.ok && <NoLayout problems={laid.problems} />}
+      {!laid.ok && <NoLayout id={shootId} problems={laid.problems} />}
       <ProducerDesk shootId={shootId} version={open.version} document={open.document} />
     </>
   )
