@@ -6,7 +6,8 @@ import { MOMENT_IDS } from '../../lib/model/moment-ids'
 import { anyPlan } from './cooks'
 import { comparisonFaults, forecastFaults } from './plan-faults'
 
-const PLANS = 300
+/** Ten thousand in the proof "plans". */
+const PLANS = 80
 const MEMBERS = 4
 
 // By the fast kernel, for time; tests/unit/model/kernels-agree.test.ts holds it to the plain one.

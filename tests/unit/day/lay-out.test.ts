@@ -112,12 +112,12 @@ describe('two moments and one operator', () => {
 
 describe('what is dropped', () => {
   it('names who is short and the one change that would save it', () => {
-    const details = Array.from({ length: 16 }, (_, i) => ({
+    const details = Array.from({ length: 9 }, (_, i) => ({
       id: `detail-${i}`,
       title: `Detail ${i}`,
       free: true,
       setup: '8 min',
-      roll: '12 min',
+      roll: '22 min',
       needs: ['camera', 'stylist'],
       place: 'bench',
       priority: 'could',

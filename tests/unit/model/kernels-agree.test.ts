@@ -12,7 +12,7 @@ import { anyPlan } from '../../laws/cooks'
 
 const SEED = 11
 const MEMBERS = 12
-const RANDOM_PLANS = 40
+const RANDOM_PLANS = 12
 /** design.md §4. */
 const WITHIN_K = 0.06
 const WITHIN_S = 5
