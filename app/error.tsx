@@ -1,36 +1,66 @@
 'use client'
-const BROKEN = 'What was saved is safe. Try once more; if it stays so, the server’s window says why.'
-const AWAY = 'The database does not answer at present. What was saved is safe; try again in a moment.'
+import Link from 'next/link'
+import { type ReactNode, useEffect } from 'react'
+import * as words from './words/faults'
 
 /** A saved shoot that does not read here; `app/workbench.ts` names it in the fault's digest. */
 const UNREADABLE = 'shoot-unreadable/'
+const AGAIN_MS = 5000
 
-export default function ErrorPage({ error, reset }: { error: Error & { digest?: string }; reset: () => void }) {
-  const away = error.digest === 'database-away'
-  if (error.digest?.startsWith(UNREADABLE)) return <Unreadable id={error.digest.slice(UNREADABLE.length)} />
+interface Fault {
+  readonly error: Error & { digest?: string }
+  /** Asks the server anew. */
+  readonly retry: () => void
+}
+export default function ErrorPage({ error, retry }: Fault) {
+  const { digest = '' } = error
+  if (digest.startsWith(UNREADABLE)) return <Unreadable id={digest.slice(UNREADABLE.length)} />
+  if (digest === 'database-away') return <Away retry={retry} />
   return (
-    <main id="main" className="page">
-      <h1>This page did not come together.</h1>
-      <p className="lead mt-4">{away ? AWAY : BROKEN}</p>
-      {error.digest && !away && <p className="mt-4">There it has the number {error.digest}.</p>}
-      <button type="button" className="btn main mt-4" onClick={reset}>
-        Try again
-      </button>
-    </main>
+    <Standing title={words.notTogether} says={words.broken}>
+      {digest && <p className="mt-4">{words.numbered(digest)}</p>}
+      <TryAgain retry={retry} />
+    </Standing>
   )
 }
 
-function Unreadable({ id }: { id: string }) {
+function Away({ retry }: Pick<Fault, 'retry'>) {
+  useEffect(() => {
+    const timer = setInterval(retry, AGAIN_MS)
+    return () => clearInterval(timer)
+  }, [retry])
+  return (
+    <Standing title={words.notTogether} says={words.away}>
+      <TryAgain retry={retry} />
+    </Standing>
+  )
+}
+
+const TryAgain = ({ retry }: Pick<Fault, 'retry'>) => (
+  <button type="button" className="btn main mt-4" onClick={retry}>
+    {words.tryAgain}
+  </button>
+)
+
+const Unreadable = ({ id }: { id: string }) => (
+  <Standing title={words.otherVersion} says={words.notKnownHere}>
+    <a className="btn main mt-4" href={`/api/shoots/${id}/export`} download>
+      {words.takeItsFile}
+    </a>
+  </Standing>
+)
+
+function Standing({ title, says, children }: { title: string; says: string; children: ReactNode }) {
   return (
     <main id="main" className="page">
-      <h1>This shoot was saved by another version of Emberslate.</h1>
-      <p className="lead mt-4">
-        It has something that this version does not know, and so cannot be shown here. Nothing of it is lost: start the
-        newer version, or take its file.
+      <h1>{title}</h1>
+      <p className="lead mt-4">{says}</p>
+      {children}
+      <p className="mt-4">
+        <Link className="textlink" href="/">
+          {words.allShoots}
+        </Link>
       </p>
-      <a className="btn main mt-4" href={`/api/shoots/${id}/export`} download>
-        Take its file
-      </a>
     </main>
   )
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import ErrorPage from '../../app/error'
 
 const pageOf = (digest?: string) =>
-  renderToStaticMarkup(<ErrorPage error={Object.assign(new Error('x'), { digest })} reset={() => {}} />)
+  renderToStaticMarkup(<ErrorPage error={Object.assign(new Error('x'), { digest })} retry={() => {}} />)
 
 describe('the page of a fault', () => {
   it('says of a shoot of another version that nothing is lost, and offers its file; of any other fault to try again', () => {
