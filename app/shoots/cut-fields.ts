@@ -2,14 +2,16 @@ import { CUSTOM, CUSTOM_SHAPES } from '@/lib/model/custom-cut'
 import { ANIMALS } from '@/lib/model/cut'
 import { CUTS, cutById } from '@/lib/model/cuts'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
+import * as words from '../words/plan'
 import { type DocumentField, optional, plain } from './document-fields'
 
-const OPTIONS = [...CUTS.map((cut) => [cut.id, cut.name] as const), [CUSTOM, 'a cut of your own'] as const]
+const OPTIONS = [...CUTS.map((cut) => [cut.id, cut.name] as const), [CUSTOM, words.ownCut] as const]
 
 /** The cut. One of one's own brings its description along, begun with the animal that stood there before. */
 export function cutField(cook: number, own: boolean): DocumentField {
   const roast = `/cooks/${cook}/roast`
-  return plain(`cut-${cook}`, 'Cut', `${roast}/cut`, {
+  return plain(`cut-${cook}`, words.cut, `${roast}/cut`, {
+    why: words.cutWhy,
     options: OPTIONS,
     pointers: own ? [`${roast}/cut`] : [`${roast}/cut`, `${roast}/custom`],
     write: (document, text) => {
@@ -18,7 +20,7 @@ export function cutField(cook: number, own: boolean): DocumentField {
       if (text !== CUSTOM) return removeAt(chosen, `${roast}/custom`)
       if (valueAt(document, `${roast}/custom`) !== undefined) return chosen
       return setAt(chosen, `${roast}/custom`, {
-        name: 'a cut of my own',
+        name: words.ownNameIs,
         animal: before?.animal ?? 'beef',
         shape: 'oval',
       })
@@ -27,27 +29,20 @@ export function cutField(cook: number, own: boolean): DocumentField {
 }
 
 const ANIMAL_OPTIONS = ANIMALS.map((animal) => [animal, animal] as const)
-const SHAPE_WORDS: Readonly<Record<(typeof CUSTOM_SHAPES)[number], string>> = {
-  round: 'round, like a rolled joint',
-  oval: 'oval, like a loin',
-  tapering: 'tapering, like a leg',
-  block: 'a block, like a shoulder',
-  flat: 'flat, like a brisket',
-}
-const SHAPE_OPTIONS = CUSTOM_SHAPES.map((shape) => [shape, SHAPE_WORDS[shape]] as const)
+const SHAPE_OPTIONS = CUSTOM_SHAPES.map((shape) => [shape, words.shapes[shape]] as const)
 
 /** What a cut of one's own is made of; the thickness stands with the other measures. */
 export function ownCutFields(cook: number): readonly DocumentField[] {
   const custom = `/cooks/${cook}/roast/custom`
   return [
-    plain(`own-name-${cook}`, 'What it is called', `${custom}/name`),
-    plain(`own-animal-${cook}`, 'Animal', `${custom}/animal`, { options: ANIMAL_OPTIONS }),
-    plain(`own-shape-${cook}`, 'Shape', `${custom}/shape`, { options: SHAPE_OPTIONS }),
-    optional(`own-fat-${cook}`, 'Fat in the meat', `${custom}/fat`, {
-      why: 'A share, such as 15 %. Empty means lean.',
+    plain(`own-name-${cook}`, words.ownName, `${custom}/name`),
+    plain(`own-animal-${cook}`, words.animal, `${custom}/animal`, { options: ANIMAL_OPTIONS }),
+    plain(`own-shape-${cook}`, words.shape, `${custom}/shape`, { options: SHAPE_OPTIONS }),
+    optional(`own-fat-${cook}`, words.fat, `${custom}/fat`, {
+      why: words.fatWhy,
     }),
-    optional(`own-bone-${cook}`, 'Bone', `${custom}/bone`, {
-      why: 'A share of the weight, such as 20 %. Empty means none.',
+    optional(`own-bone-${cook}`, words.bone, `${custom}/bone`, {
+      why: words.boneWhy,
       pointers: [`${custom}/bone`, `${custom}/boneAt`],
     }),
   ]

@@ -15,15 +15,21 @@ export interface DocumentField {
   readonly options?: readonly (readonly [value: string, words: string])[]
   readonly suggestions?: readonly string[]
   readonly type?: 'date'
+  /** Cautions and warnings at these pointers stand here too rather than under a field that is folded away. */
+  readonly cautions?: readonly string[]
   /** What of the forecast would be surer if this were measured; told under the field. */
   readonly gain?: Pick<Gain, 'cook' | 'what'>
 }
 export interface FieldGroup {
+  readonly key: string
   readonly title: string
   readonly fields: readonly DocumentField[]
-  /** Rarely needed: folded away until a fault opens it. */
-  readonly folded?: boolean
+  /** Rarely needed: folded away until a fault opens it. What it holds is said in one line. */
+  readonly says?: string
 }
+
+/** What measuring it would narrow is told under the field. */
+export const measuring = (cook: number, what: Gain['what']): DocumentField['gain'] => ({ cook, what })
 
 export const asText = (value: unknown) => (value === undefined || value === null ? '' : String(value))
 
@@ -77,3 +83,6 @@ export function fieldAt(fields: readonly DocumentField[], pointer: string): Docu
   const owning = fields.find((field) => field.pointers.some((at) => under(pointer, at)))
   return owning ?? fields.find((field) => field.pointers.some((at) => under(at, pointer)))
 }
+/** The field under which a caution or warning stands: the hazard's own where one says so. */
+export const cautionedAt = (fields: readonly DocumentField[], pointer: string): DocumentField | undefined =>
+  fields.find((field) => field.cautions?.some((at) => under(pointer, at))) ?? fieldAt(fields, pointer)

@@ -2,6 +2,7 @@ import type { CookerKind } from '@/lib/model/cook'
 import { COOKERS } from '@/lib/model/cooker'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import * as words from '../words/plan'
 import { asText, type DocumentField, type FieldGroup, optional, plain } from './document-fields'
 
 type StageDocument = { do?: string; in?: string; [key: string]: unknown }
@@ -58,8 +59,8 @@ function refuelField(cook: number): DocumentField {
   const pointer = `/cooks/${cook}/cooker/refuel`
   return {
     key: `refuel-${cook}`,
-    label: 'Fuel added later',
-    why: 'Such as "1 kg at 3 h, 1 kg at 6 h", counted from meat on.',
+    label: words.refuel,
+    why: words.refuelWhy,
     pointers: [pointer],
     read: (document) => {
       const list = valueAt(document, pointer)
@@ -84,13 +85,13 @@ function holdFields(document: ShootDocument, cook: number): DocumentField[] {
   const hold = `${at}/${index}`
   const place: DocumentField = {
     key: `hold-${cook}`,
-    label: 'Held warm before the slice',
+    label: words.held,
     pointers: index < 0 ? [] : [`${hold}/in`],
     options: [
-      ['no', 'no'],
-      ['cooker', 'in the cooker'],
-      ['oven', 'in a warm oven'],
-      ['box', 'wrapped, in an insulated box'],
+      ['no', words.no],
+      ['cooker', words.inCooker],
+      ['oven', words.inOven],
+      ['box', words.inBox],
     ],
     read: () => (index < 0 ? 'no' : asText(valueAt(document, `${hold}/in`)) || 'cooker'),
     write: (edited, text) => {
@@ -108,8 +109,8 @@ function holdFields(document: ShootDocument, cook: number): DocumentField[] {
   const boxed = valueAt(document, `${hold}/in`) === 'box'
   return [
     place,
-    ...(boxed ? [] : [plain(`hold-at-${cook}`, 'Held at', `${hold}/at`)]),
-    plain(`hold-for-${cook}`, 'Held for', `${hold}/until/after`),
+    ...(boxed ? [] : [plain(`hold-at-${cook}`, words.heldAt, `${hold}/at`)]),
+    plain(`hold-for-${cook}`, words.heldTime, `${hold}/until/after`),
   ]
 }
 
@@ -118,20 +119,35 @@ function restFields(document: ShootDocument, cook: number): DocumentField[] {
   if (index < 0) return []
   const rest = `/cooks/${cook}/stages/${index}`
   return [
-    choice(`rest-on-${cook}`, 'Rests on', `${rest}/on`, [
-      ['rack', 'a rack'],
-      ['board', 'a board'],
+    plain(`rest-${cook}`, words.rest, `${rest}/until/after`),
+    choice(`rest-on-${cook}`, words.restsOn, `${rest}/on`, [
+      ['rack', words.rack],
+      ['board', words.board],
     ]),
-    choice(`rest-cover-${cook}`, 'Rests under', `${rest}/cover`, [
-      ['open', 'nothing'],
-      ['tent', 'a tent of foil'],
+    choice(`rest-cover-${cook}`, words.restsUnder, `${rest}/cover`, [
+      ['open', words.nothing],
+      ['tent', words.tent],
     ]),
-    choice(`rest-where-${cook}`, 'Rests where', `${rest}/where`, [
-      ['', 'beside the cooker'],
-      ['indoors', 'indoors'],
-      ['outdoors', 'outdoors'],
+    choice(`rest-where-${cook}`, words.restsWhere, `${rest}/where`, [
+      ['', words.besideCooker],
+      ['indoors', words.indoors],
+      ['outdoors', words.outdoors],
     ]),
   ]
+}
+
+/** "8 kg of fuel, rests 15 min, held 2 h". */
+function saysOf(document: ShootDocument, cook: number, burns: boolean): string {
+  const text = (value: unknown, path: string) => asText(valueAt(value, path))
+  const stages = stagesOf(document, cook)
+  const [rest, hold] = ['rest', 'hold'].map((kind) => stages.find((stage) => stage?.do === kind))
+  const fuel = text(document, `/cooks/${cook}/cooker/fuel`)
+  const [rests, holds] = [text(rest, '/until/after'), text(hold, '/until/after')]
+  return [
+    ...(fuel ? [words.fuelOf(fuel)] : burns ? [words.fedAsNeeded] : []),
+    ...(rests ? [words.restsFor(rests)] : []),
+    ...(holds ? [words.heldFor(holds)] : []),
+  ].join(', ')
 }
 
 /** What is rarely needed of fire, rest and hold, cook by cook. */
@@ -141,27 +157,23 @@ export function fireGroup(document: ShootDocument, cook: number, name: string): 
   const burns = habits?.fuel !== undefined
   const said = (key: string) => valueAt(document, `${cooker}/${key}`) !== undefined
   return {
-    title: `Fire, rest and hold${name}`,
-    folded: true,
+    key: `fire-${cook}`,
+    title: words.fire(name),
+    says: saysOf(document, cook, burns),
     fields: [
       ...(burns || said('fuel')
         ? [
-            optional(`fuel-${cook}`, 'Fuel lit', `${cooker}/fuel`, {
-              why: 'Its mass, such as "2 kg". Empty means: fed as it needs.',
+            optional(`fuel-${cook}`, words.fuel, `${cooker}/fuel`, {
+              why: words.fuelWhy,
             }),
           ]
         : []),
       ...((burns && said('fuel')) || said('refuel') ? [refuelField(cook)] : []),
       ...(habits?.indoors === false || said('deflector')
-        ? [
-            yesOrNo(`deflector-${cook}`, 'Between meat and fire', `${cooker}/deflector`, true, [
-              'a deflector, or the meat lies aside',
-              'nothing',
-            ]),
-          ]
+        ? [yesOrNo(`deflector-${cook}`, words.deflector, `${cooker}/deflector`, true, [words.deflected, words.nothing])]
         : []),
       ...(habits?.indoors === false || said('sheltered')
-        ? [yesOrNo(`sheltered-${cook}`, 'Out of the wind', `${cooker}/sheltered`, false, ['yes, sheltered', 'no'])]
+        ? [yesOrNo(`sheltered-${cook}`, words.sheltered, `${cooker}/sheltered`, false, [words.isSheltered, words.no])]
         : []),
       ...restFields(document, cook),
       ...holdFields(document, cook),

@@ -1,13 +1,12 @@
-import { COOKER_KINDS } from '@/lib/model/cook'
-import { CUSTOM } from '@/lib/model/custom-cut'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
-import { cookerName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { cutField, ownCutFields } from './cut-fields'
+import type { UnitSystem } from '@/lib/units'
+import * as words from '../words/plan'
+import { answerGroup } from './answer-fields'
 import { dayFields } from './day-fields'
-import { asText, type DocumentField, degrees, type FieldGroup, optional, plain } from './document-fields'
+import { asText, type DocumentField, degrees, type FieldGroup, measuring, optional, plain } from './document-fields'
 import { fireGroup } from './fire-fields'
-import { forgotten, type RememberedCooker, rememberedFields } from './remembered-field'
+import type { RememberedCooker } from './remembered-field'
 
 type StageDocument = { do?: string; [key: string]: unknown }
 const stagesOf = (document: ShootDocument, cook: number) =>
@@ -18,14 +17,12 @@ const stageIndex = (document: ShootDocument, cook: number, kind: string) =>
 const stageAt = (document: ShootDocument, cook: number, kind: string) =>
   `/cooks/${cook}/stages/${stageIndex(document, cook, kind)}`
 
-const COOKERS = COOKER_KINDS.map((kind) => [kind, cookerName(kind)] as const)
-
 /** One figure for warming up and roasting: the preheat follows the roast. */
 function cookerTemperature(document: ShootDocument, cook: number): DocumentField {
   const roast = `${stageAt(document, cook, 'roast')}/at`
   const preheat = `${stageAt(document, cook, 'preheat')}/at`
   const warmsUp = stageIndex(document, cook, 'preheat') >= 0
-  return plain(`cooker-at-${cook}`, 'Cooker at', roast, {
+  return plain(`cooker-at-${cook}`, words.cookerAt, roast, {
     pointers: [roast, preheat],
     write: (edited, text) => (warmsUp ? setAt(setAt(edited, roast, text), preheat, text) : setAt(edited, roast, text)),
   })
@@ -35,11 +32,11 @@ function probeField(document: ShootDocument, cook: number): DocumentField {
   const roast = stageAt(document, cook, 'roast')
   return {
     key: `probe-${cook}`,
-    label: 'Probe goes in',
+    label: words.probe,
     pointers: [`${roast}/probe`, `${roast}/turn`],
     options: [
-      ['start', 'from the start'],
-      ['turn', 'at half time, with the turn'],
+      ['start', words.fromStart],
+      ['turn', words.withTurn],
     ],
     read: (edited) => asText(valueAt(edited, `${roast}/probe/at`)) || 'start',
     write: (edited, text) => {
@@ -57,12 +54,12 @@ function searField(document: ShootDocument, cook: number): DocumentField {
   const at = `/cooks/${cook}/stages`
   return {
     key: `sear-${cook}`,
-    label: 'Sear at the end',
+    label: words.sear,
     pointers: [],
     options: [
-      ...(inBath ? [] : [['yes', 'yes, as the cooker climbs'] as const]),
-      ['direct', inBath ? 'yes, in a pan or over a fire' : 'yes, moved over direct heat'],
-      ['no', 'no'],
+      ...(inBath ? [] : [['yes', words.searClimbs] as const]),
+      ['direct', inBath ? words.searInPan : words.searDirect],
+      ['no', words.no],
     ],
     read: (document) => {
       const sear = stagesOf(document, cook).find((stage) => stage?.do === 'sear')
@@ -88,111 +85,117 @@ const piercedField = (cook: number): DocumentField => {
   const at = `/cooks/${cook}/roast/pierced`
   return {
     key: `pierced-${cook}`,
-    label: 'Needled, bladed or injected',
-    why: 'Brine or blades carry inside what lay on the surface: other minimums count then.',
+    label: words.pierced,
+    why: words.piercedWhy,
     pointers: [at],
     options: [
-      ['no', 'no'],
-      ['yes', 'yes'],
+      ['no', words.no],
+      ['yes', words.yes],
     ],
     read: (document) => (valueAt(document, at) === true ? 'yes' : 'no'),
     write: (document, text) => (text === 'yes' ? setAt(document, at, true) : removeAt(document, at)),
   }
 }
 
-function roastGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
+/** Further measures; each makes the windows narrower. */
+function measureGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
   const roast = `/cooks/${cook}/roast`
-  const own = valueAt(document, `${roast}/cut`) === CUSTOM
-  return {
-    title: `The roast${name}`,
-    fields: [
-      cutField(cook, own),
-      ...(own ? ownCutFields(cook) : []),
-      plain(`mass-${cook}`, 'Weight', `${roast}/mass`),
-      optional(`thickness-${cook}`, 'Thickness at the thickest', `${roast}/thickness`, {
-        why: `Measure it as it lies: it counts most.${own ? '' : ' Empty means a typical one for the weight.'}`,
-        gain: { cook, what: 'thickness' },
-      }),
-      optional(`width-${cook}`, 'Width', `${roast}/width`, { why: 'Across the same place. With the length it helps.' }),
-      optional(`length-${cook}`, 'Length', `${roast}/length`, { gain: { cook, what: 'width-and-length' } }),
-      plain(`start-${cook}`, 'Middle, when it goes on', `${roast}/start`, {
-        why: 'About 4 °C straight from the fridge.',
-        gain: { cook, what: 'start' },
-      }),
-      piercedField(cook),
-    ],
-  }
+  const fields = [
+    optional(`width-${cook}`, words.width, `${roast}/width`, { why: words.widthWhy }),
+    optional(`length-${cook}`, words.length, `${roast}/length`, { gain: measuring(cook, 'width-and-length') }),
+    plain(`start-${cook}`, words.start, `${roast}/start`, { why: words.startWhy, gain: measuring(cook, 'start') }),
+    piercedField(cook),
+  ]
+  const at = (key: string) => asText(valueAt(document, `${roast}/${key}`))
+  const sides = [
+    ...(at('width') ? [words.width.toLowerCase()] : []),
+    ...(at('length') ? [words.length.toLowerCase()] : []),
+  ].join(' and ')
+  const says = [
+    words.startsAt(at('start')),
+    ...(sides ? [words.sidesMeasured(sides)] : []),
+    ...(valueAt(document, `${roast}/pierced`) === true ? [words.isPierced] : []),
+  ]
+  return { key: `measured-${cook}`, title: words.measured(name), fields, says: says.join(', ') }
 }
 
-function heatGroup(
-  document: ShootDocument,
-  cook: number,
-  name: string,
-  cookers: readonly RememberedCooker[],
-): FieldGroup {
+function heatGroup(document: ShootDocument, cook: number, name: string): FieldGroup {
+  const at = (kind: string, path: string) => `${stageAt(document, cook, kind)}${path}`
   const stage = (kind: string, path: string, key: string, label: string, why?: string) =>
-    stageIndex(document, cook, kind) < 0
-      ? []
-      : [plain(`${key}-${cook}`, label, `${stageAt(document, cook, kind)}${path}`, { why })]
+    stageIndex(document, cook, kind) < 0 ? [] : [plain(`${key}-${cook}`, label, at(kind, path), { why })]
+  const text = (kind: string, path: string) => asText(valueAt(document, at(kind, path)))
+  const says = [
+    words.roastsAt(text('roast', '/at')),
+    ...(text('roast', '/until/core') ? [words.pulledAt(text('roast', '/until/core'))] : []),
+    text('sear', '/at') ? words.searedAt(text('sear', '/at'), text('sear', '/until/core')) : words.noSear,
+  ]
   return {
-    title: `The heat${name}`,
+    key: `heat-${cook}`,
+    title: words.heat(name),
+    says: says.join(', '),
     fields: [
-      plain(`cooker-${cook}`, 'Cooker', `/cooks/${cook}/cooker/kind`, {
-        options: COOKERS,
-        gain: { cook, what: 'cooker' },
-        // What another cooker taught is not true of this one.
-        write: (edited, text) => setAt(forgotten(edited, cook), `/cooks/${cook}/cooker/kind`, text),
-      }),
-      ...rememberedFields(document, cook, cookers),
       cookerTemperature(document, cook),
       probeField(document, cook),
-      ...stage('roast', '/until/core', 'pull', 'Pull at', 'As the probe reads it.'),
+      ...stage('roast', '/until/core', 'pull', words.pull, words.asProbeReads),
       searField(document, cook),
-      ...stage('sear', '/at', 'sear-at', 'Sear at'),
-      ...stage('sear', '/until/core', 'off', 'Off the heat at', 'As the probe reads it.'),
-      ...stage('rest', '/until/after', 'rest', 'Rest'),
+      ...stage('sear', '/at', 'sear-at', words.searAt),
+      ...stage('sear', '/until/core', 'off', words.off, words.asProbeReads),
     ],
   }
 }
 
-function dayGroup(document: ShootDocument): FieldGroup {
-  const [slice, ...hours] = dayFields(document)
-  const date = plain('date', 'Date', '/date', { type: 'date' })
-  return { title: 'The day', fields: [...(slice ? [slice] : []), date, ...hours] }
+function sliceGroup(document: ShootDocument): FieldGroup {
+  const [slice] = dayFields(document)
+  const date = plain('date', words.date, '/date', { type: 'date', why: words.dateWhy })
+  return { key: 'sliced', title: words.sliced, fields: [date, ...(slice ? [{ ...slice, why: words.sliceWhy }] : [])] }
 }
-const PLACE: FieldGroup = {
-  title: 'The place',
-  folded: true,
-  fields: [
-    plain('title', 'Title', '/title'),
-    plain('zone', 'Time zone', '/zone', { suggestions: ['Europe/Dublin', 'Europe/Berlin', 'America/New_York'] }),
-    degrees('lat', 'Latitude', '/place/lat', 'Degrees, north positive; for sunset and golden hour.'),
-    degrees('lon', 'Longitude', '/place/lon', 'Degrees, east positive.'),
-    optional('altitude', 'Altitude', '/place/altitude', { why: 'Water boils cooler higher up.' }),
-    optional('air', 'Air', '/weather/air'),
-    optional('wind', 'Wind', '/weather/wind'),
-    optional('rain', 'Rain on the cooker', '/weather/rain', {
-      options: [
-        ['', 'none'],
-        ['light', 'light'],
-        ['heavy', 'heavy'],
-      ],
-      why: 'A wet lid loses heat: the fire takes more fuel and may not come to a hot sear.',
-    }),
-  ],
+function hoursGroup(document: ShootDocument): FieldGroup {
+  const [, ...fields] = dayFields(document)
+  const [call, wrap] = ['call', 'wrap'].map((key) => asText(valueAt(document, `/day/${key}`)))
+  const says = [call ? words.calledAt(call) : words.calledLate, wrap ? words.wrapBy(wrap) : words.noWrap].join(', ')
+  return { key: 'hours', title: words.hours, fields, says }
 }
+function placeGroup(document: ShootDocument): FieldGroup {
+  const says = [document.title, document.zone].map(asText).filter(Boolean).join(', ')
+  return { key: 'place', title: words.place, fields: PLACE, says }
+}
+const PLACE: readonly DocumentField[] = [
+  plain('title', words.title, '/title'),
+  plain('zone', words.zone, '/zone', { suggestions: words.zones }),
+  degrees('lat', words.latitude, '/place/lat', words.latitudeWhy),
+  degrees('lon', words.longitude, '/place/lon', words.longitudeWhy),
+  optional('altitude', words.altitude, '/place/altitude', { why: words.altitudeWhy }),
+  optional('air', words.air, '/weather/air'),
+  optional('wind', words.wind, '/weather/wind'),
+  optional('rain', words.rain, '/weather/rain', {
+    options: [
+      ['', words.noRain],
+      ['light', words.lightRain],
+      ['heavy', words.heavyRain],
+    ],
+    why: words.rainWhy,
+  }),
+]
 
-/** The form for a document, cook by cook: what is asked depends on the stages that are there. */
-export function fieldGroups(document: ShootDocument, cookers: readonly RememberedCooker[] = []): readonly FieldGroup[] {
+export interface AskedWith {
+  readonly cookers?: readonly RememberedCooker[]
+  readonly units?: UnitSystem
+}
+/** The form for a document, cook by cook: what decides most stands open, the rest is folded and says what it holds. */
+export function fieldGroups(
+  document: ShootDocument,
+  { cookers = [], units = 'metric' }: AskedWith = {},
+): readonly FieldGroup[] {
   const cooks = (valueAt(document, '/cooks') as { id?: string }[] | undefined) ?? []
-  const named = (cook: { id?: string }) => (cooks.length > 1 ? `: ${cook.id}` : '')
+  const each = (group: (cook: number, name: string) => FieldGroup) =>
+    cooks.map(({ id }, i) => group(i, cooks.length > 1 ? words.ofCook(asText(id)) : ''))
   return [
-    ...cooks.flatMap((cook, i) => [
-      roastGroup(document, i, named(cook)),
-      heatGroup(document, i, named(cook), cookers),
-      fireGroup(document, i, named(cook)),
-    ]),
-    dayGroup(document),
-    PLACE,
+    ...each((i, name) => answerGroup(document, i, name, { cookers, units })),
+    sliceGroup(document),
+    ...each((i, name) => measureGroup(document, i, name)),
+    ...each((i, name) => heatGroup(document, i, name)),
+    ...each((i, name) => fireGroup(document, i, name)),
+    hoursGroup(document),
+    placeGroup(document),
   ]
 }

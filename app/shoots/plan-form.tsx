@@ -1,10 +1,12 @@
 'use client'
-import { Fragment } from 'react'
+import type { ReactNode } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem, Warning } from '@/lib/refusals'
+import type { UnitSystem } from '@/lib/units'
 import { Caution, Field } from '../ui/field'
 import { Folded } from '../ui/folded'
-import { type DocumentField, fieldAt } from './document-fields'
+import { cookPlan, folded } from '../words/plan'
+import { cautionedAt, type DocumentField, type FieldGroup, fieldAt } from './document-fields'
 import type { Gain } from './gains'
 import { fieldGroups } from './plan-fields'
 import type { RememberedCooker } from './remembered-field'
@@ -24,11 +26,14 @@ interface PlanFormProps {
   /** What measuring would do, each under its field. */
   gains: readonly Gain[]
   cookers: readonly RememberedCooker[]
+  units: UnitSystem
+  /** Stands between what decides most and what is folded away. */
+  children?: ReactNode
 }
 
 /** The plan, field by field. Everything typed is kept, right or wrong. */
-export function PlanForm({ document, onChange, problems, notes, gains, cookers }: PlanFormProps) {
-  const groups = fieldGroups(document, cookers)
+export function PlanForm({ document, onChange, problems, notes, gains, cookers, units, children }: PlanFormProps) {
+  const groups = fieldGroups(document, { cookers, units })
   const fields = groups.flatMap((group) => group.fields)
   const owns = (field: DocumentField, pointer: string) => fieldAt(fields, pointer)?.key === field.key
   const control = (field: DocumentField) => (
@@ -51,28 +56,33 @@ export function PlanForm({ document, onChange, problems, notes, gains, cookers }
           </p>
         ))}
       {notes
-        .filter((note) => owns(field, note.path))
+        .filter((note) => cautionedAt(fields, note.path)?.key === field.key)
         .map((note) => (
           <Caution key={note.code}>{note.sentence}</Caution>
         ))}
     </Field>
   )
+  const wrong = (group: FieldGroup) => group.fields.some((f) => problems.some((p) => owns(f, p.pointer)))
+  const cautions = (group: FieldGroup) =>
+    notes.filter((note) => group.fields.includes(cautionedAt(fields, note.path) as DocumentField)).length
   return (
-    <form aria-label="Cook plan" onSubmit={(event) => event.preventDefault()}>
-      {groups.map((group) => (
-        <Fragment key={group.title}>
-          {group.folded ? (
-            <Folded summary={group.title} fault={group.fields.some((f) => problems.some((p) => owns(f, p.pointer)))}>
-              {group.fields.map(control)}
-            </Folded>
-          ) : (
-            <fieldset className="mt-4 border-0 p-0">
-              <legend className="small">{group.title}</legend>
-              {group.fields.map(control)}
-            </fieldset>
-          )}
-        </Fragment>
-      ))}
+    <form aria-label={cookPlan} onSubmit={(event) => event.preventDefault()}>
+      {groups
+        .filter(({ says }) => says === undefined)
+        .map((group) => (
+          <fieldset key={group.key} className="mt-4 border-0 p-0">
+            <legend className="small">{group.title}</legend>
+            {group.fields.map(control)}
+          </fieldset>
+        ))}
+      {children}
+      {groups
+        .filter(({ says }) => says !== undefined)
+        .map((group) => (
+          <Folded key={group.key} summary={folded(group.title, group.says ?? '', cautions(group))} fault={wrong(group)}>
+            {group.fields.map(control)}
+          </Folded>
+        ))}
     </form>
   )
 }

@@ -1,6 +1,7 @@
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import { cookerName } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import * as words from '../words/plan'
 import { asText, type DocumentField } from './document-fields'
 
 /** A cooker that was kept, as a plan may start from it. */
@@ -15,7 +16,7 @@ export interface RememberedCooker {
 }
 
 const AS_FILED = ' as filed'
-const cooksWords = (cooks: unknown) => (cooks === 1 ? 'one cook' : `${asText(cooks)} cooks`)
+const cooksWords = (cooks: unknown) => (cooks === 1 ? words.oneCook : words.cooks(asText(cooks)))
 
 /** Which cooker of its kind it is: what it has taught is then the forecast's start. Nothing is asked where none is known. */
 export function rememberedFields(
@@ -35,17 +36,17 @@ export function rememberedFields(
     return known && same(known.memory, memory) ? known.name : AS_FILED
   }
   const now = chosen(document)
-  const name = asText(valueAt(document, `${at}/name`)) || 'This one'
+  const name = asText(valueAt(document, `${at}/name`)) || words.thisOne
   return [
     {
       key: `remembered-${cook}`,
-      label: 'Which one',
-      why: alike.find((one) => one.name === now)?.says ?? 'A cooker that is remembered makes the windows narrower.',
+      label: words.whichOne,
+      why: alike.find((one) => one.name === now)?.says ?? words.rememberedWhy,
       pointers: [`${at}/memory`, `${at}/name`],
       options: [
-        ['', `any ${cookerName(kind)}`],
-        ...alike.map((one) => [one.name, `${one.name}, remembered from ${cooksWords(one.cooks)}`] as const),
-        ...(now === AS_FILED ? [[AS_FILED, `${name}, as it was after ${cooksWords(filed?.cooks)}`] as const] : []),
+        ['', words.anyOf(cookerName(kind))],
+        ...alike.map((one) => [one.name, words.rememberedFrom(one.name, cooksWords(one.cooks))] as const),
+        ...(now === AS_FILED ? [[AS_FILED, words.asAfter(name, cooksWords(filed?.cooks))] as const] : []),
       ],
       read: chosen,
       write: (edited, text) => {

@@ -13,6 +13,10 @@ export interface Sample {
 /** When and where the visitor would film. */
 export type Around = Pick<FirstAnswers, 'date' | 'zone' | 'place'>
 
+export type Whereabouts = Pick<Around, 'zone' | 'place'>
+/** Where the first shoot of all is taken to be; every later one begins where the last was. */
+export const NOWHERE_YET: Whereabouts = { zone: 'Europe/Dublin', place: { lat: 53.35, lon: -6.26, altitude: '20 m' } }
+
 /** Weights, heats and hours are common practice, no source; the forecast says what becomes of them. */
 export const SAMPLES: readonly Sample[] = [
   {
@@ -118,4 +122,11 @@ function overnight(around: Around): ShootDocument {
     ['/coverage/left', AT_NIGHT],
   ].reduce((edited, [at, value]) => setAt(edited, at as string, value), day)
   return withEmberWatch(made, '09:00', '16:00')
+}
+
+/** A sample on the day and at the place that stand in a document. */
+export function sampleFor(id: string, { date, zone, place }: ShootDocument): ShootDocument {
+  const sample = SAMPLES.find((one) => one.id === id)
+  if (!sample) throw new RangeError(`no sample ${id}`)
+  return sample.document({ date, zone, place } as Around)
 }

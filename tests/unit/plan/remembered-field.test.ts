@@ -39,7 +39,7 @@ describe('the field for a cooker that is remembered', () => {
   })
   it('forgets what one cooker taught when another kind is chosen', () => {
     const chosen = write(lamb(), 'The garden kettle')
-    const kinds = fieldGroups(chosen, [kettle]).flatMap(({ fields }) => fields)
+    const kinds = fieldGroups(chosen, { cookers: [kettle] }).flatMap(({ fields }) => fields)
     const other = kinds.find(({ key }) => key === 'cooker-0')?.write(chosen, 'oven')
     expect(other && valueAt(other, '/cooks/0/cooker')).toEqual({ kind: 'oven' })
   })

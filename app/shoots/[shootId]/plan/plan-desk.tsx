@@ -4,8 +4,10 @@ import { withoutAbsentMoments } from '@/lib/plan/new-shoot'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { UndoLine } from '../../../ui/undo-line'
 import { shotsWent, undo } from '../../../words/shared'
+import { AnswerLine } from '../../answer-line'
 import { PlanForm, strayProblems } from '../../plan-form'
 import { PlanPicture } from '../../plan-picture'
+import { PlanSlice } from '../../plan-slice'
 import type { Preview } from '../../preview'
 import type { RememberedCooker } from '../../remembered-field'
 import { SaveLine } from '../../save-line'
@@ -36,8 +38,9 @@ export function PlanDesk(props: Props) {
     else change(kept)
   }
   return (
-    <div className="cols-plan">
-      <div className="max-[1000px]:order-2">
+    <div className="cols-plan items-start">
+      <div className="max-[1000px]:order-2 min-[1001px]:row-span-2">
+        <AnswerLine preview={preview} />
         <SaveLine saved={saved} problems={strayProblems(document, shown)} />
         <UndoLine said={taken.last?.words ?? null} undo={taken.undo} word={undo} />
         <PlanForm
@@ -46,10 +49,16 @@ export function PlanDesk(props: Props) {
           problems={shown}
           gains={gains}
           cookers={props.cookers}
+          units={props.first.units}
           notes={preview ? [...preview.warnings, ...preview.cautions] : []}
         />
       </div>
-      <PlanPicture document={document} preview={preview} working={working} />
+      <PlanPicture preview={preview} working={working} />
+      {preview && (
+        <div className="max-[1000px]:order-3">
+          <PlanSlice document={document} preview={preview} />
+        </div>
+      )}
     </div>
   )
 }
