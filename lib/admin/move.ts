@@ -32,7 +32,7 @@ function movedWords(moved: Moved, folder: string, url: string): readonly string[
     ...moved.notes,
     `${placeOf(url)} has now: ${parts.join(', ') || 'nothing, for the folder was empty'}.`,
     'All of it was read back from there, and is the same.',
-    `${folder} is as it was; keep it until you trust the server. From now on start with DATABASE_URL, or the folder goes on by itself.`,
+    `${folder} is as it was; keep it until you trust the server. From now on start with DATABASE_URL set to that same address, or the folder goes on by itself.`,
   ]
 }
 

@@ -26,6 +26,10 @@ const standsOut = (words: string) => {
   const plainly = words.replaceAll('out of the fridge', 'left out')
   return WARM.test(plainly) && !COLD.test(plainly)
 }
+/** Made cold and kept so for a time: no limit of ours. "Within", "after" and "in two hours" tell how long it was warm before. */
+const CHILLED = /\b(?:chill|chilled|refrigerate|refrigerated|(?:in|into) the fridge)\b/
+const WARM_BEFORE =
+  /\b(?:within|after|once|in (?:\d|an? hour|one|two|three|four|five|six)|leave|left|leftovers|what is left|stand|sit|out of the fridge|room temperature)\b/
 /** Work on raw meat, of which the tables for leftovers say nothing. */
 const RAW = /\b(?:salt|salted|season|seasoned|marinate|marinated|brine|brined|cure|cured|uncovered)\b/
 
@@ -37,6 +41,7 @@ export function keepingTime(words: string, q: Pick<Quantity, 'low' | 'high'>, le
   if (/\bcool(?:s|ed)?\b/.test(words) && levelC !== null && levelC < 30) return levelC > 10 ? 'cool-21' : 'cool-5'
   if (FREEZE.test(words) && q.high >= 7 * DAY_S) return 'freezer'
   if (q.high >= DAY_S) return FREEZE.test(words) ? null : 'fridge'
+  if (CHILLED.test(words) && !WARM_BEFORE.test(words)) return null
   return OUT.test(words) && q.high < DAY_S / 2 ? 'out' : null
 }
 

@@ -2,6 +2,7 @@ import type { Forecast } from '../model/forecast'
 import { type Check, type CheckContext, cannot } from './check'
 import { checkDoneness } from './check-doneness'
 import { checkEvenness } from './check-evenness'
+import { checkFreeFrom } from './check-free-from'
 import { checkKeeping } from './check-keeping'
 import { checkNumber } from './check-number'
 import { checkSafety } from './check-safety'
@@ -12,7 +13,6 @@ const UNBOUND: Record<string, string> = {
   degrees: 'Degrees of which scale? Write °C or °F.',
   storage: 'Neither plan nor model says how food is kept; the cautions do.',
   'how-often': 'The model reckons one turn; how often it is turned hardly moves the time.',
-  'free-from': 'Nobody here knows all that is in it, or what touched it; the card calls nothing free of an allergen.',
   aside: 'Work that the model does not reckon.',
   time: 'Nothing around it says which time is meant: warming up, roasting, searing, resting or all of it.',
   level: 'Nothing around it says which temperature is meant: the cooker, the pull, off the heat or when sliced.',
@@ -32,6 +32,7 @@ const OPINION: Check = {
 
 function check(claim: Claim, f: Forecast, context: CheckContext): Check {
   if (claim.kind === 'unbound' && claim.says === 'taste') return OPINION
+  if (claim.kind === 'unbound' && claim.says === 'free-from') return checkFreeFrom(claim, context)
   if (claim.kind === 'unbound') return cannot(UNBOUND[claim.says] ?? 'Nothing in the plan or the model speaks of this.')
   if (claim.kind === 'keeping') return checkKeeping(claim, f)
   if (claim.kind === 'doneness') return checkDoneness(claim, f, context)

@@ -1,6 +1,7 @@
 import type { CookFacts } from '../log/cook-facts'
 import type { Forecast } from '../model/forecast'
 import type { Card } from './card'
+import type { CheckContext } from './check'
 import { checkClaim } from './check-claim'
 import type { CheckedClaim } from './claim'
 import type { Topic } from './cues'
@@ -8,7 +9,7 @@ import { readClaims } from './read-claims'
 
 /** What a sentence is checked against, and where it stands. */
 export interface SentenceContext {
-  readonly card: Pick<Card, 'cook' | 'animal' | 'boneShare' | 'authority'>
+  readonly card: Pick<Card, 'cook' | 'animal' | 'boneShare' | 'authority'> & Pick<CheckContext, 'recipe'>
   readonly forecast: Forecast
   readonly facts?: CookFacts | null
   readonly step: string

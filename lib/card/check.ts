@@ -5,6 +5,8 @@ import type { CheckedClaim } from './claim'
 
 /** What a claim is checked against besides the forecast. */
 export interface CheckContext extends Pick<Card, 'animal' | 'boneShare' | 'authority'> {
+  /** What the card's own list is known to contain. */
+  readonly recipe?: Pick<Card['recipe'], 'contains'>
   /** What the day's log says of the cook, where it was filmed. */
   readonly facts?: CookFacts | null
 }

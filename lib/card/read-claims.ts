@@ -65,7 +65,7 @@ function bindTime(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   const rate = perMass(s.tokens, q, s.context.massKg)
   const [low, high] = rate ? [q.low * rate.times + rate.more, q.high * rate.times + rate.more] : [q.low, q.high]
   const to = rate ? { to: rate.to } : {}
-  const kept = topic === 'storage' ? keepingTime(wordsOf(s), { low, high }, levelIn(s)) : null
+  const kept = topic === 'storage' || takenOut(s, topic) ? keepingTime(wordsOf(s), { low, high }, levelIn(s)) : null
   if (kept) return { ...bound('keeping', 's', low, high, kept), ...to }
   if (rate) return { ...bound('roast-time', 's', low, high), ...to }
   const kind = topic ? TIME_KIND[topic] : undefined
@@ -74,6 +74,8 @@ function bindTime(s: Sentence, q: Quantity, topic: Topic | null): Bound {
   return unbound(topic === 'storage' ? 'storage' : topic ? 'aside' : 'time')
 }
 
+/** "Out of the fridge an hour before it goes on" is no time of the fire's, though it leads to the same moment. */
+const takenOut = (s: Sentence, topic: Topic | null) => topic === 'lead' && /\bout of the fridge\b/.test(wordsOf(s))
 const wordsOf = (s: Sentence) => s.tokens.map((t) => t.text).join(' ')
 const levelIn = (s: Sentence) => quantitiesIn(s.tokens).find((q) => q.measure === 'temperature')?.low ?? null
 

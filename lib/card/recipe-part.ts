@@ -2,9 +2,10 @@ import { knownCutOf } from '../model/custom-cut'
 import type { Animal } from '../model/cuts'
 import type { Forecast } from '../model/forecast'
 import { spreadOf } from '../model/quantiles'
+import type { Allergen } from '../plan/allergens'
 import type { Shoot } from '../plan/shoot'
 import { formatMass, kilograms } from '../units'
-import { allergenSentence } from './allergens'
+import { allergenSentence, allergensIn } from './allergens'
 import { ingredientLine } from './ingredients'
 import { kitOf } from './kit'
 import { type Nutrition, nutritionOf } from './nutrition'
@@ -25,6 +26,8 @@ export interface RecipePart {
   readonly yield: string
   /** "Contains mustard."; empty where nothing is known to be in it. */
   readonly allergens: string
+  /** The same as they are called in the shoot file. */
+  readonly contains: readonly Allergen[]
   readonly nutrition: Nutrition
   /** The authority's advice; the author's own note is a claim of the card, and joins it where the check lets it print. */
   readonly storage: readonly string[]
@@ -47,6 +50,7 @@ export function recipePart(shoot: Shoot, card: RecipeOf, f: Forecast): RecipePar
   const beside = lines.filter(({ what }) => !isTheMeat(what, card))
   const { mass } = f.cook.roast
   const loss = spreadOf<number>(f.lossFrac)
+  const inIt = { lines: beside, declared: own.allergens ?? [], isFish: card.animal === 'salmon' }
   const meat = {
     what: `${card.cut}, ${thickWords(f)} thick`,
     metric: formatMass(mass),
@@ -58,12 +62,8 @@ export function recipePart(shoot: Shoot, card: RecipeOf, f: Forecast): RecipePar
     ingredients: [...(meatListed ? [] : [meat]), ...lines.map(({ what, metric, us }) => ({ what, metric, us }))],
     serves: own.serves ?? null,
     yield: `About ${massWords(likelyMeatKg(f, card.boneShare))} to slice${card.boneShare > 0.02 ? ', off the bone' : ''}: it loses ${shareWords(loss)} of its weight.`,
-    allergens: allergenSentence({
-      lines: beside,
-      declared: own.allergens ?? [],
-      isFish: card.animal === 'salmon',
-      authority: card.authority,
-    }),
+    allergens: allergenSentence({ ...inIt, authority: card.authority }),
+    contains: allergensIn(inIt),
     nutrition: nutritionOf({
       cut: knownCutOf(f.cook.roast),
       massKg: mass,

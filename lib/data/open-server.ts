@@ -5,7 +5,7 @@ import { isAway, readTwice, wait } from './away'
 import type { Database } from './client'
 import { type Prisma, PrismaClient } from './generated/client'
 import { applyMigrations, NewerDatabase } from './migrate'
-import { placeOf, tooOld, whyNotOpened } from './server-words'
+import { type Named, placeOf, tooOld, whyNotOpened } from './server-words'
 
 /** Beside these one more connection of each process listens. */
 const CONNECTIONS = 10
@@ -30,8 +30,12 @@ const READS = new Set<string>([
 ] satisfies Prisma.PrismaAction[])
 
 /** The PostgreSQL at this address, its tables up to date; where it cannot be had, an error of one sentence. */
-export async function openServer(url: string, patienceMs = PATIENCE_MS): Promise<Database> {
-  const applied = await bringUpToDate(url, patienceMs)
+export async function openServer(
+  url: string,
+  patienceMs = PATIENCE_MS,
+  named: Named = 'DATABASE_URL',
+): Promise<Database> {
+  const applied = await bringUpToDate(url, patienceMs, named)
   const pool = new pg.Pool({
     connectionString: url,
     max: CONNECTIONS,
@@ -75,8 +79,8 @@ const readingTwice = (client: PrismaClient): PrismaClient =>
     // The extended client has every method of the plain one that we use; only its type is another.
   }) as unknown as PrismaClient
 
-async function bringUpToDate(url: string, patienceMs: number): Promise<readonly string[]> {
-  const client = await connected(url, patienceMs)
+async function bringUpToDate(url: string, patienceMs: number, named: Named): Promise<readonly string[]> {
+  const client = await connected(url, patienceMs, named)
   try {
     await refuseTooOld(client, url)
     const db = {
@@ -88,7 +92,7 @@ async function bringUpToDate(url: string, patienceMs: number): Promise<readonly 
     await client.query('SELECT pg_advisory_lock($1)', [MIGRATIONS_LOCK])
     return await applyMigrations(db, placeOf(url))
   } catch (fault) {
-    throw fault instanceof NewerDatabase ? fault : new Error(whyNotOpened(url, fault))
+    throw fault instanceof NewerDatabase ? fault : new Error(whyNotOpened(url, fault, named))
   } finally {
     await client.end().catch(() => undefined)
   }
@@ -102,7 +106,7 @@ async function refuseTooOld(client: pg.Client, url: string) {
 }
 
 /** Tries until the server answers; what waiting does not mend ends it at once. */
-async function connected(url: string, patienceMs: number): Promise<pg.Client> {
+async function connected(url: string, patienceMs: number, named: Named): Promise<pg.Client> {
   const until = Date.now() + patienceMs
   for (let told = false; ; told = true) {
     const client = new pg.Client({
@@ -116,7 +120,7 @@ async function connected(url: string, patienceMs: number): Promise<pg.Client> {
       return client
     } catch (fault) {
       await client.end().catch(() => undefined)
-      if (!isAway(fault) || Date.now() + STEP_MS > until) throw new Error(whyNotOpened(url, fault))
+      if (!isAway(fault) || Date.now() + STEP_MS > until) throw new Error(whyNotOpened(url, fault, named))
       if (!told) console.log(`${placeOf(url)} does not answer yet; waiting up to ${Math.round(patienceMs / 1000)} s.`)
       await wait(STEP_MS)
     }

@@ -23,10 +23,14 @@ const WORDS: Readonly<Record<string, string>> = {
   '42501': 'does not let this user make tables. Make it theirs: ALTER DATABASE … OWNER TO …',
 }
 
+/** Where the address was given. */
+export type Named = 'DATABASE_URL' | '--to'
+
 /** One sentence for whoever starts the app. */
-export function whyNotOpened(url: string, fault: unknown): string {
+export function whyNotOpened(url: string, fault: unknown, named: Named = 'DATABASE_URL'): string {
   const { code = '', message = String(fault) } = fault as { code?: string; message?: string }
-  if (WORDS[code]) return `${placeOf(url)} ${WORDS[code]}`
+  if (WORDS[code]) return `${placeOf(url)} ${WORDS[code].replaceAll('DATABASE_URL', named)}`
   if (!isAway(fault)) return message
-  return `${placeOf(url)} does not answer (${code || message}). Start PostgreSQL there, or correct DATABASE_URL; without DATABASE_URL everything is kept in a folder.`
+  const or = named === 'DATABASE_URL' ? '; without DATABASE_URL everything is kept in a folder' : ''
+  return `${placeOf(url)} does not answer (${code || message}). Start PostgreSQL there, or correct ${named}${or}.`
 }

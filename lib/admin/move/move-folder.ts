@@ -22,7 +22,7 @@ export async function moveFolder(folder: string, url: string): Promise<Moved> {
     throw new Error(`There is nothing to move in ${folder}. Set EMBERSLATE_DATA to the folder that Emberslate keeps.`)
   const here = await openDatabase(folder)
   try {
-    const there = await openServer(url)
+    const there = await openServer(url, undefined, '--to')
     try {
       const moved = await copyAll(here, there, folder)
       return { ...moved, notes: here.notes }

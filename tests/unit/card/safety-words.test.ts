@@ -50,6 +50,41 @@ it('safety: what is nowhere said to be cold is judged as left out, however long;
   ])
 })
 
+it('what is taken out of the fridge before it cooks, and what is chilled for a time, is held against no other rule', () => {
+  const card = { cook: 'x', animal: 'lamb', boneShare: 0, authority: 'US' } as const
+  const found = [
+    'Chill it 3 hours before slicing.',
+    'Chill for 3 hours.',
+    'Take it out of the fridge an hour before it goes on.',
+    'Take it out of the fridge three hours before it goes on.',
+    'Chill it within 3 hours.',
+    'Chill what is left after 3 hours.',
+    'Leave it for 3 hours before it is chilled.',
+  ].flatMap((said) => checkSentence(said, { card, forecast: madeUpForecast({}), step: 'x', before: null }))
+  expect(found.map(({ says, finding }) => `${says} ${finding}`)).toEqual([
+    'storage cannot-be-checked',
+    'storage cannot-be-checked',
+    'out borne-out',
+    'out contradicted',
+    'out contradicted',
+    'out contradicted',
+    'out contradicted',
+  ])
+})
+
+it('safety: free of what the card’s own ingredients contain is contradicted; free of the rest is nobody’s to say', () => {
+  const of = { cook: 'x', animal: 'lamb', boneShare: 0, authority: 'EU' } as const
+  const card = { ...of, recipe: { contains: ['wheat', 'milk'] } } as const
+  const found = ['It is gluten-free.', 'Contains no dairy.', 'It is nut-free.'].flatMap((said) =>
+    checkSentence(said, { card, forecast: madeUpForecast({}), step: 'x', before: null }),
+  )
+  expect(found.map(({ finding, found, trueSentence }) => [finding, found, trueSentence])).toEqual([
+    ['contradicted', 'it contains wheat (gluten)', 'Contains wheat (gluten).'],
+    ['contradicted', 'it contains milk', 'Contains milk.'],
+    ['cannot-be-checked', '', null],
+  ])
+})
+
 it('safety: no bird is called rare or medium, nor safe at a level below its minimum', () => {
   const card = { cook: 'x', animal: 'duck', boneShare: 0, authority: 'US' } as const
   const found = ['Serve it medium-rare.', 'It is safe at 60 °C.'].flatMap((said) =>
