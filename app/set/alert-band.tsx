@@ -1,7 +1,7 @@
 'use client'
 import { channelsNow } from '@/lib/session/who'
 import { byIn, itWasDue, seesTo, takeRollsSilent, toAndToYou, toYou, unansweredItGoesToSomebody } from '../words/set'
-import { CallAnswers } from './answers'
+import { AlertAnswers } from './answers'
 import { Count } from './count'
 import { HandDirectly } from './hand-over'
 import { openAlert } from './open-alert'
@@ -33,7 +33,7 @@ export function AlertBand() {
       <p className="lb">{now >= alert.deadline ? itWasDue(clock(alert.deadline)) : byIn(clock(alert.deadline))}</p>
       <Count at={alert.deadline} now={now} />
       <div className="foot">
-        <CallAnswers call={alert.call} answered={null} />
+        <AlertAnswers call={alert.call} />
         <HandDirectly key={alert.call} call={alert.call} />
         <p className="fine">{mine ? unansweredItGoesToSomebody : seesTo(nameOf(alert.owner))}</p>
       </div>

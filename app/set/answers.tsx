@@ -1,6 +1,8 @@
 'use client'
 import { useState } from 'react'
-import type { Duty } from '@/lib/session/board-view'
+import type { BoardFacts } from '@/lib/session/board-facts'
+import { allDuties, type Duty } from '@/lib/session/board-view'
+import type { Session } from '@/lib/session/session'
 import {
   cameraRolls,
   cannotWords,
@@ -40,6 +42,37 @@ export function Answers({ duty }: { duty: Duty }) {
   return duty.kind === 'call' ? <CallAnswers call={duty.id} answered={duty.answered} /> : null
 }
 
+/** To "Roll", coming is no answer any more: a camera rolls, everybody else is ready. */
+export function AlertAnswers({ call }: { call: string }) {
+  const { session, facts, me } = useSet()
+  const duty = allDuties(session, facts, me).find(({ id }) => id === call)
+  return duty?.state === 'roll' ? <RollAnswers duty={duty} /> : <CallAnswers call={call} answered={null} />
+}
+
+function RollAnswers({ duty }: { duty: Duty }) {
+  const { session, facts, log } = useSet()
+  const [handing, setHanding] = useState(false)
+  const ready = () => log({ kind: 'call-answer', call: duty.id, answer: 'ready' }, toldWords(readyWords))
+  const rolls = duty.shot !== null && duty.camera !== null && startOf(session, facts, duty.shot, duty.camera)
+  return (
+    <>
+      <div className="thumb two">
+        <button type="button" className="main" onClick={rolls ? () => log(...rolls) : ready}>
+          {rolls ? rollingWords : readyWords}
+        </button>
+        <button type="button" onClick={() => setHanding(true)}>
+          {cannotWords}
+        </button>
+      </div>
+      {handing && <HandOver call={duty.id} close={() => setHanding(false)} />}
+    </>
+  )
+}
+
+/** A take begins: what is logged, and the line that tells it. */
+const startOf = (session: Session, facts: BoardFacts, shot: string, camera: string) =>
+  [takeDraft(facts, shot, nextTake(session, shot, camera), camera, { roll: 'start' }), cameraRolls(camera)] as const
+
 export function CallAnswers({ call, answered, done }: { call: string; answered: Duty['answered']; done?: () => void }) {
   const { log } = useSet()
   const [handing, setHanding] = useState(false)
@@ -78,11 +111,9 @@ function Roll({ duty }: { duty: Duty }) {
   const { session, facts, log } = useSet()
   const shot = duty.shot as string
   const camera = duty.camera as string
-  const start = () =>
-    log(takeDraft(facts, shot, nextTake(session, shot, camera), camera, { roll: 'start' }), cameraRolls(camera))
   return (
     <div className="thumb two">
-      <button type="button" className="main" onClick={start}>
+      <button type="button" className="main" onClick={() => log(...startOf(session, facts, shot, camera))}>
         {rollingWords}
       </button>
       <button type="button" onClick={() => log({ kind: 'shot-state', shot, state: 'caught' }, doneWords(duty.title))}>
