@@ -1,5 +1,5 @@
 import type { FindingKind } from '@/lib/card/claim'
-import { Icon, type IconName } from '../../../ui/icon'
+import { Icon, type IconName } from '../../../ui/signs'
 
 export const VERDICTS: Record<FindingKind, string> = {
   'borne-out': 'borne out',
