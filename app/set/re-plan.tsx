@@ -5,6 +5,7 @@ import type { CookSet } from '@/lib/session/adopted'
 import type { PlannedMove } from '@/lib/session/compare-plans'
 import { RE_PLAN } from '@/lib/session/re-planned'
 import { changeDocument, type TriedOnSet } from '@/lib/session/what-if-on-set'
+import { Working } from '../ui/working'
 import {
   backInDay,
   droppedWords,
@@ -15,6 +16,7 @@ import {
   restOfDay,
   sentToCrew,
 } from '../words/desk'
+import { lastsHere } from '../words/working'
 import { movesInWords } from './move-words'
 import { Moves } from './moves'
 import { useSet } from './set-context'
@@ -44,9 +46,10 @@ export function RePlan({ day }: { day: PlannedDay }) {
     <section aria-label={rePlan}>
       <h2>{restOfDay}</h2>
       <button type="button" className="btn" disabled={working} onClick={() => askFor(null)}>
-        {working ? layingOutRestOfDay : rePlanFromNow}
+        {rePlanFromNow}
       </button>
       <WhatIfs sets={day.sets} working={working} ask={askFor} />
+      <Working what={working ? layingOutRestOfDay : null} lasts={lastsHere} />
       <div role="status">
         {answer && !answer.ok && <p className="says">{answer.sentence}</p>}
         {answer?.ok && tried && (

@@ -6,15 +6,9 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { DrawingSvg, Figures } from '../ui/drawing'
 import { Field } from '../ui/field'
 import { send } from '../ui/send'
-import {
-  andAtAnotherHeat,
-  anotherHeat,
-  compare,
-  insteadAt,
-  planHasChangedSinceAsk,
-  thePlan,
-  workingOutSameCook,
-} from '../words/what-ifs'
+import { Working } from '../ui/working'
+import { andAtAnotherHeat, anotherHeat, compare, insteadAt, planHasChangedSinceAsk, thePlan } from '../words/what-ifs'
+import { lastsHere, otherHeat } from '../words/working'
 
 /** "And at 110 °C?": the same cook at another heat, asked for when wanted, its slice beside the plan's. */
 export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; heats: readonly string[] }) {
@@ -54,10 +48,8 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
           {compare}
         </button>
       </form>
-      <p className="small min-h-6" role="status">
-        {working ? workingOutSameCook : ''}
-        {!working && beside && asked !== props.document ? planHasChangedSinceAsk : ''}
-      </p>
+      <Working what={working ? otherHeat : null} lasts={lastsHere} />
+      {!working && beside && asked !== props.document && <p className="small">{planHasChangedSinceAsk}</p>}
       {beside && <Pair plan={props.plan} beside={beside} />}
     </section>
   )

@@ -1,13 +1,16 @@
 import { HeatLineFigure } from '../ui/heat-line-figure'
+import { Working } from '../ui/working'
+import { awaitsFields, forecasting, lastsHere } from '../words/working'
 import type { Preview } from './preview'
 
 /** The heat line and its two sentences; dimmed words tell while it is worked out anew. */
 export function PlanPicture({ preview, working }: { preview: Preview | null; working: boolean }) {
   if (!preview)
     return (
-      <p className="lead" role="status">
-        {working ? 'Working out 256 cooks.' : 'The heat line appears as soon as the fields on the left can be read.'}
-      </p>
+      <div>
+        <Working what={working ? forecasting : null} lasts={lastsHere} />
+        {!working && <p className="lead">{awaitsFields}</p>}
+      </div>
     )
   return (
     <div data-kernel={preview.kernel}>
@@ -16,9 +19,7 @@ export function PlanPicture({ preview, working }: { preview: Preview | null; wor
         <br />
         {preview.second}
       </h1>
-      <p className="small min-h-6" role="status">
-        {working ? 'Working out 256 cooks.' : ''}
-      </p>
+      <Working what={working ? forecasting : null} lasts={lastsHere} />
       {preview.conflicts.map((sentence) => (
         <p key={sentence} className="conflict">
           {sentence}

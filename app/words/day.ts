@@ -183,7 +183,6 @@ export const tasksThatFireCameras = 'Tasks that fire, cameras and sound ask for'
 
 // day/what-if.tsx
 export const whatIfCrewIsLate = 'What if the crew is late, the weather turns, the roast is held'
-export const cookingAndLayingOutDay = 'Cooking and laying out the day anew.'
 export const dayHasChangedSinceAsk = 'The day has changed since: ask again.'
 export const adopt = 'Adopt'
 export const dropWords = 'Drop'

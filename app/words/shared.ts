@@ -84,7 +84,7 @@ export const showTheirs = 'Show theirs'
 
 // ui/send.ts
 export const serverDidNotUnderstand = 'The server did not understand this. What you typed is still here.'
-export const serverDoesNotAnswerWhat = 'The server does not answer. What you typed is kept in this browser.'
+export const serverDoesNotAnswerWhat = 'The server does not answer. What you typed stands; try again in a moment.'
 
 // ui/undo-button.tsx
 export const whatWasTypedLast =

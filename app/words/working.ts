@@ -15,6 +15,7 @@ export const otherSizes = 'Forecasting the times of other sizes'
 export const otherHeat = 'Cooking the same roast at another heat'
 export const triedDay = 'Cooking and laying out the day with this change'
 export const restOfDay = 'Laying out the rest of the day'
+export const awaitsFields = 'The heat line appears as soon as the fields can be read.'
 /** Said after ten seconds. */
 export const lastsHere =
   'It takes longer than it should, and goes on by itself. Nothing after a minute? Load the page again.'

@@ -4,7 +4,9 @@ import { valueAt } from '@/lib/plan/edit'
 import { burnsSolidFuel } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { send } from '../../../ui/send'
-import { adopt, cookingAndLayingOutDay, dayHasChangedSinceAsk, dropWords, whatIfCrewIsLate } from '../../../words/day'
+import { Working } from '../../../ui/working'
+import { adopt, dayHasChangedSinceAsk, dropWords, whatIfCrewIsLate } from '../../../words/day'
+import { lastsHere, triedDay } from '../../../words/working'
 import { WHAT_IFS, type WhatIfAnswer, type WhatIfId } from '../../what-ifs'
 
 interface WhatIfProps {
@@ -22,6 +24,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
   const drop = (id: WhatIfId) => setTold((all) => all.filter((each) => each.id !== id))
   async function ask(id: WhatIfId) {
     setWaiting(id)
+    setFault('')
     const answer = await send<WhatIfAnswer>('/api/what-if', 'POST', { document, change: id })
     setWaiting(null)
     setFault(answer.ok ? '' : (answer.problems[0]?.sentence ?? answer.sentence))
@@ -38,9 +41,8 @@ export function WhatIf({ document, act }: WhatIfProps) {
           </button>
         ))}
       </p>
-      <p className="small min-h-6" role="status">
-        {waiting ? cookingAndLayingOutDay : fault}
-      </p>
+      <Working what={waiting && triedDay} lasts={lastsHere} />
+      <p role="alert">{fault && <span className="says">{fault}</span>}</p>
       {told.map(({ id, answer, of }) => (
         <div className="conflict" key={id}>
           <h3>{answer.title}</h3>
