@@ -28,11 +28,19 @@ export default async function CardSheetPage({ params }: { params: Promise<{ shoo
   const basis = basisOf(shoot, forecastsOf(shoot).get(shoot.cooks[0]?.id ?? '') as Forecast)
   return (
     <main id="main" className="page card-page">
-      <p className="no-print small mb-4 flex flex-wrap gap-4">
-        <Link href={`/shoots/${shootId}/card`}>{backToSentences}</Link>
-        <Link href={`/cards/${shootId}`}>{shoot.publish?.open ? pageAnybodyMayRead : asReadersWouldSee}</Link>
-        <a href={`/shoots/${shootId}/card.pdf?paper=A4`}>{pdfA4}</a>
-        <a href={`/shoots/${shootId}/card.pdf?paper=Letter`}>{pdfUsLetter}</a>
+      <p className="tools mb-4">
+        <Link className="textlink" href={`/shoots/${shootId}/card`}>
+          {backToSentences}
+        </Link>
+        <Link className="textlink" href={`/cards/${shootId}`}>
+          {shoot.publish?.open ? pageAnybodyMayRead : asReadersWouldSee}
+        </Link>
+        <a className="textlink" href={`/shoots/${shootId}/card.pdf?paper=A4`}>
+          {pdfA4}
+        </a>
+        <a className="textlink" href={`/shoots/${shootId}/card.pdf?paper=Letter`}>
+          {pdfUsLetter}
+        </a>
       </p>
       <CardSheet model={model} sizes={<SizesWhenReady shoot={shoot} />} />
       <OwnRoast basis={basis} questions={ownQuestions(basis)} units={await chosenUnits()} />
