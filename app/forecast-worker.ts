@@ -1,6 +1,7 @@
 /// <reference lib="webworker" />
 import { forecastCook } from '@/lib/model/forecast-cook'
 import { fastestKernel } from '@/lib/model/kernels'
+import type { ReadersWay } from '@/lib/plan/as-read'
 import { toCookPlan } from '@/lib/plan/cook-plan'
 import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot, ShootDocument } from '@/lib/plan/shoot'
@@ -13,6 +14,7 @@ export interface Asked {
   readonly turn: number
   readonly document: ShootDocument
   readonly units: UnitSystem
+  readonly way: ReadersWay
 }
 export interface Told {
   readonly turn: number
@@ -28,10 +30,10 @@ self.onmessage = ({ data }: MessageEvent<Asked>) => {
   })
 }
 
-function answerTo({ document, units }: Asked): PreviewAnswer {
+function answerTo({ document, units, way }: Asked): PreviewAnswer {
   const parsed = parseShoot(document)
   if (!parsed.ok) return { ok: false, problems: parsed.problems, sentence: parsed.problems[0]?.sentence ?? '' }
-  return { ok: true, value: previewFrom(parsed.value, forecastsOf(parsed.value), units) }
+  return { ok: true, value: previewFrom(parsed.value, forecastsOf(parsed.value), units, way) }
 }
 
 function forecastsOf(shoot: Shoot) {

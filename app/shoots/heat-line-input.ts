@@ -2,6 +2,7 @@ import type { Layout } from '@/lib/day/layout'
 import { cutOf } from '@/lib/model/custom-cut'
 import { minimumFor } from '@/lib/model/minimums'
 import { windowOf } from '@/lib/model/quantiles'
+import { allAsRead, CORES_OWN, type ReadersWay } from '@/lib/plan/as-read'
 import { formatClock, fromIso } from '@/lib/plan/clock'
 import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
@@ -51,8 +52,9 @@ export function heatLineInput(
   layout: Layout,
   lanes: boolean,
   units: UnitSystem = 'metric',
+  way: ReadersWay = CORES_OWN,
 ): HeatLineProps {
-  const slice = momentWords(shoot, forecasts, layout, 'first-slice')
+  const slice = allAsRead(momentWords(shoot, forecasts, layout, 'first-slice'), way)
   return {
     zone: shoot.zone,
     place: shoot.place,
@@ -66,6 +68,7 @@ export function heatLineInput(
     say: lanes && slice?.likely ? { main: `First slice ${slice.words}.`, why: [] } : undefined,
     minimum: minimumLine(shoot, units),
     units,
+    way,
     lanes,
   }
 }

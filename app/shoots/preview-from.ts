@@ -9,6 +9,7 @@ import { cutOf } from '@/lib/model/custom-cut'
 import type { Forecast } from '@/lib/model/forecast'
 import { fuelSummary } from '@/lib/model/fuel-need'
 import { spreadOf } from '@/lib/model/quantiles'
+import { allAsRead, type ReadersWay } from '@/lib/plan/as-read'
 import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
@@ -20,13 +21,13 @@ import { placedCautions } from './placed-cautions'
 import type { Preview } from './preview'
 
 /** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
-export function previewFrom(shoot: Shoot, forecasts: Forecasts, units: UnitSystem): Preview {
+export function previewFrom(shoot: Shoot, forecasts: Forecasts, units: UnitSystem, way: ReadersWay): Preview {
   const bare = { ...shoot, shots: undefined, tasks: undefined }
   const layout = layOutDay(bare, forecasts, { seed: shoot.seed ?? 1, sweeps: 1 })
   const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
-  const input = heatLineInput(shoot, forecasts, layout, false, units)
+  const input = heatLineInput(shoot, forecasts, layout, false, units, way)
   const facts = heatLineFacts(input) as HeatFacts
-  return {
+  const preview: Preview = {
     units,
     kernel: forecast.kernel,
     first: firstLine(shoot, forecasts, layout),
@@ -42,6 +43,7 @@ export function previewFrom(shoot: Shoot, forecasts: Forecasts, units: UnitSyste
     warnings: documentWarnings(shoot, forecasts),
     cautions: placedCautions(shoot, forecasts),
   }
+  return allAsRead(preview, way)
 }
 
 function conflictsOf(shoot: Shoot, forecasts: Forecasts, layout: Layout): readonly string[] {

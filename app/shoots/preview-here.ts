@@ -1,3 +1,4 @@
+import type { ReadersWay } from '@/lib/plan/as-read'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import type { UnitSystem } from '@/lib/units'
@@ -19,6 +20,7 @@ let turn = 0
 export function previewHere(
   document: ShootDocument,
   units: UnitSystem | undefined,
+  way: ReadersWay,
 ): Promise<PreviewAnswer | undefined> {
   if (failed || units === undefined || typeof Worker === 'undefined') return Promise.resolve(undefined)
   try {
@@ -27,7 +29,7 @@ export function previewHere(
     failed = true
     return Promise.resolve(undefined)
   }
-  return ask(worker, { turn: ++turn, document, units })
+  return ask(worker, { turn: ++turn, document, units, way })
 }
 
 function ask(by: Worker, asked: Asked): Promise<PreviewAnswer | undefined> {

@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'react'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { useReadersWay } from '../ui/reader'
 import { send } from '../ui/send'
 import type { Preview } from './preview'
 import { previewHere } from './preview-here'
@@ -15,13 +16,14 @@ export function usePreview(document: ShootDocument, first: Preview | null) {
   const [working, setWorking] = useState(first === null)
   const seen = useRef(first ? document : null)
   const units = useRef(first?.units)
+  const way = useReadersWay()
   useEffect(() => {
     if (seen.current === document) return
     const control = new AbortController()
     const timer = setTimeout(async () => {
       setWorking(true)
       try {
-        const here = await previewHere(document, units.current)
+        const here = await previewHere(document, units.current, way)
         if (control.signal.aborted) return
         const answer = here ?? (await send<Preview>('/api/preview', 'POST', { document }, control.signal))
         seen.current = document
@@ -38,6 +40,6 @@ export function usePreview(document: ShootDocument, first: Preview | null) {
       clearTimeout(timer)
       control.abort()
     }
-  }, [document])
+  }, [document, way])
   return { preview, problems, working }
 }

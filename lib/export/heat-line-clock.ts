@@ -1,7 +1,8 @@
+import { asRead, CORES_OWN, type ReadersWay } from '../plan/as-read'
 import { type Instant, instant } from '../units'
 
 /** How far a zone's clock is ahead of UTC, ms, from each instant on. Small enough to travel with a picture. */
-export type ZoneClock = readonly { readonly from: number; readonly ahead: number }[]
+export type ZoneClock = readonly { readonly from: number; readonly ahead: number; readonly way?: ReadersWay }[]
 
 const MINUTE = 60_000
 const formats = new Map<string, Intl.DateTimeFormat>()
@@ -29,9 +30,9 @@ function aheadAt(at: number, zone: string): number {
 }
 
 /** The zone's clock over a span; a picture is never so long that it changes twice. */
-export function zoneClock(zone: string, from: Instant, to: Instant): ZoneClock {
+export function zoneClock(zone: string, from: Instant, to: Instant, way?: ReadersWay): ZoneClock {
   const [first, last] = [aheadAt(from, zone), aheadAt(to, zone)]
-  if (first === last) return [{ from, ahead: first }]
+  if (first === last) return [{ from, ahead: first, way }]
   let [low, high] = [Math.floor(from / MINUTE), Math.ceil(to / MINUTE)]
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2)
@@ -39,8 +40,8 @@ export function zoneClock(zone: string, from: Instant, to: Instant): ZoneClock {
     else high = middle
   }
   return [
-    { from, ahead: first },
-    { from: high * MINUTE, ahead: last },
+    { from, ahead: first, way },
+    { from: high * MINUTE, ahead: last, way },
   ]
 }
 
@@ -48,18 +49,20 @@ export const aheadOf = (clock: ZoneClock, at: number): number =>
   (clock.findLast((part) => part.from <= at) ?? clock[0])?.ahead ?? 0
 const local = (clock: ZoneClock, at: number) => new Date(at + aheadOf(clock, at))
 
-/** "18:30", to the nearest minute. */
+/** "18:30" or "6:30 pm", to the nearest minute. */
 export function clockAt(clock: ZoneClock, at: number): string {
   const there = local(clock, Math.round(at / MINUTE) * MINUTE)
-  return `${String(there.getUTCHours()).padStart(2, '0')}:${String(there.getUTCMinutes()).padStart(2, '0')}`
+  const two = (n: number) => String(n).padStart(2, '0')
+  return asRead(`${two(there.getUTCHours())}:${two(there.getUTCMinutes())}`, clock[0]?.way ?? CORES_OWN)
 }
 
 const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat']
 const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ')
-/** "Sat 15 May". */
+/** "Sat 15 May" or "Sat, May 15". */
 export function dayAt(clock: ZoneClock, at: number): string {
   const there = local(clock, at)
-  return `${DAYS[there.getUTCDay()]} ${there.getUTCDate()} ${MONTHS[there.getUTCMonth()]}`
+  const [day, date, month] = [DAYS[there.getUTCDay()], there.getUTCDate(), MONTHS[there.getUTCMonth()]]
+  return clock[0]?.way?.dates === 'month-first' ? `${day}, ${month} ${date}` : `${day} ${date} ${month}`
 }
 
 /** Steps between marks of a time axis, minutes. */

@@ -4,6 +4,7 @@ import type { Stage } from '../model/cook'
 import type { Forecast } from '../model/forecast'
 import { MOMENT_IDS, type MomentId } from '../model/moment-ids'
 import { spreadOf, windowOf } from '../model/quantiles'
+import type { ReadersWay } from '../plan/as-read'
 import { fromIso } from '../plan/clock'
 import { momentName } from '../plan/moments'
 import type { Shoot } from '../plan/shoot'
@@ -29,6 +30,8 @@ export interface HeatPlan {
   readonly layout?: Layout
   readonly minimum?: { readonly at: Celsius; readonly words: string }
   readonly units: UnitSystem
+  /** How times are written; the core's own way unless said. */
+  readonly way?: ReadersWay
 }
 
 const MINUTE = 60_000
@@ -45,7 +48,7 @@ export function heatFacts(plan: HeatPlan, cook: HeatLineCook): HeatFacts {
   return {
     title: plan.title,
     units: plan.units,
-    clock: zoneClock(plan.zone, from, reach),
+    clock: zoneClock(plan.zone, from, reach, plan.way),
     from,
     to,
     heat,

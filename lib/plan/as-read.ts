@@ -5,8 +5,8 @@ export interface ReadersWay {
 }
 export const CORES_OWN: ReadersWay = { clock: '24h', dates: 'day-first' }
 
-/** A time of day, but no part of an instant ("T14:05", "+01:00"), a timecode or a number. */
-const TIME = /(^|[^\d:T.+−-])([01]?\d|2[0-3]):([0-5]\d)(?![\d:])/g
+/** A time of day that is still the core's own, but no part of an instant ("T14:05", "+01:00"), a timecode or a number. */
+const TIME = /(^|[^\d:T.+−-])([01]?\d|2[0-3]):([0-5]\d)(?![\d:]| [ap]m\b)/g
 const DATE =
   /\b((?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day )?(\d{1,2}) (January|February|March|April|May|June|July|August|September|October|November|December)\b( \d{4})?/g
 

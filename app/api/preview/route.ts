@@ -1,4 +1,5 @@
 import { parseShoot } from '@/lib/plan/parse'
+import { readersWay } from '../../locale'
 import { previewOf } from '../../shoots/preview-of'
 import { chosenUnits } from '../../units'
 import { forecastsReady } from '../../workbench'
@@ -12,5 +13,5 @@ export const POST = (request: Request) =>
     const { document } = await readBody(request)
     const shoot = valueOrRefuse(parseShoot(document))
     await forecastsReady(shoot)
-    return Response.json(previewOf(shoot, await chosenUnits()))
+    return Response.json(previewOf(shoot, await chosenUnits(), await readersWay()))
   })

@@ -3,6 +3,8 @@ import Link from 'next/link'
 import { startingShoot } from '@/lib/plan/new-shoot'
 import { parseShoot } from '@/lib/plan/parse'
 import { type Around, SAMPLES, sampleFor } from '@/lib/plan/samples'
+import { readersWay } from '../../locale'
+import { HelpLink } from '../../ui/help-link'
 import { UnitsButton } from '../../ui/units-button'
 import { chosenUnits } from '../../units'
 import { allShoots, shoots } from '../../words/shared'
@@ -40,12 +42,13 @@ export default async function NewShootPage({ searchParams }: { searchParams: Pro
         </Link>
         <span className="name">{newShoot}</span>
         <UnitsButton units={units} />
+        <HelpLink page="plan" />
       </header>
       <NewShoot
         key={`${units}/${from}`}
         template={document}
         from={from}
-        first={previewOf(parsed.value, units)}
+        first={previewOf(parsed.value, units, await readersWay())}
         samples={SAMPLES.map(({ id, title, says }) => ({ id, title, says }))}
         cookers={await rememberedCookers(units)}
       />

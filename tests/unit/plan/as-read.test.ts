@@ -8,6 +8,7 @@ describe('times and dates as the reader writes them', () => {
   test.each([
     ['about 14:35, 14:28 to 14:46', 'about 2:35 pm, 2:28 pm to 2:46 pm'],
     ['00:05', '12:05 am'],
+    ['at 9:05 am', 'at 9:05 am'],
     ['Call cam-1 at 12:00.', 'Call cam-1 at 12:00 pm.'],
     ['First slice (9:05)', 'First slice (9:05 am)'],
     ['Saturday 15 May 2027 · leg of lamb', 'Saturday, May 15, 2027 · leg of lamb'],

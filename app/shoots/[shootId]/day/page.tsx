@@ -2,6 +2,7 @@ import type { Metadata } from 'next'
 import { Suspense } from 'react'
 import type { UnitSystem } from '@/lib/units'
 import { announced } from '../../../announced'
+import { readersWay } from '../../../locale'
 import { pagePictures } from '../../../ui/heat-line'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
@@ -44,7 +45,7 @@ async function Day({ shootId, units }: { shootId: string; units: UnitSystem }) {
   const layout = told?.layout ?? null
   const first = open.shoot.cooks[0]?.id ?? ''
   const forecasts = layout ? forecastsBehind(open.shoot, layout) : null
-  const input = layout && forecasts && heatLineInput(open.shoot, forecasts, layout, true, units)
+  const input = layout && forecasts && heatLineInput(open.shoot, forecasts, layout, true, units, await readersWay())
   return (
     <>
       {!laid.ok && <NoLayout problems={laid.problems} />}

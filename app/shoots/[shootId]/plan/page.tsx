@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { Suspense } from 'react'
 import type { UnitSystem } from '@/lib/units'
+import { readersWay } from '../../../locale'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
@@ -35,7 +36,7 @@ async function Plan({ shootId, units }: { shootId: string; units: UnitSystem }) 
       shootId={shootId}
       version={open.version}
       document={open.document}
-      first={previewOf(open.shoot, units)}
+      first={previewOf(open.shoot, units, await readersWay())}
       cookers={await rememberedCookers(units)}
     />
   )
