@@ -2,9 +2,11 @@ import '@fontsource-variable/vollkorn/index.css'
 import '@fontsource-variable/vollkorn/wght-italic.css'
 import '@fontsource-variable/sofia-sans-semi-condensed/index.css'
 import '@fontsource-variable/sofia-sans-condensed/index.css'
+import './stand-in-letters.css'
 import './globals.css'
 import type { Metadata } from 'next'
 import type { ReactNode } from 'react'
+import { askForFirstLetters } from './first-letters'
 import { readersWay } from './locale'
 import { Reader } from './ui/reader'
 import { cookPlanBecomesCameraCalls, skipToPage } from './words/shared'
@@ -20,6 +22,7 @@ export const metadata: Metadata = {
 }
 
 export default async function RootLayout({ children }: { children: ReactNode }) {
+  askForFirstLetters()
   return (
     <html lang="en">
       <body>
