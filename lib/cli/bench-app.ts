@@ -2,13 +2,11 @@ import { spawn } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import { gzipSync } from 'node:zlib'
 import { hearAll } from './hear-all'
 import { hearMoves } from './hear-moves'
+import { ownScriptKb } from './own-script'
 
 const ADDRESS = /http:\/\/127\.0\.0\.1:\d+/
-/** A page that does not exist is the empty page: the frame of the app and nothing in it. */
-const EMPTY_PAGE = '/nothing-here'
 /** Of the events of a shoot, with a reading each second for so long. */
 const LISTENERS = 200
 const HEARD_S = 10
@@ -37,23 +35,11 @@ async function start(folder: string) {
   return { address, pid: child.pid ?? 0, startedS, stop }
 }
 
-/** Gzip bytes of every script that a page asks for. */
-async function scriptBytes(address: string, page: string): Promise<number> {
-  const html = await (await fetch(address + page)).text()
-  const scripts = new Set([...html.matchAll(/<script[^>]+src="([^"]+)"/g)].map(([, src]) => src as string))
-  let bytes = 0
-  for (const src of scripts)
-    bytes += gzipSync(Buffer.from(await (await fetch(new URL(src, address))).arrayBuffer())).length
-  return bytes
-}
-
-async function ownScriptKb(address: string): Promise<number> {
+/** The heaviest page's own script. */
+async function mostScriptKb(address: string): Promise<number> {
   const { shoots } = (await (await fetch(`${address}/api/shoots`)).json()) as { shoots: { id: string }[] }
-  const empty = await scriptBytes(address, EMPTY_PAGE)
-  const screens = ['plan', 'day', 'calls', 'card'].map((screen) => `/shoots/${shoots[0]?.id}/${screen}`)
-  const own: number[] = []
-  for (const page of ['/', '/shoots/new', ...screens]) own.push((await scriptBytes(address, page)) - empty)
-  return Math.max(...own) / 1024
+  const screens = ['plan', 'day', 'calls', 'card', 'set', 'set/desk'].map((page) => `/shoots/${shoots[0]?.id}/${page}`)
+  return Math.max(...(await ownScriptKb(address, ['/', '/shoots/new', ...screens])).values())
 }
 
 /** Milliseconds to the slowest answer of the health check while the server lays out a day that it does not know. */
@@ -91,7 +77,7 @@ export async function benchApp(): Promise<Record<string, number>> {
   try {
     await (await start(folder)).stop() // the first start makes the database
     const app = await start(folder)
-    const own_script_kb = await ownScriptKb(app.address)
+    const own_script_kb = await mostScriptKb(app.address)
     const health_beside_day_ms = await slowestBesideDayMs(app.address)
     const heard = await hearAll(app, LISTENERS, HEARD_S)
     const moves = (await hearMoves(app, MOVES)).sort((a, b) => a - b)
