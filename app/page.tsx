@@ -5,6 +5,7 @@ import { crewMode } from '@/lib/data/env'
 import { listShoots } from '@/lib/data/list-shoots'
 import { DEMO_ID } from '@/lib/data/plant-demo'
 import { visitorOf } from '@/lib/data/visitor'
+import { HelpLink } from './ui/help-link'
 import { ImportButton } from './ui/import-button'
 
 export const dynamic = 'force-dynamic'
@@ -25,6 +26,7 @@ export default async function ShootsPage() {
       <header className="head">
         <span className="name">Emberslate</span>
         <span className="small">a cook plan becomes camera calls and a checked recipe card</span>
+        <HelpLink />
       </header>
       <div className="cols-head">
         <h1>Shoots</h1>

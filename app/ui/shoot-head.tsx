@@ -19,7 +19,7 @@ import {
 import { factsOf, type OpenShoot } from '../workbench'
 import { ArchiveLink } from './archive-link'
 import { CrewLink } from './crew-link'
-import { HelpLink } from './help-link'
+import { HelpLink, type HelpPage } from './help-link'
 import { TimesIn } from './times-in'
 import { UndoButton } from './undo-button'
 import { UnitsButton } from './units-button'
@@ -34,8 +34,15 @@ const PAGES = [
 ] as const
 export type ShootPage = (typeof PAGES)[number][0]
 
+interface ShootHeadProps {
+  readonly open: OpenShoot
+  readonly units: UnitSystem
+  readonly page: ShootPage
+  /** Which guide fits, where it is not the page's own. */
+  readonly help?: HelpPage
+}
 /** Head of every page of a shoot: name and pages on the line, under it the facts and what is rarely wanted. */
-export async function ShootHead({ open, units, page }: { open: OpenShoot; units: UnitSystem; page: ShootPage }) {
+export async function ShootHead({ open, units, page, help = page }: ShootHeadProps) {
   const { id, shoot, canUndo } = open
   return (
     <>
@@ -68,7 +75,7 @@ export async function ShootHead({ open, units, page }: { open: OpenShoot; units:
             {exportWords}
           </a>
           <ArchiveLink id={id} />
-          <HelpLink page={page} />
+          <HelpLink page={help} />
         </div>
       </div>
     </>

@@ -15,5 +15,6 @@ export const GUIDE_OF = {
   set: 'run-a-day',
   card: 'publish-a-card',
   wrap: 'publish-a-card',
+  crew: 'run-a-day',
   readings: 'connect-a-logger',
 } as const satisfies Record<string, GuideId>

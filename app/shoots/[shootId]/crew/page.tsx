@@ -12,6 +12,7 @@ import { asRead } from '@/lib/plan/as-read'
 import { formatClock, formatDay } from '@/lib/plan/clock'
 import { instant } from '@/lib/units'
 import { readersWay } from '../../../locale'
+import { HelpLink } from '../../../ui/help-link'
 import {
   calls,
   crewLinks,
@@ -47,6 +48,7 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
           {calls}
         </Link>
         <span className="name">{shoot.title}</span>
+        <HelpLink page="crew" />
       </header>
       <h1>{crewLinks}</h1>
       {crewMode() ? (

@@ -15,7 +15,7 @@ export default async function ReadingsPage({ params }: { params: Promise<{ shoot
   const asked = await headers()
   const origin = `${isSecure(asked) ? 'https' : 'http'}://${asked.get('host') ?? ''}`
   return (
-    <SetDesk shootId={(await params).shootId}>
+    <SetDesk shootId={(await params).shootId} help="readings">
       {(live, { open }) => <ReadingsDesk {...live} date={open.shoot.date} origin={origin} />}
     </SetDesk>
   )

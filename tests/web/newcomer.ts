@@ -1,0 +1,97 @@
+import type { Page } from 'playwright-core'
+
+type Role = 'button' | 'link' | 'tab'
+/** What cannot be found by then is not on the screen. */
+const FIND_MS = 45_000
+
+/** What a journey cost. */
+export interface Told {
+  readonly guide: string
+  readonly actions: number
+  readonly seconds: number
+  readonly pages: number
+}
+
+/**
+ * Somebody who has read nothing. They begin on the first page, find what they need by the name that stands on the screen,
+ * and never type an address. Each press, each field filled and each key counts.
+ */
+export class Newcomer {
+  #actions = 0
+  #began = performance.now()
+  readonly #visited = new Set<string>()
+  /** Pages that led nowhere. */
+  readonly deadEnds: string[] = []
+
+  constructor(
+    readonly page: Page,
+    readonly first: string,
+  ) {
+    page.setDefaultTimeout(FIND_MS)
+  }
+
+  /** A new task, from the first page. */
+  async begin(): Promise<void> {
+    this.#actions = 0
+    this.#visited.clear()
+    this.#began = performance.now()
+    await this.page.goto(this.first)
+    await this.#look()
+  }
+  async press(name: string | RegExp, role: Role = 'button'): Promise<void> {
+    const exact = typeof name === 'string'
+    await this.page.getByRole(role, { name, exact }).filter({ visible: true }).first().click()
+    await this.#did()
+  }
+  follow = (name: string | RegExp) => this.press(name, 'link')
+  /** What folds open has no role of its own. */
+  async unfold(words: string): Promise<void> {
+    await this.page.getByText(words, { exact: true }).filter({ visible: true }).first().click()
+    await this.#did()
+  }
+  async fill(label: string, value: string): Promise<void> {
+    const field = this.page.getByLabel(label, { exact: true }).filter({ visible: true }).first()
+    const isChosen = (await field.evaluate((element) => element.tagName)) === 'SELECT'
+    if (isChosen) await field.selectOption({ label: value })
+    else await field.fill(value)
+    await this.#did()
+  }
+  sees = (words: string | RegExp) => this.page.getByText(words).filter({ visible: true }).first().waitFor()
+  reads = async (words: RegExp) =>
+    (await this.page.getByText(words).filter({ visible: true }).first().textContent()) ?? ''
+  /** Arrives where the address ends so. */
+  async arrives(at: RegExp): Promise<void> {
+    await this.page.waitForURL(at)
+    await this.#look()
+  }
+  told(guide: string): Told {
+    const seconds = Math.round((performance.now() - this.#began) / 100) / 10
+    return { guide, actions: this.#actions, seconds, pages: this.#visited.size }
+  }
+
+  async #did(): Promise<void> {
+    this.#actions++
+    await this.#look()
+  }
+  /** A page without anything to press or follow is a dead end. */
+  async #look(): Promise<void> {
+    const { pathname } = new URL(this.page.url())
+    this.#visited.add(pathname)
+    const ways = this.page.locator('a[href]:not([href="#main"]), button:enabled').filter({ visible: true })
+    await ways
+      .first()
+      .waitFor()
+      .catch(() => this.deadEnds.push(pathname))
+  }
+}
+
+/** A line for each guide. */
+export const tableOf = (told: readonly Told[]): string =>
+  [
+    'guide             actions  seconds  pages',
+    ...told.map(({ guide, actions, seconds, pages }) =>
+      [guide.padEnd(16), String(actions).padStart(8), seconds.toFixed(1).padStart(8), String(pages).padStart(6)].join(
+        ' ',
+      ),
+    ),
+  ].join('\n')
