@@ -3,14 +3,27 @@ import type { Problem } from '@/lib/refusals'
 import { instant } from '@/lib/units'
 import { serverDidNotUnderstand, serverDoesNotAnswerWhat } from '../words/shared'
 
-export type Answer<T = unknown> =
-  | { ok: true; value: T }
-  | { ok: false; sentence: string; problems: readonly Problem[]; code?: string }
+export type Refused = { ok: false; sentence: string; problems: readonly Problem[]; code?: string }
+export type Answer<T = unknown> = { ok: true; value: T } | Refused
 
 /** A write id made here, so that a write sent twice is done once. `getRandomValues` also works without a secure context. */
 export const newWriteId = () => entryId(instant(Date.now()), crypto.getRandomValues(new Uint8Array(RANDOM_BYTES)))
 
-/** Sends JSON and reads the answer or the problem document (RFC 9457); a dead line is a sentence too. */
+/** A dead line is a sentence too. */
+export const noAnswer = (): Refused => ({ ok: false, sentence: serverDoesNotAnswerWhat, problems: [] })
+
+/** Reads the problem document (RFC 9457). */
+export async function refusalIn(response: Response): Promise<Refused> {
+  const value = await response.json().catch(() => null)
+  return {
+    ok: false,
+    sentence: value?.detail ?? value?.title ?? serverDidNotUnderstand,
+    problems: value?.problems ?? value?.errors ?? [],
+    code: value?.code,
+  }
+}
+
+/** Sends JSON and reads the answer or what was refused. */
 export async function send<T>(
   path: string,
   method: 'POST' | 'PUT' | 'DELETE',
@@ -24,16 +37,10 @@ export async function send<T>(
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify({ writeId: newWriteId(), ...body }),
     })
-    const value = await response.json().catch(() => null)
-    if (response.ok) return { ok: true, value: value as T }
-    return {
-      ok: false,
-      sentence: value?.detail ?? value?.title ?? serverDidNotUnderstand,
-      problems: value?.problems ?? value?.errors ?? [],
-      code: value?.code,
-    }
+    if (!response.ok) return refusalIn(response)
+    return { ok: true, value: (await response.json().catch(() => null)) as T }
   } catch (fault) {
     if (signal?.aborted) throw fault
-    return { ok: false, sentence: serverDoesNotAnswerWhat, problems: [] }
+    return noAnswer()
   }
 }

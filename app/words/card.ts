@@ -128,9 +128,6 @@ export const pageAnybodyMayRead = 'The page anybody may read'
 export const asReadersWouldSee = 'As readers would see it'
 export const pdfA4 = 'PDF, A4'
 
-// card/sheet/sizes-when-ready.tsx
-export const timesForOtherSizesAre = 'Times for other sizes are being worked out.'
-
 // card/tally.ts
 export const nothingOnCardIsContradicted = 'Nothing on the card is contradicted.'
 export const oneSentenceOnCard = 'One sentence on the card is not true yet.'

@@ -16,6 +16,13 @@ export const otherHeat = 'Cooking the same roast at another heat'
 export const triedDay = 'Cooking and laying out the day with this change'
 export const restOfDay = 'Laying out the rest of the day'
 export const awaitsFields = 'The heat line appears as soon as the fields can be read.'
+export const printing = (what: string) => `Printing ${what}`
+export const theCallSheet = 'the call sheet'
+export const theCardWithSizes = 'the card, with the times of other sizes'
+export const isSaved = (name: string) => `“${name}” is among this browser’s downloads.`
+export const openInTab = 'Open it in a tab'
+export const drawnAsFetched =
+  'An overlay has a picture for each frame, drawn while it is fetched: the browser shows how far it is.'
 /** Said after ten seconds. */
 export const lastsHere =
   'It takes longer than it should, and goes on by itself. Nothing after a minute? Load the page again.'

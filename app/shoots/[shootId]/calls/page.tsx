@@ -13,6 +13,7 @@ import type { UnitSystem } from '@/lib/units'
 import { announced } from '../../../announced'
 import { readersWay } from '../../../locale'
 import { Caution } from '../../../ui/field'
+import { MadeFiles } from '../../../ui/made-files'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Sideways } from '../../../ui/sideways'
 import { Working } from '../../../ui/working'
@@ -54,7 +55,7 @@ import {
   yourCalendarSubscribes,
   yourOwnCall,
 } from '../../../words/calls'
-import { lastsHere, layingOut } from '../../../words/working'
+import { lastsHere, layingOut, printing, theCallSheet } from '../../../words/working'
 import { layoutReady, openShoot, savedShoot } from '../../../workbench'
 import { callSheetModel } from '../../call-sheet-model'
 import { prepModel, riskModel } from '../../prep-model'
@@ -155,14 +156,16 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
             {sheet.place}. {sheet.light}
           </p>
         </div>
-        <span className="flex flex-wrap gap-4">
-          <a className="btn main" href={`/shoots/${id}/call-sheet.pdf?paper=A4`}>
-            {callSheetA4}
-          </a>
-          <a className="btn" href={`/shoots/${id}/call-sheet.pdf?paper=Letter`}>
-            {usLetter}
-          </a>
-        </span>
+        <MadeFiles what={printing(theCallSheet)}>
+          <span className="flex flex-wrap gap-4">
+            <a className="btn main" href={`/shoots/${id}/call-sheet.pdf?paper=A4`}>
+              {callSheetA4}
+            </a>
+            <a className="btn" href={`/shoots/${id}/call-sheet.pdf?paper=Letter`}>
+              {usLetter}
+            </a>
+          </span>
+        </MadeFiles>
       </div>
       <section aria-label={callsThatHappenOnce} className="mt-6">
         <h2>{callsThatHappenOnce}</h2>

@@ -1,5 +1,6 @@
 import type { PrepList } from '@/lib/export/prep-list'
 import type { RiskSheet } from '@/lib/export/risk-sheet'
+import { MadeFiles } from '../../../ui/made-files'
 import {
   fuelWords,
   kitShotByShotStands,
@@ -10,16 +11,19 @@ import {
   thermometersWords,
   usLetterWords,
 } from '../../../words/calls'
+import { printing } from '../../../words/working'
 
 const Papers = ({ id, file, name }: { id: string; file: string; name: string }) => (
-  <p className="mt-2 flex flex-wrap gap-4">
-    <a className="btn" href={`/shoots/${id}/${file}.pdf?paper=A4`}>
-      {name}, A4
-    </a>
-    <a className="btn" href={`/shoots/${id}/${file}.pdf?paper=Letter`}>
-      {usLetterWords(name)}
-    </a>
-  </p>
+  <MadeFiles what={printing(name)}>
+    <p className="mt-2 flex flex-wrap gap-4">
+      <a className="btn" href={`/shoots/${id}/${file}.pdf?paper=A4`}>
+        {name}, A4
+      </a>
+      <a className="btn" href={`/shoots/${id}/${file}.pdf?paper=Letter`}>
+        {usLetterWords(name)}
+      </a>
+    </p>
+  </MadeFiles>
 )
 
 /** The prep list folded under the calls; on paper it is ticked by hand. */

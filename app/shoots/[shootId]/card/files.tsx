@@ -1,5 +1,6 @@
 import type { Published } from '@/lib/export/published'
 import { stillNeeded } from '@/lib/export/recipe-json-ld'
+import { MadeFiles } from '../../../ui/made-files'
 import {
   filesOfCard,
   forRichResultPageStill,
@@ -11,6 +12,7 @@ import {
   searchEnginesWouldAlsoLike,
   wordsUnderVideo,
 } from '../../../words/card'
+import { printing, theCardWithSizes } from '../../../words/working'
 
 const FILES: readonly (readonly [string, string])[] = [
   ['card.pdf?paper=A4', 'PDF, A4'],
@@ -25,15 +27,17 @@ const FILES: readonly (readonly [string, string])[] = [
 /** Every file that is made from the card, in one line. */
 export function CardFiles({ shootId }: { shootId: string }) {
   return (
-    <ul className="link-row" aria-label={filesOfCard}>
-      {FILES.map(([file, name]) => (
-        <li key={file}>
-          <a className="textlink" href={`/shoots/${shootId}/${file}`}>
-            {name}
-          </a>
-        </li>
-      ))}
-    </ul>
+    <MadeFiles what={printing(theCardWithSizes)}>
+      <ul className="link-row" aria-label={filesOfCard}>
+        {FILES.map(([file, name]) => (
+          <li key={file}>
+            <a className="textlink" href={`/shoots/${shootId}/${file}`}>
+              {name}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </MadeFiles>
   )
 }
 

@@ -26,6 +26,7 @@ import {
   takeOut,
 } from '../../../words/edit'
 import { takenOut } from '../../../words/shared'
+import { drawnAsFetched } from '../../../words/working'
 import { type DocumentField, fieldAt, optional, plain } from '../../document-fields'
 import { SaveLine } from '../../save-line'
 import { useActions } from '../../use-actions'
@@ -110,6 +111,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
         </Fragment>
       ))}
       <UndoAt taken={taken} at={`/clips/${clips.length}`} />
+      {told.some(({ fault }) => fault === null) && <p className="small mt-2">{drawnAsFetched}</p>}
       <p className="mt-4 flex flex-wrap gap-4">
         <button type="button" className="btn" onClick={() => add([emptyClip(clips.length, cameras)])}>
           {addClip}

@@ -4,6 +4,7 @@ import { basisOf } from '@/lib/card/own-wish'
 import type { Forecast } from '@/lib/model/forecast'
 import { ownQuestions } from '../../../../cards/own-questions'
 import { OwnRoast } from '../../../../cards/own-roast'
+import { MadeFiles } from '../../../../ui/made-files'
 import { chosenUnits } from '../../../../units'
 import {
   asReadersWouldSee,
@@ -13,6 +14,7 @@ import {
   pdfUsLetter,
   theCard,
 } from '../../../../words/card'
+import { printing, theCardWithSizes } from '../../../../words/working'
 import { forecastsOf } from '../../../../worked-out'
 import { openCard } from '../../../open-card'
 import { CardSheet } from './card-sheet'
@@ -28,20 +30,22 @@ export default async function CardSheetPage({ params }: { params: Promise<{ shoo
   const basis = basisOf(shoot, forecastsOf(shoot).get(shoot.cooks[0]?.id ?? '') as Forecast)
   return (
     <main id="main" className="page card-page">
-      <p className="tools mb-4">
-        <Link className="textlink" href={`/shoots/${shootId}/card`}>
-          {backToSentences}
-        </Link>
-        <Link className="textlink" href={`/cards/${shootId}`}>
-          {shoot.publish?.open ? pageAnybodyMayRead : asReadersWouldSee}
-        </Link>
-        <a className="textlink" href={`/shoots/${shootId}/card.pdf?paper=A4`}>
-          {pdfA4}
-        </a>
-        <a className="textlink" href={`/shoots/${shootId}/card.pdf?paper=Letter`}>
-          {pdfUsLetter}
-        </a>
-      </p>
+      <MadeFiles what={printing(theCardWithSizes)}>
+        <p className="tools mb-4">
+          <Link className="textlink" href={`/shoots/${shootId}/card`}>
+            {backToSentences}
+          </Link>
+          <Link className="textlink" href={`/cards/${shootId}`}>
+            {shoot.publish?.open ? pageAnybodyMayRead : asReadersWouldSee}
+          </Link>
+          <a className="textlink" href={`/shoots/${shootId}/card.pdf?paper=A4`}>
+            {pdfA4}
+          </a>
+          <a className="textlink" href={`/shoots/${shootId}/card.pdf?paper=Letter`}>
+            {pdfUsLetter}
+          </a>
+        </p>
+      </MadeFiles>
       <CardSheet model={model} sizes={<SizesWhenReady shoot={shoot} />} />
       <OwnRoast basis={basis} questions={ownQuestions(basis)} units={await chosenUnits()} />
     </main>
