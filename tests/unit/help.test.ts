@@ -43,7 +43,7 @@ describe('the guides', () => {
   it('stand in README with their pictures', () => {
     const missing = [
       ...GUIDES.map(({ title }) => `### ${title}`),
-      ...names.map((name) => `(${FOLDER}/${name}.webp)`),
+      ...names.map((name) => `${FOLDER}/${name}.webp`),
     ].filter((words) => !readme.includes(words))
     expect(missing).toEqual([])
   })
