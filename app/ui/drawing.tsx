@@ -3,6 +3,7 @@ import { isShade, shadeColour } from '@/lib/export/tones'
 
 /** Colours that do not follow day and dusk: the slice's are the meat's own, and the night is dark at any hour. */
 const OWN_COLOURS: Partial<Record<Role, string>> = {
+  seam: '#1D1814',
   crust: '#3B281B',
   bone: '#F7F1E2',
   marrow: '#D9C4A6',

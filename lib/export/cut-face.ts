@@ -96,7 +96,7 @@ export function drawCutFace(forecast: Forecast, units: UnitSystem = 'metric'): D
     .filter(({ depthM }) => depthM > 0.001 && depthM < 0.97 * section.halfThicknessM)
   const marks = [
     ...shadeMarks(section, scale, place),
-    ...lines.map(({ points }) => path(closedPath(points), { stroke: 'ink', width: 1 })),
+    ...lines.map(({ points }) => path(closedPath(points), ON_MEAT)),
     ...(cut.fatCap > 0 ? [path(closedPath(fatCap(section, cut.fatCap, place)), THIN_FAT)] : []),
     path(closedPath(whole), { stroke: 'crust', width: 5, round: true }),
     ...boneShapes(cut, section, place).flatMap(boneMarks),
@@ -105,7 +105,9 @@ export function drawCutFace(forecast: Forecast, units: UnitSystem = 'metric'): D
   ]
   return { ...SIZE, title: titleOf(forecast, units), marks, tables: [tableOf(forecast, units)] }
 }
-const THIN_FAT = { fill: 'fat', stroke: 'ink', width: 1 } as const
+/** The meat keeps its own colours at dusk, and so do the lines upon it. */
+const ON_MEAT = { stroke: 'seam', width: 1 } as const
+const THIN_FAT = { fill: 'fat', ...ON_MEAT } as const
 const everywhere = (share: number) => Array.from({ length: RAYS }, () => share)
 
 /** The whole face in the outermost shade it has, then each shade further in on top of it. */
@@ -140,8 +142,8 @@ function placerOf(section: Section, family: ReturnType<typeof cutFamily>): Place
 }
 
 const boneMarks = ({ bone, marrow }: { bone: readonly Point[]; marrow: readonly Point[] }): Mark[] => [
-  path(closedPath(bone), { fill: 'bone', stroke: 'ink', width: 1.25 }),
-  path(closedPath(marrow), { fill: 'marrow', stroke: 'ink', width: 1 }),
+  path(closedPath(bone), { ...ON_MEAT, fill: 'bone', width: 1.25 }),
+  path(closedPath(marrow), { ...ON_MEAT, fill: 'marrow' }),
 ]
 
 /** A face without a line is named as a whole. */
@@ -165,10 +167,12 @@ function leadMarks({ level, depthM, points }: Line, i: number, count: number, un
   const [x, y] = points.reduce((best, point) => (off(point, angle) < off(best, angle) ? point : best))
   const labelY = SLICE.y - 4 + (i - (count - 1) / 2) * LEADS.apart
   const time = { ...LETTERING.time, role: 'ink' } as const
+  const lead = `M${tenth(x)} ${tenth(y)}L${LEADS.turn} ${tenth(labelY)}H${LEADS.end}`
   const deep = `${depthWords(depthM, units)} ${units === 'us' ? 'deep' : 'in'}`
   return [
-    path(`M${tenth(x)} ${tenth(y)}L${LEADS.turn} ${tenth(labelY)}H${LEADS.end}`, { stroke: 'ink-2', width: 1 }),
-    circle(x, y, 2.8, { fill: 'paper', stroke: 'ink', width: 1.25 }),
+    path(lead, { stroke: 'paper', width: 3 }),
+    path(lead, { stroke: 'ink-2', width: 1 }),
+    circle(x, y, 2.8, { ...ON_MEAT, fill: 'bone', width: 1.25 }),
     lettering.start(LEADS.words, labelY + 1, formatTemp(celsius(level), units), time, false),
     lettering.start(LEADS.words, labelY + 16, deep, LETTERING.small, false),
   ]

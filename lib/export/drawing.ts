@@ -7,7 +7,7 @@ import type { Shade } from './tones'
  */
 export const ROLES = ['paper', 'leaf', 'band', 'ink', 'ink-2', 'ink-3', 'edge', 'rule', 'ember', 'cool'] as const
 /** What keeps its own colour by day and dusk: of the predicted slice what is not meat (that is in tones.ts), and the night sky. */
-export const PARTS = ['crust', 'bone', 'marrow', 'fat', 'night', 'star'] as const
+export const PARTS = ['seam', 'crust', 'bone', 'marrow', 'fat', 'night', 'star'] as const
 export type PlainRole = (typeof ROLES)[number] | (typeof PARTS)[number]
 export type Role = PlainRole | Shade
 export type Face = 'condensed' | 'sans' | 'serif'

@@ -17,6 +17,7 @@ const INK: Readonly<Record<PlainRole, string>> = {
   rule: '#BDBDBD',
   ember: '#000000',
   cool: '#333333',
+  seam: '#000000',
   crust: '#3B281B',
   bone: '#F5EEDD',
   marrow: '#D9BFA0',

@@ -46,7 +46,7 @@ describe('cut face', () => {
   })
   test('each lead begins on the line whose temperature it names', () => {
     const { marks } = drawCutFace(withPeaks([80, 70, 60, 50]))
-    const lines = marks.filter((m): m is PathMark => m.kind === 'path' && m.stroke === 'ink' && m.fill === undefined)
+    const lines = marks.filter((m): m is PathMark => m.kind === 'path' && m.stroke === 'seam' && m.fill === undefined)
     const starts = marks.filter((m): m is CircleMark => m.kind === 'circle')
     expect(starts).toHaveLength(lines.length)
     starts.forEach(({ cx, cy }, i) => {
@@ -62,7 +62,7 @@ describe('cut face', () => {
   test.each(CUTS.map((cut) => [cut.id]))('%s is drawn inside its picture', (cut) => {
     const drawing = drawCutFace(ofCut(cut))
     const points = drawing.marks
-      .filter((m): m is PathMark => m.kind === 'path' && m.stroke !== 'ink-2')
+      .filter((m): m is PathMark => m.kind === 'path' && m.stroke !== 'ink-2' && m.stroke !== 'paper')
       .flatMap((mark) =>
         [...mark.d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const),
       )
