@@ -1,6 +1,8 @@
 'use client'
 import { type ReactNode, useId } from 'react'
+import { asRead } from '@/lib/plan/as-read'
 import { Fault } from './fault'
+import { useReadersWay } from './reader'
 
 interface FieldProps {
   label: string
@@ -27,6 +29,7 @@ export function Field({
   children,
 }: FieldProps) {
   const id = useId()
+  const way = useReadersWay()
   const described = [why && `${id}-why`, fault && `${id}-fault`].filter(Boolean).join(' ') || undefined
   /** What a file says and the list does not know is shown as it is, never as the first of the list. */
   const unlisted = options && !options.some(([option]) => option === value)
@@ -44,7 +47,7 @@ export function Field({
           {unlisted && <option value={value}>{value}</option>}
           {options.map(([option, words]) => (
             <option key={option} value={option}>
-              {words}
+              {asRead(words, way)}
             </option>
           ))}
         </select>
@@ -67,7 +70,7 @@ export function Field({
       <Fault id={`${id}-fault`}>{fault}</Fault>
       {why && (
         <span className="why" id={`${id}-why`}>
-          {why}
+          {asRead(why, way)}
         </span>
       )}
       {children}
