@@ -19,6 +19,12 @@ async function rehearsed(page: Page, place: Place, view: 'board' | 'desk', momen
   await page.getByText('Paused.').waitFor()
 }
 
+/** The call is answered, and the board stands there again. */
+async function comes(page: Page) {
+  const coming = page.getByRole('dialog').getByRole('button', { name: 'Coming' })
+  if (await coming.isVisible()) await coming.click()
+}
+
 const LOGGED = [
   'time,probe 1,pit',
   '2027-05-15 19:30,16.2,141',
@@ -57,7 +63,9 @@ export const SHOTS: readonly Shot[] = [
     name: 'run-board',
     ...PHONE,
     async go(page, place) {
-      await rehearsed(page, place, 'board', /before pull/)
+      await rehearsed(page, place, 'board', /before turn/)
+      await page.getByLabel('As whom').selectOption('cam-1')
+      await comes(page)
       return undefined
     },
   },
@@ -65,7 +73,9 @@ export const SHOTS: readonly Shot[] = [
     name: 'run-reading',
     ...PHONE,
     async go(page, place) {
-      await rehearsed(page, place, 'board', /before pull/)
+      await rehearsed(page, place, 'board', /before turn/)
+      await page.getByLabel('As whom').selectOption('cam-1')
+      await comes(page)
       await press(page, 'Reading')
       await page
         .getByRole('dialog')
@@ -102,7 +112,7 @@ export const SHOTS: readonly Shot[] = [
     height: 860,
     async go(page, place) {
       await inShoot(page, place, 'card/sheet')
-      await page.getByText('Slice', { exact: false }).first().waitFor()
+      await page.getByRole('heading', { name: 'You need' }).waitFor()
       return undefined
     },
   },
@@ -115,7 +125,9 @@ export const SHOTS: readonly Shot[] = [
       await page.getByText('Or paste its lines').click()
       await page.getByLabel('Lines of the file').fill(LOGGED)
       await press(page, 'Read them')
-      await page.getByRole('button', { name: /Put \d+ readings into the log/ }).waitFor()
+      await page.getByLabel('What probe 1 is').selectOption({ label: 'core' })
+      await page.getByLabel('What pit is').selectOption({ label: 'cooker' })
+      await page.getByRole('button', { name: 'Put 8 readings into the log' }).waitFor()
       return page.getByRole('region', { name: 'From a file' })
     },
   },
