@@ -27,7 +27,7 @@ export const shotIsAdded = 'A shot is added.'
 export const shotsWords = 'Shots'
 export const addShotWords = 'Add a shot'
 export const barAtLeftEdgeMarks =
-  'A bar at the left edge marks a shot that happens once, when the meat says. Draw any other along its line, or its box under the heat line, to pin it to a minute; draw one of these to wish the whole cook sooner or later.'
+  'A bar at the left edge marks a shot that happens once, when the meat says. Drag any other along its line, or its box under the heat line, to pin it to a minute; drag one of these to wish the whole cook sooner or later.'
 export const daysHours = 'The day’s hours'
 export const tryingOut = 'Trying out.'
 export const firstLookAtDay = 'A first look at the day with this change.'
@@ -41,6 +41,7 @@ export const doesNotFit = 'Does not fit'
 export const everythingFits = 'Everything fits'
 export const doSo = 'Do so'
 export const holdsWords = 'Holds'
+export const notByOneCamera = 'Two moments, one camera'
 
 // day/lane-grips.tsx
 export const untitledShot = 'Untitled shot'
@@ -158,7 +159,7 @@ export const onOff = (onto: string, from: string) => `On ${onto}; off ${from}`
 
 // day/task-fields.ts
 export const titleOfTask = (index: number) => `Title of task ${index}`
-export const beginOf = (name: string) => `Begin of ${name}`
+export const startOf = (name: string) => `Start of ${name}`
 export const lengthOf = (name: string) => `Length of ${name}`
 export const intervalOf = (name: string) => `Interval of ${name}`
 export const momentSuchAsMeat = 'A moment such as “meat on”, or a time such as 18:30.'
@@ -185,4 +186,4 @@ export const tasksThatFireCameras = 'Tasks that fire, cameras and sound ask for'
 export const whatIfCrewIsLate = 'What if the crew is late, the weather turns, the roast is held'
 export const dayHasChangedSinceAsk = 'The day has changed since: ask again.'
 export const adopt = 'Adopt'
-export const dropWords = 'Drop'
+export const leaveIt = 'Leave it'

@@ -5,7 +5,6 @@ import type { Shoot, ShootDocument } from '../plan/shoot'
 import type { Problem } from '../refusals'
 import { compare, shotsBetween, type WholeDay } from './compare-days'
 import { holdLimit } from './hold-limit'
-import type { Layout } from './layout'
 import { type MomentBeside, momentsBeside } from './moments-beside'
 import { PRICES } from './rules'
 
@@ -80,45 +79,4 @@ function priceOf({ shoot, layout }: WholeDay): number {
   const minutes = (fromIso(layout.wrap) - fromIso(layout.crewCall)) / 60_000
   const wish = layout.conflicts.some((c) => c.rule === 'slice-wish') ? PRICES.wishMissed : 0
   return weight + minutes * PRICES.dayPerMin + wish
-}
-
-/** How late the crew may be, and what each step costs. */
-export interface LateRow {
-  readonly minutes: number
-  readonly whatIf: WhatIf
-  readonly sentence: string
-}
-export interface LateCrew {
-  readonly rows: readonly LateRow[]
-  /** The greatest step that loses no shot and misses no wish that today has; 0 where none is free. */
-  readonly freeMin: number
-  readonly sentence: string
-}
-export const LATE_STEPS: readonly number[] = [15, 30, 45, 60, 90]
-
-export function lateCrew(today: WholeDay, run: RunDay, steps = LATE_STEPS): LateCrew {
-  const rows = steps.map((minutes): LateRow => {
-    const tried = whatIf(today, { kind: 'crew-late', minutes }, run)
-    return { minutes, whatIf: tried, sentence: `${minutes} min late: ${costWords(today, tried)}` }
-  })
-  const firstCost = rows.findIndex(({ whatIf: tried }) => !isFree(today, tried))
-  const freeMin = firstCost === 0 ? 0 : (rows.at(firstCost < 0 ? -1 : firstCost - 1)?.minutes ?? 0)
-  const may =
-    freeMin === 0 ? 'The crew may not be late for nothing.' : `The crew may be ${freeMin} min late at no cost.`
-  const next = rows[firstCost]
-  return { rows, freeMin, sentence: next ? `${may} ${next.sentence}` : may }
-}
-
-const wishes = ({ conflicts }: Layout) => conflicts.filter((c) => c.rule === 'slice-wish').map((c) => c.sentence)
-const isFree = (today: WholeDay, { day, lost }: WhatIf) =>
-  day !== null && lost.length === 0 && wishes(day.layout).length <= wishes(today.layout).length
-
-function costWords(today: WholeDay, tried: WhatIf): string {
-  if (!tried.day) return tried.problems[0]?.sentence ?? 'It cannot be had.'
-  const titles = tried.lost.map((id) => `"${today.shoot.shots?.find((s) => s.id === id)?.title ?? id}"`)
-  const missed = wishes(today.layout).length === 0 ? (wishes(tried.day.layout)[0] ?? '') : ''
-  if (titles.length === 0) return missed === '' ? 'nothing is lost.' : missed
-  const [first, ...others] = titles
-  const more = others.length === 0 ? '' : ` and ${others.length} more`
-  return `${first}${more} ${titles.length > 1 ? 'are' : 'is'} lost. ${missed}`.trim()
 }

@@ -1,7 +1,6 @@
 /** One 3-D run per roast finds the 1-D radial model whose core warms like the real solid's. */
 import { cutCells, type Solid } from './cut-cells'
 import { coreTimes3d, crossings } from './run-3d'
-import type { SourceId } from './sources'
 
 export type { Solid } from './cut-cells'
 
@@ -24,7 +23,6 @@ const H_WPM2K = 30
 const K_WPMK = 0.45
 /** k/h of the calibration run, m. */
 export const SLIP_M = K_WPMK / H_WPM2K
-export const CALIBRATION_SOURCE: SourceId = 'estimate'
 /** Core temperatures at which the two models are compared; cooks pull between them. */
 const LEVELS_C = [40, 50, 60, 70, 80, 90]
 const LEVELS = LEVELS_C.map((c) => (DRIVE_C - c) / (DRIVE_C - START_C))

@@ -1,7 +1,6 @@
 /** Printed tables of dwell: which rows a coldest point keeps, and how far the table speaks for an animal. */
 import { type Celsius, celsius, formatDuration, formatTemp, fromFahrenheit, type Seconds, seconds } from '../units'
 import type { Animal } from './cuts'
-import type { SourceId } from './sources'
 import { LETHALITY_FROM_C, longestAboveS, peakC } from './time-at-heat'
 
 /** [fsis-appendix-a-1999] as printed: °F, then seconds of dwell for 6.5 and for 7 log once the coldest point is there. */
@@ -36,7 +35,6 @@ export const APPENDIX_A: readonly (readonly [atF: number, s6_5: number, s7: numb
   [157, 14, 15],
   [158, 0, 0],
 ]
-export const TABLE_SOURCE: SourceId = 'fsis-appendix-a-1999'
 export const TABLE_LOG = 6.5
 
 /** A temperature that the coldest point must keep, and for how long without a break. */

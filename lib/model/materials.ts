@@ -18,7 +18,6 @@ export interface Properties {
   readonly cp_JpKgK: number
 }
 
-export const PROPERTIES_SOURCE: SourceId = 'choi-okos-1986'
 /** a + b t + c t², t in °C, valid -40 to 150 °C (water from 0). W/mK, kg/m³ and J/kgK. [choi-okos-1986] */
 type Polynomial = readonly [number, number, number]
 const K_WPMK: Record<Component, Polynomial> = {
@@ -153,4 +152,3 @@ export const MEATS = {
   'lamb leg, lean': compositionOf(74.11, 20.56, 4.51, 1.07),
   turkey: compositionOf(70.4, 20.42, 8.02, 0.88),
 } as const
-export const MEATS_SOURCE: SourceId = 'ashrae-2006-ch9'

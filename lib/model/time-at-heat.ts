@@ -23,10 +23,6 @@ function intervalLog(a: number, b: number, stepS: number) {
   return mean * inside * stepS
 }
 
-/** Least over all points: the coldest history need not be the middle's. */
-export const leastLethalityLog = (historiesC: readonly ArrayLike<number>[], stepS: number) =>
-  historiesC.reduce((least, h) => Math.min(least, lethalityLog(h, stepS)), Number.POSITIVE_INFINITY)
-
 /** Longest unbroken time at or above a level, with the crossings read off straight lines. */
 export function longestAboveS(historyC: ArrayLike<number>, stepS: number, levelC: number): number {
   let run = 0

@@ -84,13 +84,3 @@ export function removeShot(document: ShootDocument, id: string): ShootDocument {
   })
   return setAt(document, '/shots', freed)
 }
-
-/** Moves a shot by so many places in the list, to the ends at most. */
-export function moveShot(document: ShootDocument, id: string, by: number): ShootDocument {
-  const shots = [...shotsOf(document)]
-  const from = shots.findIndex((shot) => shot.id === id)
-  const [shot] = from < 0 ? [] : shots.splice(from, 1)
-  if (!shot) return document
-  shots.splice(Math.max(0, Math.min(shots.length, from + by)), 0, shot)
-  return setAt(document, '/shots', shots)
-}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { comeUpS, growthTimeS, leastLethalityLog, lethalityLog, longestAboveS } from '../../../lib/model/time-at-heat'
+import { comeUpS, growthTimeS, lethalityLog, longestAboveS } from '../../../lib/model/time-at-heat'
 import { fromFahrenheit } from '../../../lib/units'
 
 const level = (f: number, n: number) => new Array<number>(n).fill(fromFahrenheit(f))
@@ -16,12 +16,6 @@ describe('lethality', () => {
   it('of a ramp hardly depends on how often it is sampled', () => {
     const ramp = (n: number) => Array.from({ length: n + 1 }, (_, i) => 50 + (15 * i) / n)
     expect(lethalityLog(ramp(6), 600)).toBeCloseTo(lethalityLog(ramp(3600), 1), 1)
-  })
-  it('is the least over all points, wherever that is', () => {
-    expect(leastLethalityLog([level(140, 20), level(136, 20), level(145, 20)], 60)).toBeCloseTo(
-      lethalityLog(level(136, 20), 60),
-      9,
-    )
   })
 })
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { addShot, moveShot, removeAt, removeShot, setAt, shotsOf, valueAt } from '../../../lib/plan/edit'
+import { addShot, removeAt, removeShot, setAt, shotsOf, valueAt } from '../../../lib/plan/edit'
 import { lamb } from './shoots'
 
 const ids = (document: Record<string, unknown>) => shotsOf(document).map(({ id }) => id)
@@ -43,11 +43,5 @@ describe('shots: added, taken out, moved', () => {
     const left = removeShot(three, 'b')
     expect(ids(left)).toEqual(['a', 'c'])
     expect(valueAt(left, '/shots/1/after')).toBeUndefined()
-  })
-  test('a move stops at the ends', () => {
-    expect(ids(moveShot(three, 'b', -1))).toEqual(['b', 'a', 'c'])
-    expect(ids(moveShot(three, 'a', 9))).toEqual(['b', 'c', 'a'])
-    expect(ids(moveShot(three, 'c', -9))).toEqual(['c', 'a', 'b'])
-    expect(moveShot(three, 'z', 1)).toBe(three)
   })
 })

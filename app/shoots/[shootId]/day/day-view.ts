@@ -1,5 +1,7 @@
 import type { DayForecast } from '@/lib/day/day-forecast'
 import type { DocumentEdit, Layout, PlacedShot } from '@/lib/day/layout'
+import { pairScreen } from '@/lib/day/pair-screen'
+import { ruleCores } from '@/lib/day/rule-core'
 import { asServed } from '@/lib/day/slice-wait'
 import { callWindow, clockOf, isLive, namesOf, type Sheet, triggerWords, whoWords } from '@/lib/export/call-words'
 import { shotNumbers } from '@/lib/export/shot-numbers'
@@ -21,6 +23,8 @@ export interface DayView {
   /** Every shift of every task: "18:05 to 18:10, cam-1". */
   readonly tasks: readonly { readonly id: string; readonly words: string }[]
   readonly holds: readonly (readonly [figure: string, words: string])[]
+  /** Which two moments one camera may not have both of, the worst first. */
+  readonly pairs: readonly string[]
 }
 export interface DayAxis {
   readonly from: number
@@ -47,12 +51,16 @@ export interface Misfit {
   readonly key: string
   readonly title: string | null
   readonly why: string
+  /** The fewest shots that cannot all be had, this one of them. */
+  readonly rivals: string | null
   readonly way: string | null
   /** The change as edits of the document, where it is one. */
   readonly edits: readonly DocumentEdit[] | null
   /** Nobody is named for a burning fire: the watch on offer would mend it. */
   readonly unwatched: boolean
 }
+
+const MOST_PAIRS = 8
 
 type Forecasts = ReadonlyMap<string, DayForecast>
 export function dayViewOf(shoot: Shoot, layout: Layout, forecasts: Forecasts, units: UnitSystem): DayView {
@@ -61,12 +69,15 @@ export function dayViewOf(shoot: Shoot, layout: Layout, forecasts: Forecasts, un
     rows: rowsOf(sheet),
     axis: axisOf(sheet),
     slice: sliceOf(sheet, forecasts),
-    misfits: misfitsOf(sheet),
+    misfits: misfitsOf(sheet, forecasts),
     tasks: layout.tasks.map(({ id, start, end, people }) => ({
       id,
       words: toWords(clockOf(sheet, start), clockOf(sheet, end), namesOf(sheet, people)),
     })),
     holds: holdsOf(sheet),
+    pairs: pairScreen(shoot, forecasts, layout)
+      .slice(0, MOST_PAIRS)
+      .map(({ sentence }) => sentence),
   }
 }
 
@@ -147,7 +158,8 @@ function firstHour(sheet: Sheet, from: number): number {
   return minute + ((60 - past) % 60) * 60_000
 }
 
-function misfitsOf({ shoot, layout }: Sheet): Misfit[] {
+function misfitsOf({ shoot, layout }: Sheet, forecasts: Forecasts): Misfit[] {
+  const cores = layout.dropped.length > 0 ? ruleCores(shoot, forecasts, layout) : []
   const numbers = shotNumbers(shoot)
   const named = (id: string) => {
     const shot = shoot.shots?.find((each) => each.id === id)
@@ -158,6 +170,7 @@ function misfitsOf({ shoot, layout }: Sheet): Misfit[] {
       key: drop.id,
       title: named(drop.id),
       why: drop.why,
+      rivals: cores.find(({ dropped, shots }) => dropped === drop.id && shots.length > 1)?.sentence ?? null,
       way: drop.price ? `${drop.wouldSave} ${drop.price}` : drop.wouldSave,
       edits: drop.edits ?? null,
       unwatched: false,
@@ -169,6 +182,7 @@ function misfitsOf({ shoot, layout }: Sheet): Misfit[] {
         key: sentence,
         title: null,
         why: sentence,
+        rivals: null,
         way: null,
         edits: null,
         unwatched: rule === 'fire-unwatched',

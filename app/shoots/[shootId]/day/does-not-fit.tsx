@@ -2,7 +2,7 @@
 import { withEdits } from '@/lib/plan/edit'
 import { offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { doesNotFit, doSo, everythingFits, holdsWords } from '../../../words/day'
+import { doesNotFit, doSo, everythingFits, holdsWords, notByOneCamera } from '../../../words/day'
 import type { DayView } from './day-view'
 
 interface MisfitProps {
@@ -26,6 +26,7 @@ export function DoesNotFit({ view, document, act }: MisfitProps) {
         <div className="conflict" key={misfit.key}>
           {misfit.title && <h3>{misfit.title}</h3>}
           <p>{misfit.why}</p>
+          {misfit.rivals && <p>{misfit.rivals}</p>}
           {misfit.way && <p className="way">{misfit.way}</p>}
           {misfit.unwatched && <TakeWatch document={document} act={act} />}
           {misfit.edits && (
@@ -69,6 +70,16 @@ export function Holds({ view }: { view: DayView }) {
           </div>
         ))}
       </dl>
+      {view.pairs.length > 0 && (
+        <details>
+          <summary>{notByOneCamera}</summary>
+          <ul className="small">
+            {view.pairs.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </details>
+      )}
     </section>
   )
 }
