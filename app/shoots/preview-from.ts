@@ -14,25 +14,42 @@ import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
-import { heatPictures, PLAN_SIZES } from '../ui/heat-line-shapes'
+import { type HeatPictures, heatPictures, PLAN_SIZES } from '../ui/heat-line-shapes'
 import type { Forecasts } from '../worked-out'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
 import { placedCautions } from './placed-cautions'
 import type { Preview } from './preview'
 
-/** The plan page's pictures and sentences. The day is laid out without its shots: only when the meat goes on matters here. */
+/** The day without its shots: only when the meat goes on matters here. */
+const bareDay = (shoot: Shoot, forecasts: Forecasts): Layout =>
+  layOutDay({ ...shoot, shots: undefined, tasks: undefined }, forecasts, { seed: shoot.seed ?? 1, sweeps: 1 })
+
+const IN_THE_PLAN = { lanes: false, paper: false }
+
+/** The heat line alone, in the shape that is `show`n, or in all. */
+export function draftFrom(
+  shoot: Shoot,
+  forecasts: Forecasts,
+  units: UnitSystem,
+  way: ReadersWay,
+  show: string | undefined,
+): HeatPictures {
+  const facts = heatLineFacts(heatLineInput(shoot, forecasts, bareDay(shoot, forecasts), false, units, way))
+  const sizes = show === undefined ? PLAN_SIZES : PLAN_SIZES.filter((size) => size.show === show)
+  return allAsRead(heatPictures(facts as HeatFacts, sizes, IN_THE_PLAN), way)
+}
+
+/** The plan page's pictures and sentences. */
 export function previewFrom(shoot: Shoot, forecasts: Forecasts, units: UnitSystem, way: ReadersWay): Preview {
-  const bare = { ...shoot, shots: undefined, tasks: undefined }
-  const layout = layOutDay(bare, forecasts, { seed: shoot.seed ?? 1, sweeps: 1 })
+  const layout = bareDay(shoot, forecasts)
   const forecast = forecasts.get(shoot.cooks[0]?.id ?? '') as Forecast
-  const input = heatLineInput(shoot, forecasts, layout, false, units, way)
-  const facts = heatLineFacts(input) as HeatFacts
+  const facts = heatLineFacts(heatLineInput(shoot, forecasts, layout, false, units, way)) as HeatFacts
   const preview: Preview = {
     units,
     kernel: forecast.kernel,
     first: firstLine(shoot, forecasts, layout),
     second: secondLine(shoot, forecasts, layout),
-    heatLine: heatPictures(facts, PLAN_SIZES, { lanes: false, paper: false }),
+    heatLine: heatPictures(facts, PLAN_SIZES, IN_THE_PLAN),
     cutFace: drawCutFace(forecast, units),
     slice: cutFaceSentence(forecast, units),
     heats: heatsBeside(forecast, units),

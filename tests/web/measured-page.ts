@@ -60,7 +60,8 @@ function watch() {
     seen.longestTaskMs = Math.max(seen.longestTaskMs, entry.duration)
   })
   const pressed = (entry: PerformanceEntry) => {
-    if ((entry as PerformanceEventTiming).interactionId) seen.pressMs = Math.max(seen.pressMs, entry.duration)
+    const { interactionId, duration } = entry as PerformanceEntry & { interactionId: number }
+    if (interactionId > 0) seen.pressMs = Math.max(seen.pressMs, duration)
   }
   each('event', pressed, { durationThreshold: 16 })
 }
