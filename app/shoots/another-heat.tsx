@@ -27,7 +27,7 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
     setBeside(answer.ok ? answer.value : null)
   }
   return (
-    <section aria-label={anotherHeat}>
+    <section aria-label={anotherHeat} className="no-print">
       <h2 className="mt-8">{andAtAnotherHeat}</h2>
       <form
         className="mt-2 flex flex-wrap items-end gap-x-3 gap-y-1"

@@ -37,7 +37,7 @@ export function HeatLineFigure({ pictures, over }: FigureProps) {
   }, [])
   return (
     <>
-      <div className="print:hidden" onPointerEnter={fetchHand}>
+      <div className={printed ? 'print:hidden' : undefined} onPointerEnter={fetchHand}>
         {Hand ? (
           <Hand facts={facts} shapes={shapes} over={over} focus={asked} />
         ) : (
@@ -65,7 +65,7 @@ export function HeatLineFigure({ pictures, over }: FigureProps) {
         )}
       </div>
       {printed && (
-        <figure className="m-0 hidden print:block">
+        <figure className="heat-paper m-0 hidden print:block">
           <DrawingSvg drawing={printed} grows />
         </figure>
       )}

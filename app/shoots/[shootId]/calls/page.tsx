@@ -42,7 +42,7 @@ import {
   noneWords,
   notesWords,
   oneSlipEach,
-  openedAgainOrTaken,
+  openItAgainOrSubscribe,
   orCalled,
   parkingWords,
   shotWords,
@@ -122,7 +122,7 @@ interface CalendarLinksProps {
 function CalendarLinks({ id, people, own }: CalendarLinksProps) {
   const feed = `/api/shoots/${id}/calls.ics`
   return (
-    <section aria-label={calendar} className="mt-10 max-w-3xl">
+    <section aria-label={calendar} className="no-print mt-10 max-w-3xl">
       <h2>{calendar}</h2>
       <p className="mt-2 flex flex-wrap gap-x-6 gap-y-2">
         <a className="textlink" href={feed}>
@@ -140,7 +140,7 @@ function CalendarLinks({ id, people, own }: CalendarLinksProps) {
           {itIsYoursAloneWhoever}
         </p>
       ) : (
-        <p className="small mt-2">{crewMode() ? eachPersonsCalendarHasAddress : openedAgainOrTaken}</p>
+        <p className="small mt-2">{crewMode() ? eachPersonsCalendarHasAddress : openItAgainOrSubscribe}</p>
       )}
     </section>
   )

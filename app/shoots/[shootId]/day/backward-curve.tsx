@@ -38,7 +38,7 @@ export function BackwardCurve({ curve, document, act }: CurveProps) {
   const choose = (mark: CurveMarkView) =>
     act(dayIsLaidOut(mark.share), setAt(document, '/day/slice/chance', mark.share))
   return (
-    <section aria-label={howEarly} className="mt-8">
+    <section aria-label={howEarly} className="no-print mt-8">
       <h2>{howEarlyToBeSliced(curve.wanted)}</h2>
       <div className="cols-curve">
         <figure className="m-0">

@@ -24,7 +24,7 @@ export function Offers({ title, offers, act }: OffersProps) {
   if (offers.length === 0) return null
   const more = offers.slice(SHOWN)
   return (
-    <div className="mt-6">
+    <div className="no-print mt-6">
       <h3>{title}</h3>
       <OfferList offers={offers.slice(0, SHOWN)} act={act} />
       {more.length > 0 && (
