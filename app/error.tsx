@@ -53,6 +53,11 @@ const Unreadable = ({ id }: { id: string }) => (
 function Standing({ title, says, children }: { title: string; says: string; children: ReactNode }) {
   return (
     <main id="main" className="page">
+      <header className="head">
+        <Link href="/" className="name">
+          {words.product}
+        </Link>
+      </header>
       <h1>{title}</h1>
       <p className="lead mt-4">{says}</p>
       {children}

@@ -1,9 +1,14 @@
 import Link from 'next/link'
-import { allShoots, maybeElsewhere, notHere } from './words/faults'
+import { allShoots, maybeElsewhere, notHere, product } from './words/faults'
 
 export default function NotFoundPage() {
   return (
     <main id="main" className="page">
+      <header className="head">
+        <Link href="/" className="name">
+          {product}
+        </Link>
+      </header>
       <h1>{notHere}</h1>
       <p className="lead mt-4">{maybeElsewhere}</p>
       <Link className="btn main mt-4" href="/">

@@ -7,7 +7,8 @@ export const OpeningLine = ({ what }: { readonly what: string }) => (
     what={what}
     lasts={
       <>
-        {stillNotOpen}{' '}
+        {stillNotOpen}
+        <br />
         {/* biome-ignore lint/a11y/useValidAnchor: the empty address is this page's own, and works before any script has come. */}
         <a className="textlink" href="">
           {loadItAgain}

@@ -32,7 +32,7 @@ export function MadeFiles({ what, children }: { what: string; children: ReactNod
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the links in it are pressed, by hand or by key; here they are heard
     // biome-ignore lint/a11y/useKeyWithClickEvents: the same
-    <div className="no-print" onClick={take}>
+    <div className="made-files no-print" onClick={take}>
       {children}
       {!said && <Working what={making ? what : null} />}
       {said && (

@@ -1,5 +1,6 @@
 /** Pages that stand in for one that does not come. */
 
+export const product = 'Emberslate'
 export const notTogether = 'This page did not come together.'
 export const broken = 'What was saved is safe. Try once more; if it stays so, the server’s window says why.'
 export const away =

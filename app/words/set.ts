@@ -5,7 +5,7 @@ export const duskWhiteOnBlack = 'dusk: white on black'
 export const day = 'day'
 export const duskWords = 'dusk'
 export const board = 'Board'
-export const oneMoment = 'One moment'
+export const notHereYet = 'Not here yet'
 export const thisPartOfBoard = 'This part of the board is on its way to this phone. It needs the network once.'
 
 // set/alert-band.tsx
@@ -90,9 +90,8 @@ export const fromNow = (late: string) => `from now to ${late}`
 export const nowWords2 = 'now'
 
 // set/live-set.tsx
-export const openingBoard =
-  'Opening the board: the day is here, what it is read and pressed with is on its way to this phone.'
-export const openingDesk = 'Opening: the day is here, what it is read and pressed with is on its way.'
+export const openingBoard = 'Opening the board. The day is here; the rest of the board is on its way to this phone.'
+export const openingDesk = 'Opening. The day is here; the rest of the page is on its way.'
 export const stillNotOpen = 'Still not open after ten seconds. Is this phone on the set’s network? It opens by itself.'
 export const loadItAgain = 'Load it again'
 

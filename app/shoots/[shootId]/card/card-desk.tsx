@@ -147,8 +147,8 @@ export function CardDesk(props: CardDeskProps) {
             </Editor>
           )}
           <UndoAt taken={taken} at={step.id} />
-          {isStep(step.id) && currentText(document, step).trim() === '' && <p className="small">{leftOutOfCard}</p>}
-          {step.sentences.map((sentence, i) => (
+          {isLeftOut(document, step) && taken.last?.at !== step.id && <p className="small">{leftOutOfCard}</p>}
+          {(isLeftOut(document, step) ? [] : step.sentences).map((sentence, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the same sentence may stand there twice
             <Sentence key={`${i} ${sentence.text}`} sentence={sentence} step={step} {...hands} />
           ))}
@@ -181,6 +181,8 @@ function currentText(document: ShootDocument, step: PrintableStep): string {
   if (!isStep(step.id)) return (valueAt(document, `/card/${step.id}`) as string | undefined) ?? joined(step)
   return stepsOf(document).find((s) => s.id === step.id)?.text ?? joined(step)
 }
+const isLeftOut = (document: ShootDocument, step: PrintableStep) =>
+  isStep(step.id) && currentText(document, step).trim() === ''
 const joined = (step: PrintableStep) => step.sentences.map((s) => s.text).join(' ')
 
 function Editor(props: PartProps & { fault: string | undefined; children: ReactNode }) {
