@@ -1,4 +1,5 @@
 'use client'
+import { lazy, Suspense } from 'react'
 import { allDuties, type Duty, isLapsed, isOver } from '@/lib/session/board-view'
 import { answersTo } from '@/lib/session/calls'
 import { Sideways } from '../ui/sideways'
@@ -16,12 +17,14 @@ import {
 } from '../words/desk'
 import { DeskAlerts, DeskFood, DeskProbes } from './desk-state'
 import { LinkLine } from './link-line'
-import { LiveLine } from './live-line'
 import { LogPage } from './log-page'
 import { StateMark } from './next-page'
 import { type PlannedDay, RePlan } from './re-plan'
 import { useSet } from './set-context'
 import { useGround } from './use-ground'
+
+/** Fetched beside the rest: the calls stand first. */
+const LiveLine = lazy(() => import('./live-line').then((of) => ({ default: of.LiveLine })))
 
 const LINKS = { live: 'live', 'catching-up': 'catching up', 'cut-off': 'no signal' } as const
 
@@ -43,7 +46,9 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
       {session.day.cooks.map(({ id }) => (
         <figure key={id} className="m-0">
           <figcaption className="sr-only">{id}</figcaption>
-          <LiveLine cook={id} width={1232} height={330} flags />
+          <Suspense fallback={<div className="line-place" />}>
+            <LiveLine cook={id} on="desk" />
+          </Suspense>
         </figure>
       ))}
       <div className="desk-cols">

@@ -1,24 +1,39 @@
 import 'server-only'
 import type { Layout } from '@/lib/day/layout'
+import { heatLineFacts } from '@/lib/export/heat-line'
 import type { Forecast } from '@/lib/model/forecast'
 import type { MomentId } from '@/lib/model/moment-ids'
 import { windowOf } from '@/lib/model/quantiles'
 import { safetyOf } from '@/lib/model/safety-summary'
 import { burnsSolidFuel, momentsOf } from '@/lib/plan/moments'
 import type { Cook, Shoot } from '@/lib/plan/shoot'
-import { type BoardFacts, boardFacts, type PlannedCook, type Span95 } from '@/lib/session/board-facts'
+import { boardFacts, type PlannedCook, type Span95 } from '@/lib/session/board-facts'
 import { celsius, formatTemp, type Instant, later, type Seconds, type UnitSystem } from '@/lib/units'
-import { meatOnOf } from '../shoots/heat-line-input'
+import { heatLineInput, meatOnOf } from '../shoots/heat-line-input'
 import { planKeepsFoodSafetyAuthoritys, planStaysBelowFoodSafety, usdaFsisNoTable } from '../words/set'
 import type { Forecasts } from '../worked-out'
+import type { SetFacts } from './set-facts'
 
 /** What a set screen knows of this shoot besides the live session. */
-export function factsOfBoard(shoot: Shoot, forecasts: Forecasts, layout: Layout, units: UnitSystem): BoardFacts {
+export function factsOfBoard(shoot: Shoot, forecasts: Forecasts, layout: Layout, units: UnitSystem): SetFacts {
   const planned = shoot.cooks.flatMap((cook) => {
     const forecast = forecasts.get(cook.id)
     return forecast ? [[cook.id, plannedCook(shoot, cook, forecast, meatOnOf(layout, cook.id), units)] as const] : []
   })
-  return boardFacts(shoot, layout, Object.fromEntries(planned), burnsSolidFuel)
+  const facts = boardFacts(shoot, layout, Object.fromEntries(planned), burnsSolidFuel)
+  return { ...facts, heat: heatOfCooks(shoot, forecasts, layout, units) }
+}
+
+/** This morning's picture of each roast; the shots belong to all of them. */
+function heatOfCooks(shoot: Shoot, forecasts: Forecasts, layout: Layout, units: UnitSystem): SetFacts['heat'] {
+  const plan = heatLineInput(shoot, forecasts, layout, true, units)
+  return Object.fromEntries(
+    shoot.cooks.flatMap(({ id }) => {
+      const own = plan.cooks.filter(({ title }) => title === id)
+      const facts = heatLineFacts({ ...plan, cooks: own })
+      return facts ? [[id, facts] as const] : []
+    }),
+  )
 }
 
 function plannedCook(shoot: Shoot, cook: Cook, forecast: Forecast, meatOn: Instant, units: UnitSystem): PlannedCook {

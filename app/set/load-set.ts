@@ -2,7 +2,6 @@ import 'server-only'
 import { lastErasure } from '@/lib/data/erasure-version'
 import type { Layout } from '@/lib/day/layout'
 import type { Problem } from '@/lib/refusals'
-import type { BoardFacts } from '@/lib/session/board-facts'
 import { sessionDay } from '@/lib/session/session-day'
 import { instant, type UnitSystem } from '@/lib/units'
 import { liveDay } from '../live/live-days'
@@ -10,10 +9,11 @@ import { chosenUnits } from '../units'
 import { layoutReady, type OpenShoot, openShoot } from '../workbench'
 import { forecastsBehind } from '../worked-out'
 import { factsOfBoard } from './facts-of'
+import type { SetFacts } from './set-facts'
 import type { SetOpening } from './set-feed'
 
 export type SetPage = { readonly open: OpenShoot; readonly units: UnitSystem } & (
-  | { readonly ok: true; readonly facts: BoardFacts; readonly opening: SetOpening; readonly layout: Layout }
+  | { readonly ok: true; readonly facts: SetFacts; readonly opening: SetOpening; readonly layout: Layout }
   | { readonly ok: false; readonly problems: readonly Problem[] }
 )
 

@@ -7,6 +7,7 @@ import type { Instant, Seconds, UnitSystem } from '@/lib/units'
 import { useReadersWay } from '../ui/reader'
 import { notKeptThisPhoneCould } from '../words/set'
 import { clockFace, timecodeFace } from './clock-face'
+import type { SetFacts } from './set-facts'
 import type { EntryDraft, SetFeed, SetSnapshot } from './set-feed'
 import { useSecond, useSnapshot } from './use-set'
 
@@ -16,6 +17,8 @@ export interface SetView {
   readonly snapshot: SetSnapshot
   readonly session: Session
   readonly facts: BoardFacts
+  /** This morning's heat line of each roast. */
+  readonly heat: NonNullable<SetFacts['heat']>
   readonly units: UnitSystem
   /** To the second. */
   readonly now: Instant
@@ -35,12 +38,13 @@ export function useSet(): SetView {
   return view
 }
 
+const NO_HEAT = {}
 /** As long as a glance after a press takes. */
 const SAID_MS = 6000
 
 interface SetProps {
   readonly feed: SetFeed
-  readonly facts: BoardFacts
+  readonly facts: SetFacts
   readonly units: UnitSystem
   readonly children: ReactNode
 }
@@ -73,6 +77,17 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
   const session = { ...snapshot.session, now }
   const { changes } = snapshot.session.told
   const asSent = useMemo(() => factsNow(facts, { changes }), [facts, changes])
-  const view = { ...fixed, feed, snapshot, session, facts: asSent, units, now, me: feed.person, said }
+  const view = {
+    ...fixed,
+    feed,
+    snapshot,
+    session,
+    facts: asSent,
+    heat: facts.heat ?? NO_HEAT,
+    units,
+    now,
+    me: feed.person,
+    said,
+  }
   return <Context value={view}>{children}</Context>
 }

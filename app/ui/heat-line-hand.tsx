@@ -16,29 +16,32 @@ import {
   wholeDayShown,
 } from '../words/heat-line'
 import { DrawingSvg } from './drawing'
-import type { HeatShape } from './heat-line-shapes'
+import type { HeatShapeView } from './heat-line-shapes'
 import { HeatLineTime } from './heat-line-time'
 
 export interface HandProps {
   readonly facts: HeatFacts
-  readonly shapes: readonly HeatShape[]
+  readonly shapes: readonly HeatShapeView[]
   readonly over?: (drawing: Drawing) => ReactNode
   /** Somebody asked for it by the keyboard. */
   readonly focus: boolean
+  /** The set's own minute; else the device's, while the day is on. */
+  readonly now?: Instant
 }
 const MINUTE = 60_000
 const HOUR = 60 * MINUTE
 
 /** The picture with a time chosen on it, told in words; closer about that time; and now, on the day itself. */
-export function HeatLineHand({ facts, shapes, over, focus }: HandProps) {
+export function HeatLineHand({ facts, shapes, over, focus, ...set }: HandProps) {
   const shape = useShape(shapes)
-  const now = useNow(facts)
+  const own = useNow(facts)
+  const now = set.now ?? own
   const [at, setAt] = useState<Instant | null>(null)
   const [about, setAbout] = useState<Instant | null>(null)
   const [told, setTold] = useState('')
   const { view } = shape
   const drawing = useMemo(() => {
-    if (about === null && now === undefined) return shape.drawing
+    if (about === null && now === undefined && shape.drawing) return shape.drawing
     const span = about === null ? undefined : spanAbout(facts, about)
     return drawHeat({ ...view, now, ...(span ? { span, say: undefined } : {}) }, facts)
   }, [about, now, view, shape, facts])
@@ -140,7 +143,7 @@ function keyMove({ key, shiftKey, ctrlKey, metaKey, altKey }: KeyboardEvent, isC
 }
 
 /** The shape for this screen. */
-function useShape(shapes: readonly HeatShape[]): HeatShape {
+function useShape(shapes: readonly HeatShapeView[]): HeatShapeView {
   const pick = () => shapes.findIndex(({ media }) => window.matchMedia(media).matches)
   const [index, setIndex] = useState(pick)
   const latest = useRef(pick)
@@ -150,13 +153,13 @@ function useShape(shapes: readonly HeatShape[]): HeatShape {
     window.addEventListener('resize', changed)
     return () => window.removeEventListener('resize', changed)
   }, [])
-  return (shapes[index] ?? shapes[0]) as HeatShape
+  return (shapes[index] ?? shapes[0]) as HeatShapeView
 }
 
 /** This minute while the day is on; else none. */
 function useNow({ from, to }: HeatFacts): Instant | undefined {
   const read = () => {
-    const now = Math.floor(Date.now() / MINUTE) * MINUTE
+    const now = Math.round(Date.now() / MINUTE) * MINUTE
     return now >= from && now <= to ? instant(now) : undefined
   }
   const [now, setNow] = useState(read)
@@ -165,7 +168,7 @@ function useNow({ from, to }: HeatFacts): Instant | undefined {
     let timer: ReturnType<typeof setTimeout>
     const step = () => {
       setNow(read())
-      timer = setTimeout(step, MINUTE - (Date.now() % MINUTE) + 20)
+      timer = setTimeout(step, MINUTE - ((Date.now() + MINUTE / 2) % MINUTE) + 20)
     }
     step()
     return () => clearTimeout(timer)

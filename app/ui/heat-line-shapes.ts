@@ -2,11 +2,16 @@ import type { Drawing, DrawingTable } from '@/lib/export/drawing'
 import { drawHeat } from '@/lib/export/heat-line-draw'
 import type { HeatFacts, HeatView } from '@/lib/export/heat-line-facts'
 
-/** A shape of the picture with the screens it is for; the browser shows one of them. */
-export interface HeatShape {
-  readonly show: string
+/** A shape of the picture and the screens it is for. */
+export interface HeatShapeView {
   readonly media: string
   readonly view: HeatView
+  /** Drawn already, without now. */
+  readonly drawing?: Drawing
+}
+/** The browser shows one of them. */
+export interface HeatShape extends HeatShapeView {
+  readonly show: string
   readonly drawing: Drawing
 }
 /** The heat line as a page shows it: every shape, what it is drawn from, and the same in figures. */
@@ -63,7 +68,9 @@ export function heatPictures(
     const view = { width, standing, lanes, ...(say && !standing ? { say } : {}) }
     return { show, media, view, drawing: draw(view) }
   })
-  const printed = how.paper ? draw({ width: PAPER_PX, standing: false, lanes, ...(say ? { say } : {}) }) : null
+  const printed = how.paper
+    ? draw({ width: PAPER_PX, standing: false, lanes, low: 'paper', ...(say ? { say } : {}) })
+    : null
   const { tables } = drawHeat({ width: PHONE.width, standing: true, lanes: false }, facts)
   return { facts, shapes, printed, tables }
 }

@@ -11,3 +11,7 @@ export const keysOfHeatLine =
   'Arrow keys move by minutes, with Shift further; Page Up and Page Down go from moment to moment; plus looks closer, minus shows the whole day.'
 export const shownFrom = (from: string, to: string) => `The picture shows ${from} to ${to}.`
 export const wholeDayShown = 'The picture shows the whole day.'
+
+// set/live-line.tsx, set/line-page.tsx
+export const noMomentKnownYet = 'No moment of this roast is known yet.'
+export const theHeatLine = 'The heat line'

@@ -164,7 +164,7 @@ function sheetHeatLine(input: CallSheetInput): Drawing {
     units: input.units,
     lanes: false,
     standing: false,
-    compact: true,
+    low: 'compact',
   })
 }
 

@@ -1,4 +1,4 @@
-import { circle, hatch, line, path, rect, tenth } from './drawing'
+import { circle, hatch, type Lettering, line, path, rect, tenth } from './drawing'
 import { isInPlot, type Scale } from './heat-line-axis'
 import { clockAt } from './heat-line-clock'
 import type { HeatFacts, LightPart } from './heat-line-facts'
@@ -156,11 +156,16 @@ function letterPart(sheet: Sheet, facts: HeatFacts, part: LightPart, { axis, sun
   const time = { ...LETTERING.lightTime, role: dark ? 'star' : 'ink' } as const
   const x = axis(part.start) + 5
   const end = Math.min(right, axis(part.end))
+  // A little further on where now, or its words, stand at the beginning.
+  const aside = (words: string, how: Lettering) =>
+    [0, 14, 28, 72, 86].map((dx) => x + dx).filter((at) => at === x || at + textWidth(words, how) + 4 <= end)
   if (textWidth(part.name, name) + 4 <= end - x)
-    sheet.letterWhereFree([lettering.start(x, sun.top + 14, part.name, name, !dark)])
+    sheet.letterWhereFree(
+      ...aside(part.name, name).map((at) => [lettering.start(at, sun.top + 14, part.name, name, !dark)]),
+    )
   const clock = clockAt(facts.clock, part.start)
   if (x + textWidth(clock, time) > (dark ? end : right)) return
-  sheet.letterWhereFree([lettering.start(x, sun.top + 29, clock, time, !dark)])
+  sheet.letterWhereFree(...aside(clock, time).map((at) => [lettering.start(at, sun.top + 29, clock, time, !dark)]))
 }
 
 /** Golden hour and sunset, carried down as dotted lines. */

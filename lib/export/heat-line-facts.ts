@@ -123,8 +123,8 @@ export interface HeatView {
   /** Time runs down, for a phone. */
   readonly standing: boolean
   readonly lanes: boolean
-  /** Low panels, for the call sheet, where a table with the windows stands beside. */
-  readonly compact?: boolean
+  /** Low panels: for a sheet that must hold it whole, or for the call sheet, where a table with the windows stands beside. */
+  readonly low?: 'paper' | 'compact'
   /** Written into the empty upper left, or above the picture where flags stand there. */
   readonly say?: { readonly main: string; readonly why: readonly string[] }
   /** A part of the day, drawn larger. */

@@ -30,7 +30,7 @@ const TICK = 15
 const MOVED_MS = 90_000
 
 /** Figures of the window leave the flag where a table with them stands beside, or where it is narrow. */
-const isShort = (view: HeatView) => view.compact === true || view.width < 760
+const isShort = (view: HeatView) => view.low === 'compact' || view.width < 760
 
 function wordsOf(moment: MomentFact, view: HeatView, { clock }: HeatFacts): string[] {
   const window = isShort(view) ? '' : windowWords(moment, clock)
@@ -49,7 +49,15 @@ function widthOf(words: readonly string[], moment: MomentFact): number {
 export const flagRoom = (moment: MomentFact, view: HeatView, facts: HeatFacts): number =>
   LABEL_GAP + widthOf(wordsOf(moment, view, facts), moment)
 
+/** On paper, which is not high, windows leave the flags where they would pile up; the sheet's tables have them. */
+const MOST_STEPS_ON_PAPER = 6
 export function flagsOf(view: HeatView, facts: HeatFacts, axis: Scale, now: number | null): Flag[] {
+  const full = placedFlags(view, facts, axis, now)
+  const high = full.some(({ step }) => step >= MOST_STEPS_ON_PAPER)
+  return high && view.low === 'paper' ? placedFlags({ ...view, low: 'compact' }, facts, axis, now) : full
+}
+
+function placedFlags(view: HeatView, facts: HeatFacts, axis: Scale, now: number | null): Flag[] {
   const shown = facts.moments.filter(({ likely }) => likely !== null && isInPlot(axis, likely))
   const known = shown.map((moment) => {
     const words = wordsOf(moment, view, facts)

@@ -26,22 +26,28 @@ export const EDGE = { stroke: 'edge', width: 0.75 } as const
 export const DOTTED = { stroke: 'ink-3', width: 1, dash: [1, 4], round: true } as const
 
 type Plot = Pick<Frame, 'left' | 'right' | 'narrow' | 'axis' | 'now' | 'steps'>
+/** Heights of the parts, px: on a screen, on a sheet that must hold it whole, and on the call sheet. */
+const HEIGHTS = {
+  screen: { sun: 56, step: 27, toMeat: 27, meat: 200, toCooker: 26, cooker: 62 },
+  paper: { sun: 40, step: 21, toMeat: 20, meat: 120, toCooker: 16, cooker: 42 },
+  compact: { sun: 36, step: 20, toMeat: 22, meat: 80, toCooker: 18, cooker: 40 },
+} as const
+
 export function frameOf(view: HeatView, facts: HeatFacts, plot: Plot, above: number): Frame {
-  const small = view.compact === true
-  const step = small ? 20 : 27
-  const sun = { top: 6 + above, bottom: 6 + above + (small ? 36 : 56) }
+  const part = HEIGHTS[view.low ?? 'screen']
+  const sun = { top: 6 + above, bottom: 6 + above + part.sun }
   const flagTop = sun.bottom + 49
-  const meatTop = flagTop + (plot.steps - 1) * step + (small ? 22 : 27)
-  const meatBottom = meatTop + (small ? 80 : view.width < 1000 ? 160 : 200)
-  const cookerTop = meatBottom + (small ? 18 : 26)
-  const cookerBottom = cookerTop + (small ? 40 : 62)
+  const meatTop = flagTop + (plot.steps - 1) * part.step + part.toMeat
+  const meatBottom = meatTop + (view.low === undefined && view.width < 1000 ? 160 : part.meat)
+  const cookerTop = meatBottom + part.toCooker
+  const cookerBottom = cookerTop + part.cooker
   const levels = facts.searAt === null ? [facts.roastAt] : [facts.roastAt, facts.searAt]
   return {
     ...plot,
     sun,
     hours: sun.bottom + 24,
     flagTop,
-    step,
+    step: part.step,
     meat: meatScale(highestOf(facts), facts.units, meatBottom, meatTop),
     cooker: cookerScale(levels, hottestOf(facts), facts.units, cookerBottom, cookerTop),
     lanes: cookerBottom + 14,

@@ -8,7 +8,7 @@ const MOST_POINTS = 150
 const LEAST_STEP_S = 120
 const tenth = (tempC: number) => Math.round(tempC * 10) / 10
 
-/** What the ensemble of a cook looks like in time: the middle, and 5 to 95 % of the core. */
+/** What the ensemble of a cook looks like in time: the middle, and 5 to 95 % of the core and of what the probe reads. */
 export function liveLine({ trace, members }: Forecast, meatOn: Instant, lastS: number): LiveLine {
   const { startS, stepS, count } = trace
   const spanS = Math.min(lastS, startS + (count - 1) * stepS) - startS
@@ -22,13 +22,16 @@ export function liveLine({ trace, members }: Forecast, meatOn: Instant, lastS: n
   }
   const middle = (row: Float32Array) => places.map((i) => tenth(quantileOf(sorted(row, i), 0.5)))
   const core = places.map((i) => sorted(trace.coreC, i))
+  const probe = places.map((i) => sorted(trace.probeC, i))
   return {
     meatOn,
     t: places.map((i) => startS + i * stepS),
     coreC: core.map((at) => tenth(quantileOf(at, 0.5))),
     coreLowC: core.map((at) => tenth(quantileOf(at, 0.05))),
     coreHighC: core.map((at) => tenth(quantileOf(at, 0.95))),
-    probeC: middle(trace.probeC),
+    probeC: probe.map((at) => tenth(quantileOf(at, 0.5))),
+    probeLowC: probe.map((at) => tenth(quantileOf(at, 0.05))),
+    probeHighC: probe.map((at) => tenth(quantileOf(at, 0.95))),
     cookerC: middle(trace.cookerC),
   }
 }

@@ -36,6 +36,9 @@ export interface LiveLine {
   readonly coreLowC: readonly number[]
   readonly coreHighC: readonly number[]
   readonly probeC: readonly number[]
+  /** Of the probe's reading; forecasts kept from before have only the core's. */
+  readonly probeLowC?: readonly number[]
+  readonly probeHighC?: readonly number[]
   readonly cookerC: readonly number[]
 }
 export interface LiveForecast {

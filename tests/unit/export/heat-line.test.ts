@@ -42,7 +42,7 @@ const SHAPES: readonly (readonly [string, Partial<HeatLineInput>])[] = [
   ['952 px without lanes', { width: 952, lanes: false }],
   ['760 px', { width: 760, lanes: false }],
   ['700 px', { width: 700, lanes: false }],
-  ['706 px on the call sheet', { width: 706, lanes: false, compact: true }],
+  ['706 px on the call sheet', { width: 706, lanes: false, low: 'compact' }],
   ['362 px standing, for a phone of 390 px', { width: 362, lanes: false, standing: true }],
 ]
 describe('heat line: no label lies over another, none leaves the picture', () => {
@@ -87,7 +87,7 @@ describe('heat line: says', () => {
   test('windows beside the names from 760 px on, not on the call sheet', () => {
     expect(words(drawHeatLine(input({ width: 760 })))).toContain('19:13 to 20:17')
     expect(words(drawHeatLine(input({ width: 759 })))).not.toContain('19:13 to 20:17')
-    expect(words(drawHeatLine(input({ compact: true })))).not.toContain('19:13 to 20:17')
+    expect(words(drawHeatLine(input({ low: 'compact' })))).not.toContain('19:13 to 20:17')
   })
   test('a moment that does not come in most cooks by name and share, without a pole', () => {
     const drawing = drawHeatLine(input({ cooks: [cook({ fails: 0.61 })] }))

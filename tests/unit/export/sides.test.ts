@@ -31,7 +31,7 @@ test('a side stands on the call sheet, the heat line and its hands’ slip, by n
   const slip = made.slips.flatMap(({ rows }) => rows).map(({ time, title }) => `${time} ${title}`)
   expect(slip).toContain('20:00 Potatoes: off, until 20:01')
   const cooks = [{ forecast: syntheticForecast(), meatOn: MEAT_ON, title: 'hero' }]
-  const how = { width: 1100, units: 'metric' as const, lanes: true, standing: false, compact: false }
+  const how = { width: 1100, units: 'metric' as const, lanes: true, standing: false }
   const line = drawHeatLine({ zone: ZONE, place: PLACE, title: 'Heat line', cooks, layout, shoot, ...how })
   expect(line.marks.flatMap((mark) => ('text' in mark ? [mark.text] : []))).toContain('Potatoes')
 })

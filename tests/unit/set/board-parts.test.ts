@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { sameDay } from '../../../app/set/correct-sheet'
-import { flagSteps } from '../../../app/set/live-line-plan'
 import { logItems } from '../../../app/set/log-list'
 import { faultOf, NOTHING, press, tempDocument, typedTemp, typedText } from '../../../app/set/typed-temp'
 import { typedTimecode } from '../../../app/set/typed-timecode'
@@ -34,12 +33,6 @@ describe('parts of the set board', () => {
     const midnight = Date.parse('2027-05-15T23:58:00Z')
     expect(sameDay(midnight, '23:58', '00:03')).toBe('2027-05-16T00:03:00.000Z')
     expect(sameDay(midnight, '23:58', '23:40')).toBe('2027-05-15T23:40:00.000Z')
-  })
-
-  it('sets the label of a moment above every later pole that it would reach', () => {
-    const words = 'twelve chars'
-    expect(flagSteps([100, 105, 400, 410].map((x) => ({ x, words })))).toEqual([1, 0, 1, 0])
-    expect(flagSteps([100, 105, 110].map((x) => ({ x, words })))).toEqual([2, 1, 0])
   })
 
   it('lists the log newest first by the server’s clock, and says what became of each line', () => {
