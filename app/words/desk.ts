@@ -21,7 +21,7 @@ export const byWords = (cook: string, deadline: string) => `${cook}, by ${deadli
 export const probesWords = 'Probes'
 export const probesAndCooker = 'Probes and cooker'
 export const nothingHasBeenReadYet = 'Nothing has been read yet.'
-export const declaredWrong = 'declared wrong'
+export const readsWrong = 'reads wrong'
 export const outOfMeat = 'out of the meat'
 export const foodWords = 'Food'
 export const sinceWords = (since: string) => ` since ${since}`
@@ -67,10 +67,10 @@ export const nothingMoreToday = 'Nothing more today'
 export const inWords = (name: string) => `${name} in`
 
 // set/re-plan-worker.ts
-export const shootDoesNotRead = 'The shoot does not read.'
+export const shootDoesNotRead = 'The saved plan cannot be read. Open its Plan page: what is wrong is marked there.'
 
 // set/use-re-plan.ts
-export const rePlanBrokeOffDay = 'The re-plan broke off. The day stands as it was announced.'
+export const rePlanBrokeOffDay = 'The re-plan broke off. The day stands as it was announced; press once more.'
 
 // set/hand-over.tsx
 export const toldYouCannot = 'Told: you cannot.'

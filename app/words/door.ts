@@ -40,13 +40,14 @@ export const show = 'Show'
 
 // door/sign-out-button.tsx
 export const youAreStillSigned = 'You are still signed in: the server did not take it. Try again where it answers.'
-export const whatThisDeviceKeptCould = 'What this device kept could not be cleared:'
+export const whatThisDeviceKeptCould =
+  'What this device kept could not be cleared. Clear this site’s data in the browser’s settings:'
 export const signOutOnThisDevice = 'Sign out on this device'
 
 // join/join-by-code.tsx
 export const setDidNotOpen = 'The set did not open.'
 export const openingSet = 'Opening the set.'
-export const oneMoment = 'One moment.'
+export const codeIsBeingChecked = 'The code is being checked.'
 export const tryAgain = 'Try again'
 
 // join/page.tsx

@@ -66,7 +66,7 @@ export const dayCannotBeLaidOut = 'The day cannot be laid out yet.'
 export const rePlanned = 'Re-planned at'
 
 // shoots/day-log.ts
-export const inventedReadingsRehearsalsDay = 'Invented readings: the rehearsal’s day, not one that was filmed.'
+export const inventedReadings = 'Invented readings: the rehearsed day, not one that was filmed.'
 
 // shoots/save-line.tsx
 export const saved = 'Saved.'
@@ -76,14 +76,15 @@ export const notSavedYetPutRight = 'Not saved yet: put right what is marked. Eve
 export const awaySince = (at: string) =>
   `The server has not answered since ${at}. Everything typed is kept in this browser and saved as soon as it does.`
 export const notTaken = (why: string) => `Not saved yet. ${why} Everything typed is kept in this browser.`
-export const putBy = 'What you typed is put by.'
+export const putBy = 'What you typed is kept aside.'
 export const thisShootWasSavedElsewhere =
   'This shoot was saved elsewhere meanwhile. What you typed is kept in this browser and not saved yet.'
 export const saveMineOver = 'Save mine over it'
 export const showTheirs = 'Show theirs'
 
 // ui/send.ts
-export const serverDidNotUnderstand = 'The server did not understand this. What you typed is still here.'
+export const serverDidNotUnderstand =
+  'The server’s answer cannot be read here. What you typed is still here: load the page again, it may be of an older version.'
 export const serverDoesNotAnswerWhat = 'The server does not answer. What you typed stands; try again in a moment.'
 
 // ui/undo-button.tsx

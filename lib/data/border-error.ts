@@ -27,9 +27,12 @@ export const BORDER = {
     'The passphrase is chosen at the computer that Emberslate runs on. Open it there at http://127.0.0.1 with its port.',
   ],
   'door-invalid': [422, 'This cannot be kept. Each fault is listed with its place.'],
-  'too-often': [429, 'That was tried too often.'],
+  'too-often': [429, 'That was tried too often. Wait as long as Retry-After says, then try once more.'],
   'nothing-to-undo': [409, 'There is no change to take back: this is the shoot as it was first saved.'],
-  'cooker-as-it-was': [409, 'Nothing is remembered of this cooker, or nothing can be taken back.'],
+  'cooker-as-it-was': [
+    409,
+    'Nothing is remembered of this cooker, or nothing can be taken back. Load the page again to see how it stands.',
+  ],
   'too-large': [413, 'This is larger than 1 MB, and a shoot file is a few kB. Is it the right file?'],
   'photo-unknown': [
     415,
@@ -39,8 +42,14 @@ export const BORDER = {
     415,
     'This photograph says where it was taken. Take the place (GPS) out of its data, or draw it anew as the board does, then send it.',
   ],
-  'photos-full': [413, 'There is no more room for photographs of this shoot.'],
-  'photo-not-found': [404, 'This photograph is not here yet. It may still be on the phone that took it.'],
+  'photos-full': [
+    413,
+    'There is no more room for photographs of this shoot. Save the note without one; those that are here stay.',
+  ],
+  'photo-not-found': [
+    404,
+    'This photograph is not here yet. It may still be on the phone that took it: open the board there, on the set’s network.',
+  ],
   'archive-invalid': [422, 'This archive cannot be taken in. Each fault is listed with its place.'],
   'already-here': [409, 'This shoot is here already. Take the archive in as a copy, or leave it.'],
   'foreign-host': [
