@@ -1,5 +1,5 @@
 /** What the start command answers before the app can, and how it knows that the app can. */
-import { plainPage } from '../data/plain-page.mjs'
+import { PLAIN_POLICY, plainPage } from '../data/plain-page.mjs'
 import { Unready } from './make-ready.mjs'
 
 const OPEN_MS = 60_000
@@ -16,7 +16,11 @@ export function starting({ url }, response) {
     response.writeHead(status, { 'content-type': 'application/json' }).end(JSON.stringify(body))
   if (path === '/healthz') return json(200, { ok: true })
   if (path === '/readyz') return json(503, { ready: false, checks: [{ name: 'started', ok: false }] })
-  const html = { 'content-type': 'text/html; charset=utf-8', 'retry-after': String(STARTING_S) }
+  const html = {
+    'content-type': 'text/html; charset=utf-8',
+    'content-security-policy': PLAIN_POLICY,
+    'retry-after': String(STARTING_S),
+  }
   response.writeHead(503, html).end(plainPage('Emberslate is starting.', 'What was saved is safe.', STARTING_S))
 }
 

@@ -2,7 +2,11 @@
 
 const escaped = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`)
 
-// The policy of every answer allows style attributes alone. The colours are --paper and --ink, of the day and of the dusk.
+/** What such a page may do where no other policy is said: show its styles, which are attributes. */
+export const PLAIN_POLICY =
+  "default-src 'none'; style-src-attr 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'"
+
+// The colours are --paper and --ink, of the day and of the dusk.
 const BODY =
   'margin:0;background:light-dark(#fbf8f1,#12100e);color:light-dark(#1d1814,#f6efe3);font:450 1.1875rem/1.45 Georgia,serif'
 const MAIN = 'max-width:40rem;margin:0 auto;padding:1rem 1.5rem'
