@@ -1,3 +1,4 @@
+import type { Route } from 'next'
 import { headers } from 'next/headers'
 import Link from 'next/link'
 import { mayEdit } from '@/lib/data/access'
@@ -5,82 +6,88 @@ import { crewMode } from '@/lib/data/env'
 import { listShoots } from '@/lib/data/list-shoots'
 import { DEMO_ID } from '@/lib/data/plant-demo'
 import { visitorOf } from '@/lib/data/visitor'
+import { SAMPLES } from '@/lib/plan/samples'
+import { DemoDay } from './start/demo-day'
+import { ShootList } from './start/shoot-list'
 import { HelpLink } from './ui/help-link'
 import { ImportButton } from './ui/import-button'
+import * as words from './words/start'
 
 export const dynamic = 'force-dynamic'
 
 const day = new Intl.DateTimeFormat('en-GB', {
-  weekday: 'long',
   day: 'numeric',
   month: 'long',
   year: 'numeric',
   timeZone: 'UTC',
 })
+const dayOf = (date: string) => day.format(new Date(`${date}T12:00Z`))
 
+/** What this is, to who comes new; one's own shoots, to who comes back; a crew sees only what is theirs. */
 export default async function ShootsPage() {
   const visitor = await visitorOf(await headers())
   const shoots = await listShoots(visitor)
+  const isNew = visitor.owner && shoots.every(({ id }) => id === DEMO_ID)
+  const demoId = shoots.some(({ id }) => id === DEMO_ID) ? DEMO_ID : null
+  const pageOf = (id: string) => `/shoots/${id}/${mayEdit(visitor, id) ? 'plan' : 'set'}` as Route
+  const now = new Date().toISOString().slice(0, 10)
   return (
     <main id="main" className="page">
       <header className="head">
-        <span className="name">Emberslate</span>
-        <span className="small">a cook plan becomes camera calls and a checked recipe card</span>
+        <span className="name">{words.name}</span>
         <HelpLink />
       </header>
       <div className="cols-head">
-        <h1>Shoots</h1>
+        <h1>{isNew ? words.whatItIs : words.yourShoots}</h1>
         <span className="flex flex-wrap items-center gap-4">
           {crewMode() && (
             <Link className="btn quiet" href="/door">
-              The door
+              {words.door}
             </Link>
           )}
           {visitor.owner && <ImportButton />}
           {visitor.owner && (
             <Link className="btn main" href="/shoots/new">
-              New shoot
+              {words.newShoot}
             </Link>
           )}
         </span>
       </div>
-      {shoots.length === 0 ? (
-        <p className="lead mt-4">Choose the cut and when you want to slice. The fire time follows.</p>
-      ) : (
-        <table className="mt-4">
-          <thead>
-            <tr>
-              <th scope="col">shoot</th>
-              <th scope="col">day</th>
-            </tr>
-          </thead>
-          <tbody>
-            {shoots.map((shoot) => (
-              <tr key={shoot.id}>
-                <td>
-                  <Link
-                    className="font-serif text-lg font-semibold"
-                    href={`/shoots/${shoot.id}/${mayEdit(visitor, shoot.id) ? 'plan' : 'set'}`}
-                  >
-                    {shoot.title}
-                  </Link>
-                  {shoot.id === DEMO_ID && (
-                    <Link className="textlink small ml-5" href={`/shoots/${shoot.id}/set/rehearsal`} prefetch={false}>
-                      See the day played
-                    </Link>
-                  )}
-                </td>
-                <td className="win">{day.format(new Date(`${shoot.date}T12:00Z`))}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      {isNew && (
+        <>
+          <p className="lead mt-3">{words.whatItDoes}</p>
+          <DemoDay demoId={demoId} playsAtOnce />
+          <Samples />
+          <h2 className="mt-10">{words.yourShoots}</h2>
+        </>
       )}
-      <p className="small mt-4">
+      {shoots.length === 0 ? (
+        <p className="lead mt-4">{words.noShoots}</p>
+      ) : (
+        <ShootList shoots={shoots} now={now} pageOf={pageOf} dayOf={dayOf} />
+      )}
+      {visitor.owner && !isNew && <DemoDay demoId={demoId} playsAtOnce={false} />}
+      <p className="small mt-10">
         <a className="textlink" href="/licences.txt">
-          What Emberslate is made of, and its licences
+          {words.licences}
         </a>
       </p>
     </main>
   )
 }
+
+const Samples = () => (
+  <section aria-label={words.orSample} className="mt-10">
+    <h2>{words.orSample}</h2>
+    <ul className="mt-2 grid list-none gap-x-8 p-0 min-[700px]:grid-cols-2">
+      {SAMPLES.map(({ id, title, says }) => (
+        <li key={id} className="border-b border-rule py-2">
+          <Link className="textlink inline-block py-2" href={`/shoots/new?from=${id}`} prefetch={false}>
+            {title}
+          </Link>
+          <span className="small block">{says}</span>
+        </li>
+      ))}
+    </ul>
+  </section>
+)
