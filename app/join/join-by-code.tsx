@@ -1,7 +1,7 @@
 'use client'
 import { useCallback, useEffect, useRef, useState } from 'react'
 import { type Answer, send } from '../ui/send'
-import { oneMoment, openingSet, setDidNotOpen, tryAgain } from '../words/door'
+import { codeIsBeingChecked, openingSet, setDidNotOpen, tryAgain } from '../words/door'
 
 /** Takes the code out of the address, trades it for a session and goes to the set. */
 export function JoinByCode() {
@@ -22,7 +22,7 @@ export function JoinByCode() {
     <>
       <h1>{refused ? setDidNotOpen : openingSet}</h1>
       <p className="lead mt-4" role="status">
-        {refused?.sentence ?? oneMoment}
+        {refused?.sentence ?? codeIsBeingChecked}
       </p>
       {refused && refused.code !== 'wrong-code' && (
         <button type="button" className="btn main mt-4" onClick={join}>

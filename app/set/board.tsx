@@ -7,7 +7,7 @@ import {
   duskWhiteOnBlack,
   duskWords,
   nobodyYet,
-  oneMoment,
+  notHereYet,
   thisPartOfBoard,
 } from '../words/set'
 import { AlertBand } from './alert-band'
@@ -68,7 +68,7 @@ export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: bo
       )}
       {sheet && rest && <rest.OpenSheet sheet={sheet} close={close} open={setSheet} />}
       {sheet && !rest && (
-        <Sheet title={oneMoment} close={close}>
+        <Sheet title={notHereYet} close={close}>
           <OnItsWay />
         </Sheet>
       )}

@@ -7,7 +7,6 @@ import {
   askedBefore,
   by,
   byWords,
-  declaredWrong,
   foodWords,
   noneIsOpen,
   notAnsweredYet,
@@ -15,6 +14,7 @@ import {
   outOfMeat,
   probesAndCooker,
   probesWords,
+  readsWrong,
   sinceWords,
   throwItAwayNow,
   untilAtLatest,
@@ -74,7 +74,7 @@ export function DeskProbes() {
             </b>
             <span className="time">{probe.last ? formatTemp(probe.last.temp, units, 1) : '–'}</span>
             <span>{probe.last && agoWords(probe.last.at, now)}</span>
-            <span>{probe.wrong ? declaredWrong : probe.out ? outOfMeat : ''}</span>
+            <span>{probe.wrong ? readsWrong : probe.out ? outOfMeat : ''}</span>
           </li>
         ))}
       </ul>

@@ -27,8 +27,7 @@ export function ProbeSheet({ close }: SheetProps) {
   const [sensor, setSensor] = useKept<string>('emberslate-set-sensor', 'core')
   const [ago, setAgo] = useState(0)
   const probe = probeOf(session, cook, sensor)
-  const state =
-    probe === null ? 'not read yet' : probe.wrong ? 'declared wrong' : probe.out ? 'out of the meat' : 'in use'
+  const state = probe === null ? 'not read yet' : probe.wrong ? 'reads wrong' : probe.out ? 'out of the meat' : 'in use'
   const say = (found: string, words: string) => {
     log(
       { kind: 'probe-check', cook, sensor, found },

@@ -8,7 +8,7 @@ import { EMPTY_LOG, type Line, merge } from '@/lib/log/log'
 import type { Shoot } from '@/lib/plan/shoot'
 import { readLine } from '../announced'
 import { loggedBeside, rehearsedBeside } from '../forecast-pool'
-import { inventedReadingsRehearsalsDay } from '../words/shared'
+import { inventedReadings } from '../words/shared'
 import { layoutReady } from '../workbench'
 import type { DayPlayed } from './rehearsed-day'
 
@@ -27,7 +27,7 @@ export const whichDay = (asked: string | readonly string[] | null | undefined): 
   rehearsed: asked === 'rehearsed',
 })
 /** Said on every page and in every file that is made from such a day. */
-export const INVENTED = inventedReadingsRehearsalsDay
+export const INVENTED = inventedReadings
 
 /** The shoot's own log, or a rehearsed day played to its end with its crew's answers; without a layout that has no line. */
 export async function dayLogOf(shootId: string, shoot: Shoot, { rehearsed = false }: WhichDay = {}): Promise<DayLog> {

@@ -5,8 +5,8 @@ export const wholeShoot = 'The whole shoot'
 export const yourCalendarSubscribes = 'Your calendar subscribes to'
 export const itIsYoursAloneWhoever = '. It is yours alone: whoever has it reads your calls, until you are shut out.'
 export const eachPersonsCalendarHasAddress = 'Each person’s calendar has an address of its own, at Crew links.'
-export const openedAgainOrTaken =
-  'Opened again, or taken as a subscription on this computer, a changed day updates what the calendar has.'
+export const openItAgainOrSubscribe =
+  'Open it again when the day has changed, or subscribe to it on this computer: the calendar then follows.'
 export const crewCallWrap = (crewCall: string, wrap: string) => `Crew call ${crewCall}, wrap ${wrap}.`
 export const callSheetA4 = 'Call sheet, A4'
 export const usLetter = 'US Letter'

@@ -67,7 +67,7 @@ export const knownAs = (name: string, from: string, contains: string, what: stri
 // card/page.tsx
 export const cardWords = 'Card'
 export const noDayHasBeenFilmed = 'No day has been filmed yet. '
-export const lookAtItWithRehearsed = 'Look at it with a rehearsed day'
+export const lookAtRehearsedDay = 'Look at it with the rehearsed day'
 export const seeCard = 'See the card'
 export const cautionsOnCard = 'Cautions on the card'
 

@@ -3,7 +3,7 @@ export const peopleWords = 'People'
 export const codesOpen = 'Codes open at'
 export const httpWorksAtOnceHttps = 'http works at once; https once the phone trusts the set, at /trust.'
 export const codesForAllWhoHave = (count: number) => `Codes for all ${count} who have none`
-export const nobodyIsInThisShoot = 'Nobody is in this shoot yet. Add people on its day page.'
+export const nobodyIsInThisShoot = 'Nobody is in this shoot yet. Add people on the Day page.'
 export const noLink = 'No link.'
 export const calendarAddress = 'Calendar address'
 export const ofWords = (name: string) => `of ${name}`
@@ -29,7 +29,7 @@ export const none = 'None.'
 export const notUsedYet = 'not used yet'
 export const lastUsed = (seen: string) => `last used ${seen}`
 export const untilWords = (until: string) => `; until ${until}`
-export const revokeWords = 'Revoke'
+export const revokeWords = 'Shut out'
 export const keyOf = 'The key of'
 export const shownThisOnce = ', shown this once:'
 export const sendReadings = 'Send readings to'

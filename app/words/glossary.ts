@@ -74,7 +74,7 @@ export const GLOSSARY = [
     term: 'finding',
     says: 'What the check says of a claim: borne out, contradicted or not to be checked, with figure and reason.',
   },
-  { term: 'fixed', says: 'The clock time of this shot stands, however the cook goes.' },
+  { term: 'pinned', says: 'You have set this shot to a minute; it stays there however the cook goes.' },
   { term: 'heat line', says: 'The day in one picture: daylight, temperatures, moments and shots over the same hours.' },
   { term: 'hold', says: 'The finished roast waits in the warm until it is wanted.' },
   { term: 'missed', says: 'The moment passed and was not filmed.' },

@@ -3,7 +3,7 @@ export const workingOutForecast = 'Working out the forecast.'
 export const itAsksYouAtUntil = 'It asks you: at 1× until you answer, or somebody does for you.'
 export const pausedWhatYouAddStays = 'Paused. What you add stays on this screen.'
 export const dayIsOver = 'The day is over.'
-export const madeUpDayInventedReadings = 'Made-up day: invented readings. What you add stays on this screen.'
+export const rehearsedDayInventedReadings = 'Rehearsed day, with invented readings. What you add stays on this screen.'
 export const dayAsItWasLogged = 'The day as it was logged. What you add stays on this screen.'
 export const rehearsal = 'Rehearsal'
 export const play = 'Play'
@@ -17,7 +17,7 @@ export const startAgain = (opensAt: string) => `Start again, ${opensAt}`
 export const firstEntry = (begins: string) => `The first entry, ${begins}`
 export const minBefore = (cook: string, at: string) => `10 min before ${cook}, ${at}`
 export const loggedDay = 'Logged day'
-export const madeUpDay = 'Made-up day'
+export const rehearsedDay = 'Rehearsed day'
 export const phone = 'Phone'
 export const laptop = 'Laptop'
 export const leave = 'Leave'

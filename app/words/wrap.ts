@@ -60,15 +60,15 @@ export const theWrap = 'The wrap'
 export const howDayWent = 'How the day went.'
 export const forEdit = 'For the edit'
 export const cardHeldAgainstThisDay = 'The card, held against this day'
-export const nothingToWrapYet = 'Nothing to wrap yet.'
-export const noMomentOfThisCook = 'No moment of this cook was marked on the set so far.'
-export const lookAtItWithRehearsals = 'Look at it with the rehearsal’s invented day'
+export const noDayYet = 'No day to look back on yet.'
+export const onceMomentsAreMarked = 'It stands here once moments are marked on the set board.'
+export const lookAtRehearsedDay = 'Look at it with the rehearsed day'
 export const shootsOwnDay = 'The shoot’s own day'
 export const whichForecastOfDay = 'Which forecast of the day'
 export const boardAtSoLongBefore = (at: string) => `The board at ${at}, so long before the pull:`
 
 // wrap/why-and-next.tsx
 export const whyItWent = (name: string) => `Why it went so${name}`
-export const meatOnOrEveryEnd = 'Meat on, or every end of the cook, was not marked: nothing to tell it by.'
+export const meatOnOrEndNotMarked = 'Not known: meat on, or the end of the cook, was not marked.'
 export const nextTimeWords = 'Next time'
-export const nothingThatThisDaysFigures = 'Nothing that this day’s figures speak for.'
+export const noChange = 'This day’s figures ask for no change.'

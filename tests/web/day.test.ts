@@ -149,7 +149,7 @@ describe.sequential('tasks and crew', () => {
       .getByLabel(/^Title of task/)
       .last()
       .fill('Baste with butter')
-    await field('Begin of Baste with butter').fill('meat on')
+    await field('Start of Baste with butter').fill('meat on')
     await field('Interval of Baste with butter').fill('soon')
     const says = page.locator('.cell.wrong', { has: field('Interval of Baste with butter') }).locator('.says')
     await expect.poll(() => says.textContent(), { timeout: 20_000 }).toMatch(/soon/)
@@ -159,7 +159,7 @@ describe.sequential('tasks and crew', () => {
     const basted = { title: 'Baste with butter', from: 'meat-on', to: 'pull', takes: '5 min', every: '45 min' }
     expect((await stored()).tasks.at(-1)).toMatchObject(basted)
     await press('Take this task out')
-    await expect.poll(() => field('Begin of Baste with butter').count()).toBe(0)
+    await expect.poll(() => field('Start of Baste with butter').count()).toBe(0)
     await press('Put it back')
     await saved()
     expect((await stored()).tasks.at(-1)).toMatchObject(basted)

@@ -46,8 +46,8 @@ const open = (name: string) => page.goto(`${app.address}/shoots/${id}/${name}`)
 describe.sequential('the wrap', () => {
   it('has nothing to say before anything was marked, and shows the invented day as invented', async () => {
     await open('wrap')
-    await page.getByRole('link', { name: 'Look at it with the rehearsal’s invented day' }).click()
-    await page.getByText('Invented readings: the rehearsal’s day').waitFor()
+    await page.getByRole('link', { name: 'Look at it with the rehearsed day' }).click()
+    await page.getByText('Invented readings: the rehearsed day').waitFor()
     await page.getByRole('heading', { level: 1, name: /(than|as) planned/ }).waitFor()
     await page.getByText('An invented day teaches nothing that is kept.').waitFor()
     expect(await page.getByRole('row', { name: /pull temperature/ }).count()).toBeGreaterThan(0)

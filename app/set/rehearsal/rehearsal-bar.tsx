@@ -14,14 +14,14 @@ import {
   laptop,
   leave,
   loggedDay,
-  madeUpDay,
-  madeUpDayInventedReadings,
   minBefore,
   pausedWhatYouAddStays,
   pauseWords,
   phone,
   play,
   rehearsal,
+  rehearsedDay,
+  rehearsedDayInventedReadings,
   speedWords,
   startAgain,
   workingOutForecast,
@@ -40,7 +40,7 @@ const STATES: Readonly<Record<Playing['state'], string>> = {
   over: dayIsOver,
 }
 const NOTE = {
-  'made-up': madeUpDayInventedReadings,
+  'made-up': rehearsedDayInventedReadings,
   logged: dayAsItWasLogged,
 } as const
 
@@ -123,7 +123,7 @@ function OtherDays({ shootId, played, hasLog, view }: RehearsalProps) {
   const other = played === 'logged' ? 'made-up' : 'logged'
   return (
     <span className="rehearsal-links">
-      {hasLog && <a href={as(other, view)}>{other === 'logged' ? loggedDay : madeUpDay}</a>}
+      {hasLog && <a href={as(other, view)}>{other === 'logged' ? loggedDay : rehearsedDay}</a>}
       <a href={as(played, view === 'desk' ? 'board' : 'desk')}>{view === 'desk' ? phone : laptop}</a>
       <Link href={`/shoots/${shootId}/set`}>{leave}</Link>
     </span>

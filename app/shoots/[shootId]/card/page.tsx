@@ -19,7 +19,7 @@ import { CardDesk } from './card-desk'
 import { CardFiles, StillNeeded } from './files'
 import { headline, judges, tally } from './tally'
 import './card-desk.css'
-import { cardWords, cautionsOnCard, lookAtItWithRehearsed, noDayHasBeenFilmed, seeCard } from '../../../words/card'
+import { cardWords, cautionsOnCard, lookAtRehearsedDay, noDayHasBeenFilmed, seeCard } from '../../../words/card'
 
 export const metadata: Metadata = { title: cardWords }
 export const dynamic = 'force-dynamic'
@@ -58,7 +58,7 @@ async function Checked({ shootId, which }: { shootId: string; which: WhichDay })
             {judges(checked)} {facts === null && noDayHasBeenFilmed}
             {facts === null && !invented && (
               <Link className="textlink" href={`/shoots/${shootId}/card?day=rehearsed`}>
-                {lookAtItWithRehearsed}
+                {lookAtRehearsedDay}
               </Link>
             )}
           </p>

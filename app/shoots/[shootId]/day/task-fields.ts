@@ -3,7 +3,6 @@ import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import {
   againAndAgainSoFar,
-  beginOf,
   everyWords,
   fromWords,
   intervalOf,
@@ -16,6 +15,7 @@ import {
   rolesOrPeopleWithCommasCook,
   soLongAfterFromMin,
   soLongOnceInBetween,
+  startOf,
   takesWords,
   titleOfTask,
   toWords3,
@@ -52,7 +52,7 @@ export function taskCells(document: ShootDocument, index: number): TaskCells {
   const moments = momentChoices(document, at)
   return {
     title: plain(`${at}-c-title`, titleOfTask(index + 1), `${at}/title`),
-    from: edge(`${at}-c-from`, beginOf(name), `${at}/from`, moments),
+    from: edge(`${at}-c-from`, startOf(name), `${at}/from`, moments),
     to: edge(`${at}-c-to`, `End of ${name}`, `${at}/to`, moments),
     takes: optional(`${at}-c-takes`, lengthOf(name), `${at}/takes`),
     every: optional(`${at}-c-every`, intervalOf(name), `${at}/every`),

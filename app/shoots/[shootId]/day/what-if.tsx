@@ -5,7 +5,7 @@ import { burnsSolidFuel } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { send } from '../../../ui/send'
 import { Working } from '../../../ui/working'
-import { adopt, dayHasChangedSinceAsk, dropWords, whatIfCrewIsLate } from '../../../words/day'
+import { adopt, dayHasChangedSinceAsk, leaveIt, whatIfCrewIsLate } from '../../../words/day'
 import { lastsHere, triedDay } from '../../../words/working'
 import { WHAT_IFS, type WhatIfAnswer, type WhatIfId } from '../../what-ifs'
 
@@ -66,7 +66,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
               </button>
             )}
             <button type="button" className="btn quiet" onClick={() => drop(id)}>
-              {dropWords}
+              {leaveIt}
             </button>
           </p>
         </div>

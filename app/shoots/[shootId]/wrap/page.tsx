@@ -25,9 +25,9 @@ import {
   cardHeldAgainstThisDay,
   forEdit,
   howDayWent,
-  lookAtItWithRehearsals,
-  noMomentOfThisCook,
-  nothingToWrapYet,
+  lookAtRehearsedDay,
+  noDayYet,
+  onceMomentsAreMarked,
   shootsOwnDay,
   theWrap,
   whichForecastOfDay,
@@ -143,11 +143,11 @@ async function Told({ open, model, units }: { open: OpenShoot; model: WrapModel;
 
 const NothingYet = ({ id }: { id: string }) => (
   <>
-    <h1>{nothingToWrapYet}</h1>
-    <p className="lead mt-2">{noMomentOfThisCook}</p>
+    <h1>{noDayYet}</h1>
+    <p className="lead mt-2">{onceMomentsAreMarked}</p>
     <p className="mt-4">
       <Link className="textlink" href={`/shoots/${id}/wrap?day=rehearsed`} prefetch={false}>
-        {lookAtItWithRehearsals}
+        {lookAtRehearsedDay}
       </Link>
     </p>
   </>
