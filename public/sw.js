@@ -6,6 +6,10 @@ const CACHE = 'emberslate-1'
 const PAGE = /^\/($|help\/run-a-day$|cards\/[^/]+$|shoots\/[^/]+\/(set(\/|$)|card(\/sheet)?$))/
 const FILE = /^\/(_next\/static\/|icons\/|help\/[\w-]+\.webp$|manifest\.webmanifest$)/
 const IN_FILES = /\/(_next\/static\/|help\/[\w-]+\.webp)[^"'\\\s)]+/g
+/** Not kept: without a network it is told why, and what to do. */
+const OTHER_PAGE = /^\/(shoots|help|door|join|trust)(\/[^.]*)?$/
+/** The mark of a part that broke while the page was sent; one that is drawn in the browser only is marked too. */
+const BROKEN = /data-dgst="(?!BAILOUT)/
 /** As a script names what it fetches later: the rest of the board, a worker. */
 const IN_SCRIPTS = /static\/chunks\/[\w.~-]+\.js/g
 const MOST_FILES = 400
@@ -22,7 +26,9 @@ self.addEventListener('fetch', (event) => {
   const { origin, pathname } = new URL(request.url)
   if (request.method !== 'GET' || origin !== self.location.origin) return
   if (FILE.test(pathname)) event.respondWith(fileOf(request))
-  else if (request.mode === 'navigate' && PAGE.test(pathname)) event.respondWith(pageOf(event, request, pathname))
+  else if (request.mode !== 'navigate') return
+  else if (PAGE.test(pathname)) event.respondWith(pageOf(event, request, pathname))
+  else if (OTHER_PAGE.test(pathname)) event.respondWith(fetch(request).catch(noNetwork))
 })
 self.addEventListener('notificationclick', (event) => {
   event.notification.close()
@@ -65,7 +71,7 @@ async function pageOf(event, request, pathname) {
     if (response.ok) event.waitUntil(keepPage(cache, pathname, response.clone()))
     return response.status >= 500 && kept ? kept : response
   })
-  if (!kept) return asked
+  if (!kept) return asked.catch(noNetwork)
   // A page that comes late is kept too, though the kept one was shown.
   event.waitUntil(asked.catch(() => {}))
   const soon = new Promise((resolve) => setTimeout(() => resolve(kept), PATIENCE_MS))
@@ -76,6 +82,7 @@ async function pageOf(event, request, pathname) {
 async function keepPage(cache, pathname, response) {
   if (!response.ok || response.redirected) return
   const text = await response.clone().text()
+  if (BROKEN.test(text)) return
   await cache.put(pathname, response)
   const files = [...new Set(text.match(IN_FILES) ?? [])]
   await Promise.all(files.map((path) => keepPath(cache, path)))
@@ -112,4 +119,12 @@ async function keepAll(paths) {
 async function prune(cache) {
   const files = (await cache.keys()).filter(({ url }) => new URL(url).pathname.startsWith('/_next/'))
   await Promise.all(files.slice(0, Math.max(0, files.length - MOST_FILES)).map((file) => cache.delete(file)))
+}
+
+// The values of --paper and --ink, of the day and of the dusk.
+const BODY =
+  'margin:0 auto;max-width:40rem;padding:1rem 1.5rem;background:light-dark(#fbf8f1,#12100e);color:light-dark(#1d1814,#f6efe3);font:450 1.1875rem/1.45 Georgia,serif'
+function noNetwork() {
+  const words = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>No network · Emberslate</title><body style="${BODY}"><h1>This page needs the network.</h1><p>What was typed is kept in this browser, and saved once its page is open again.</p><p><a href="" style="color:inherit">Try again</a></p>`
+  return new Response(words, { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } })
 }
