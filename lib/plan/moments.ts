@@ -56,7 +56,7 @@ export function momentName(id: MomentId, cooker: string): string {
 const SHORT_NAMES: Record<string, string> = { pellet: 'cooker', 'gas-grill': 'grill', 'water-bath': 'bath' }
 export const shortName = (kind: string) => SHORT_NAMES[kind] ?? 'oven'
 
-const COOKER_NAMES: Record<string, string> = {
+const COOKER_NAMES: Readonly<Record<CookerKind, string>> = {
   'kettle-charcoal': 'kettle, charcoal',
   'ceramic-charcoal': 'ceramic, charcoal',
   oven: 'oven',
@@ -66,4 +66,4 @@ const COOKER_NAMES: Record<string, string> = {
   'gas-grill': 'gas grill',
   'water-bath': 'water bath',
 }
-export const cookerName = (kind: string) => COOKER_NAMES[kind] ?? kind
+export const cookerName = (kind: string) => COOKER_NAMES[kind as CookerKind] ?? kind
