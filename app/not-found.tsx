@@ -1,5 +1,8 @@
+import type { Metadata } from 'next'
 import Link from 'next/link'
-import { allShoots, maybeElsewhere, notHere, product } from './words/faults'
+import { allShoots, maybeElsewhere, notHere, nothingHere, product } from './words/faults'
+
+export const metadata: Metadata = { title: nothingHere }
 
 export default function NotFoundPage() {
   return (

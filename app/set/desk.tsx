@@ -65,7 +65,7 @@ export function Desk({ lacks, day }: { lacks: string | null; day: PlannedDay | n
           <DeskFood />
         </div>
         <div className="desk-log">
-          <LogPage />
+          <LogPage title="h2" />
         </div>
       </div>
     </div>

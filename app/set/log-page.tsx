@@ -34,14 +34,14 @@ export function useLogNames(): LogNames {
 
 const FIRST = 40
 /** Who logged what and when, newest first; each line can be put right. */
-export function LogPage() {
+export function LogPage({ title: Title = 'h1' }: { title?: 'h1' | 'h2' }) {
   const { session } = useSet()
   const [correcting, setCorrecting] = useState<LogItem | null>(null)
   const [shown, setShown] = useState(FIRST)
   const items = logItems(session)
   return (
     <section aria-label={theLog}>
-      <h1 className="page-title">{theLog}</h1>
+      <Title className="page-title">{theLog}</Title>
       {items.length === 0 && <p className="do">{nothingIsLoggedYet}</p>}
       <ol className="log">
         {items.slice(0, shown).map((item) => (

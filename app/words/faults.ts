@@ -14,6 +14,7 @@ export const notKnownHere =
   'It has something that this version does not know, and so cannot be shown here. Nothing of it is lost: start the newer version, or take its file there.'
 export const takeItsFile = 'Take its file'
 
+export const nothingHere = 'Not here'
 export const notHere = 'There is no such shoot or page here.'
 export const maybeElsewhere =
   'It may be on another computer: export it there, and open its file here. Or its address was not copied whole.'
