@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { headline } from './reference/headline'
 
 const { scripts, dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8'))
 const BUILT_IN = new Set(['start', 'test'])
@@ -50,9 +49,6 @@ describe('documents', () => {
   })
   it('the check sees a command and a path that do not exist', () => {
     expect(untrue('Run `npm run bake`, `npx oven` and see `lib/model/nowhere.ts`.')).toHaveLength(3)
-  })
-  it('the figures of README are the measured ones (npm run report prints the table)', () => {
-    expect(readFileSync('README.md', 'utf8')).toContain(headline().join('\n'))
   })
   it('README opens with what it does, and npm start', () => {
     const text = readFileSync('README.md', 'utf8')
