@@ -3,13 +3,19 @@ import type { SafetyLine } from '@/lib/export/safety-times'
 import { asksWords, conditionsAndSources, howToTakeReading, ruleWords, soIt, thisPlanGives } from '../words/shared'
 import { Folded } from './folded'
 import { Sideways } from './sideways'
+import { WithTerms } from './with-terms'
 
 /** Each printed rule in one line: what it asks, what this plan gives, what may be said; conditions and sources folded away. */
 export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: string }) {
   return (
     <section aria-label={title} className="mt-8">
       <h2>{title}</h2>
-      <p className="mt-2 max-w-[66ch]">{panel.lead}</p>
+      <p className="mt-2 max-w-[66ch]">
+        <WithTerms
+          text={panel.lead}
+          of={{ 'food-safety authority': 'food-safety authority', ensemble: 'likely cook' }}
+        />
+      </p>
       {panel.whose && <p className="mt-2 max-w-[66ch]">{panel.whose}</p>}
       <Sideways of={title}>
         <table className="mt-4 min-w-[640px]">
@@ -24,7 +30,9 @@ export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: stri
           <tbody>
             {panel.lines.map((line) => (
               <tr key={line.id}>
-                <td>{line.rule}</td>
+                <td>
+                  <WithTerms text={line.rule} of={{ 'log reduction': 'log' }} />
+                </td>
                 <td>{line.asks}</td>
                 <td>{line.gives}</td>
                 <td>

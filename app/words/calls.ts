@@ -11,6 +11,9 @@ export const crewCallWrap = (crewCall: string, wrap: string) => `Crew call ${cre
 export const callSheetA4 = 'Call sheet, A4'
 export const usLetter = 'US Letter'
 export const callsThatHappenOnce = 'Calls that happen once'
+/** Over the table of calls. */
+export const howToReadCalls =
+  'Each moment has a window from early to late. Stand by at the time given, or as soon as the probe reads the trigger.'
 export const yourOwnCall = 'Your own call'
 export const firstSetup = (first: string) => `first setup ${first}`
 export const freeShotsInGaps = 'Free shots, in the gaps'

@@ -16,6 +16,7 @@ import { Caution } from '../../../ui/field'
 import { MadeFiles } from '../../../ui/made-files'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Sideways } from '../../../ui/sideways'
+import { WithTerms } from '../../../ui/with-terms'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
 import {
@@ -32,6 +33,7 @@ import {
   firstSetup,
   freeShotsInGaps,
   hospitalWords,
+  howToReadCalls,
   itIsYoursAloneWhoever,
   likelyWords,
   mealsWatchAndKit,
@@ -169,6 +171,12 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
       </div>
       <section aria-label={callsThatHappenOnce} className="mt-6">
         <h2>{callsThatHappenOnce}</h2>
+        <p className="small no-print mb-3 max-w-[66ch]">
+          <WithTerms
+            text={howToReadCalls}
+            of={{ moment: 'moment', window: 'window', standby: 'stand by', trigger: 'trigger' }}
+          />
+        </p>
         <CallsTable sheet={sheet} />
         <p className="small mt-2">{sheet.foot.join(' ')}</p>
       </section>
@@ -222,7 +230,9 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         </section>
       </div>
       <section aria-label={slipsWords} className="mt-10">
-        <h2>{oneSlipEach}</h2>
+        <h2>
+          <WithTerms text={oneSlipEach} of={{ slip: 'slip' }} />
+        </h2>
         <div className="slips mt-4">
           {sheet.slips.map((slip) => (
             <SlipOnPage key={slip.person} slip={slip} />

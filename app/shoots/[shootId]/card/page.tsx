@@ -7,6 +7,7 @@ import { printable } from '@/lib/card/printable-steps'
 import { SOURCES, type SourceId } from '@/lib/model/sources'
 import { Caution } from '../../../ui/field'
 import { ShootHead } from '../../../ui/shoot-head'
+import { WithTerms } from '../../../ui/with-terms'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
 import { checkingCard, lastsHere } from '../../../words/working'
@@ -53,7 +54,9 @@ async function Checked({ shootId, which }: { shootId: string; which: WhichDay })
       <div className="cols-head">
         <div>
           <h1>{headline(checked)}</h1>
-          <p className="lead mt-1">{tally(checked)}</p>
+          <p className="lead mt-1">
+            <WithTerms text={tally(checked)} of={{ claim: 'claims', finding: 'borne out' }} />
+          </p>
           <p className="small mt-1">
             {judges(checked)} {facts === null && noDayHasBeenFilmed}
             {facts === null && !invented && (

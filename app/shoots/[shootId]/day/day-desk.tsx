@@ -13,6 +13,7 @@ import type { HeatPictures } from '../../../ui/heat-line-shapes'
 import { useReadersWay } from '../../../ui/reader'
 import { newWriteId } from '../../../ui/send'
 import { UndoLine } from '../../../ui/undo-line'
+import { WithTerms } from '../../../ui/with-terms'
 import {
   addShotWords,
   barAtLeftEdgeMarks,
@@ -156,7 +157,9 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           act={actAndOpen}
           attempt={setHeld}
         />
-        <p className="small mt-2">{barAtLeftEdgeMarks}</p>
+        <p className="small mt-2">
+          <WithTerms text={barAtLeftEdgeMarks} of={{ moment: 'happens once', pinned: 'pin' }} />
+        </p>
         <OfferedShots document={document} act={actAndOpen} />
         <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />
         <Sides document={document} view={view} problems={problems} control={control} act={actAndOpen} />

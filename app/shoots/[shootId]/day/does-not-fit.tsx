@@ -2,6 +2,7 @@
 import { withEdits } from '@/lib/plan/edit'
 import { offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
+import { WithTerms } from '../../../ui/with-terms'
 import { doesNotFit, doSo, everythingFits, holdsWords, notByOneCamera } from '../../../words/day'
 import type { DayView } from './day-view'
 
@@ -66,7 +67,9 @@ export function Holds({ view }: { view: DayView }) {
         {view.holds.map(([figure, words]) => (
           <div key={figure + words} className="contents">
             <dt className="time">{figure}</dt>
-            <dd>{words}</dd>
+            <dd>
+              <WithTerms text={words} of={{ chance: 'chance', caught: 'caught' }} />
+            </dd>
           </div>
         ))}
       </dl>

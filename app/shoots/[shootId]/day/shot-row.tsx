@@ -2,6 +2,7 @@
 import { shotsOf, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
+import { WithTerms } from '../../../ui/with-terms'
 import { less, more, ofWords, untitledShot } from '../../../words/day'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { Cell } from './cell'
@@ -39,7 +40,11 @@ export function ShotRow(props: RowProps) {
       <td className="time no">{row?.number ?? index + 1}</td>
       <td className="name">
         <Cell field={cells.title} document={document} fault={faultOf(cells.title)} onChange={change} />
-        {row && <p className="small falls">{fallsWords(row)}</p>}
+        {row && (
+          <p className="small falls">
+            <WithTerms text={fallsWords(row)} of={{ tentative: 'tentative' }} />
+          </p>
+        )}
       </td>
       <td className="on-axis">{row && axis && <Track {...props} row={row} axis={axis} title={title} />}</td>
       {COLUMNS.map((column) => {

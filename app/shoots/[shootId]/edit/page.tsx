@@ -9,6 +9,7 @@ import { editClock } from '@/lib/export/edit-clock'
 import { pickUpSummary, pickUpsOf } from '@/lib/export/pick-ups'
 import { clockOf } from '@/lib/export/video-description'
 import { ShootHead } from '../../../ui/shoot-head'
+import { WithTerms } from '../../../ui/with-terms'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
 import {
@@ -86,7 +87,9 @@ async function OfDay({ shootId, asked }: { shootId: string; asked: string | stri
         <>
           <Takes rows={takeRows(shoot, day)} />
           <section aria-label={missedShotsAndPickUps} className="mt-8">
-            <h2>{missedShotsAndPickUps}</h2>
+            <h2>
+              <WithTerms text={missedShotsAndPickUps} of={{ missed: 'missed', 'pick-up': 'pick-ups' }} />
+            </h2>
             <p className="lead mt-1">{pickUpSummary(pickUpsOf(shoot, day))}</p>
             <PickUps all={pickUpsOf(shoot, day)} />
           </section>
@@ -120,7 +123,13 @@ function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditD
   return (
     <section aria-label={chaptersWords} className="mt-4">
       <h2>{chaptersWords}</h2>
-      <p className="lead mt-1">{counts === 'video' ? timesAreOfFinishedVideo : timesCountFromFirstSlate}</p>
+      <p className="lead mt-1">
+        {counts === 'video' ? (
+          timesAreOfFinishedVideo
+        ) : (
+          <WithTerms text={timesCountFromFirstSlate} of={{ slate: 'slate' }} />
+        )}
+      </p>
       <p className="mt-4 flex flex-wrap gap-4">
         <a className="btn main" href={file('chapters.vtt')} download>
           {chaptersWebvtt}

@@ -3,6 +3,7 @@ import { isSet, type MomentRow } from '@/lib/wrap/moments'
 import type { Span } from '@/lib/wrap/told'
 import { offBy } from '@/lib/wrap/words'
 import { Sideways } from '../../../ui/sideways'
+import { WithTerms } from '../../../ui/with-terms'
 import {
   against,
   againstPlan,
@@ -79,7 +80,7 @@ export function AgainstFact({ model, clock, cooks }: AgainstFactProps) {
           {model.rows.map((row) => (
             <tr key={row.cook + row.moment}>
               <th scope="row">
-                {row.name}
+                <WithTerms text={row.name} of={{ carryover: 'carryover' }} />
                 {cooks > 1 && <span className="small"> {row.cook}</span>}
               </th>
               <td className="time text-right">

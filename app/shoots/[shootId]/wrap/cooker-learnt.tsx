@@ -3,6 +3,7 @@ import type { Cook } from '@/lib/plan/shoot'
 import { formatDuration, type UnitSystem } from '@/lib/units'
 import { memorySentence } from '@/lib/wrap/memory-words'
 import { numberWord } from '@/lib/wrap/words'
+import { WithTerms } from '../../../ui/with-terms'
 import {
   afterCooks,
   afterToday,
@@ -34,11 +35,15 @@ export function CookerLearnt({ name, shootId, cook, told, cookers, invented, uni
   const forgotten = alike.find(({ lessons, forgotten }) => lessons.length === 0 && forgotten > 0) ?? null
   return (
     <section aria-label={whatThisCookerTaught(name)} className="mt-8">
-      <h2>{whatThisCookerTaught(name)}</h2>
+      <h2>
+        <WithTerms text={whatThisCookerTaught(name)} of={{ 'cooker memory': 'taught' }} />
+      </h2>
       {!told && <p className="mt-2">{nothingNoProbeWasRead}</p>}
       {told && (
         <>
-          <p className="small mt-1">{widthOfSliceWindowBefore}</p>
+          <p className="small mt-1">
+            <WithTerms text={widthOfSliceWindowBefore} of={{ window: 'window' }} />
+          </p>
           <Bars told={told} />
           <p className="mt-2">{memorySentence(told.memory, units)}</p>
           {invented ? (

@@ -7,6 +7,7 @@ import { formatClock } from '@/lib/plan/clock'
 import type { Instant, UnitSystem } from '@/lib/units'
 import { readersWay } from '../../../locale'
 import { ShootHead } from '../../../ui/shoot-head'
+import { WithTerms } from '../../../ui/with-terms'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
 import { findingWhy, holdingDay, lastsHere, playingDay } from '../../../words/working'
@@ -92,7 +93,9 @@ async function Wrap({ shootId, which, before, units }: WrapProps) {
       <div className="cols-wrap">
         <div>
           <AgainstFact model={model} clock={clock} cooks={open.shoot.cooks.length} />
-          <p className="mt-3">{model.windows}</p>
+          <p className="mt-3">
+            <WithTerms text={model.windows} of={{ moment: 'moments', window: 'window' }} />
+          </p>
           {model.board && <OtherHours id={open.id} model={model} clock={clock} />}
           <CallsAndPeople model={model} clock={clock} shoot={open.shoot} />
           <p className="no-print mt-8 flex flex-wrap gap-x-6 gap-y-2">
