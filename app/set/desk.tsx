@@ -101,8 +101,10 @@ function Calls({ duties }: { duties: readonly Duty[] }) {
               <td>
                 <StateMark state={duty.state} lapsed={!isOver(duty) && isLapsed(duty, now)} />
               </td>
-              <td>{duty.moment?.window.likely ? `${duty.moment.name} ${clock(duty.moment.window.likely)}` : ''}</td>
-              <td>{answers(duty).join(', ')}</td>
+              <td data-label={momentWords}>
+                {duty.moment?.window.likely ? `${duty.moment.name} ${clock(duty.moment.window.likely)}` : ''}
+              </td>
+              <td data-label={who}>{answers(duty).join(', ')}</td>
             </tr>
           ))}
         </tbody>
