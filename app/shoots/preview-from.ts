@@ -14,7 +14,7 @@ import { formatClock } from '@/lib/plan/clock'
 import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
-import { type HeatPictures, heatPictures, PLAN_SIZES } from '../ui/heat-line-shapes'
+import { type HeatPictures, heatDraft, heatPictures, PLAN_SIZES } from '../ui/heat-line-shapes'
 import type { Forecasts } from '../worked-out'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
 import { placedCautions } from './placed-cautions'
@@ -36,7 +36,7 @@ export function draftFrom(
 ): HeatPictures {
   const facts = heatLineFacts(heatLineInput(shoot, forecasts, bareDay(shoot, forecasts), false, units, way))
   const sizes = show === undefined ? PLAN_SIZES : PLAN_SIZES.filter((size) => size.show === show)
-  return allAsRead(heatPictures(facts as HeatFacts, sizes, IN_THE_PLAN), way)
+  return allAsRead(heatDraft(facts as HeatFacts, sizes, IN_THE_PLAN), way)
 }
 
 /** The plan page's pictures and sentences. */

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { Drawing, DrawingTable, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
 import { isShade, shadeColour } from '@/lib/export/tones'
 
@@ -17,8 +18,8 @@ export function paint(role: Role | undefined): string {
   return isShade(role) ? shadeColour(role) : (OWN_COLOURS[role] ?? `var(--${role})`)
 }
 
-/** A drawing as SVG; colours come from the page's own ground (day, dusk, grey). */
-export function DrawingSvg({ drawing, grows = false }: { drawing: Drawing; grows?: boolean }) {
+/** A drawing as SVG; colours come from the page's own ground (day, dusk, grey). Hundreds of marks: drawn again only when it is another drawing. */
+export const DrawingSvg = memo(function DrawingSvg({ drawing, grows = false }: { drawing: Drawing; grows?: boolean }) {
   return (
     <svg
       className={`block h-auto ${grows ? 'w-full print:max-w-none!' : 'max-w-full'}`}
@@ -35,7 +36,7 @@ export function DrawingSvg({ drawing, grows = false }: { drawing: Drawing; grows
       ))}
     </svg>
   )
-}
+})
 
 function MarkSvg({ mark }: { mark: Mark }) {
   if (mark.kind === 'text') return <TextSvg mark={mark} />
@@ -77,7 +78,7 @@ function TextSvg({ mark }: { mark: TextMark }) {
 }
 
 /** The same numbers as a table, for whoever cannot or need not see the picture. */
-export function Figures({ tables }: { tables: readonly DrawingTable[] }) {
+export const Figures = memo(function Figures({ tables }: { tables: readonly DrawingTable[] }) {
   return (
     <details className="mt-2 max-w-2xl no-print">
       <summary>The same in figures</summary>
@@ -109,4 +110,4 @@ export function Figures({ tables }: { tables: readonly DrawingTable[] }) {
       ))}
     </details>
   )
-}
+})

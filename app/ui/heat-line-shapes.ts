@@ -56,21 +56,32 @@ export const PLAN_SIZES: readonly Size[] = [
 /** A sheet of A4 lying, less its margins: 12 px are 9 points there, and more on A3. */
 const PAPER_PX = 1016
 
+type How = Pick<HeatView, 'lanes' | 'say'>
+/** The tables are the same for every shape, and told once. */
+const drawBare = (view: HeatView, facts: HeatFacts): Drawing => ({ ...drawHeat(view, facts), tables: [] })
+
+const shapeOf = ({ show, media, width, standing }: Size, facts: HeatFacts, { lanes, say }: How): HeatShape => {
+  const view = { width, standing, lanes, ...(say && !standing ? { say } : {}) }
+  return { show, media, view, drawing: drawBare(view, facts) }
+}
+
+/** Shapes alone, for what is drawn again and again. */
+export const heatDraft = (facts: HeatFacts, sizes: readonly Size[], how: How): HeatPictures => ({
+  facts,
+  shapes: sizes.map((size) => shapeOf(size, facts, how)),
+  printed: null,
+  tables: [],
+})
+
 export function heatPictures(
   facts: HeatFacts,
   sizes: readonly Size[],
-  how: Pick<HeatView, 'lanes' | 'say'> & { readonly paper: boolean },
+  how: How & { readonly paper: boolean },
 ): HeatPictures {
   const { lanes, say } = how
-  // The tables are the same for every shape, and told once.
-  const draw = (view: HeatView): Drawing => ({ ...drawHeat(view, facts), tables: [] })
-  const shapes = sizes.map(({ show, media, width, standing }): HeatShape => {
-    const view = { width, standing, lanes, ...(say && !standing ? { say } : {}) }
-    return { show, media, view, drawing: draw(view) }
-  })
   const printed = how.paper
-    ? draw({ width: PAPER_PX, standing: false, lanes, low: 'paper', ...(say ? { say } : {}) })
+    ? drawBare({ width: PAPER_PX, standing: false, lanes, low: 'paper', ...(say ? { say } : {}) }, facts)
     : null
   const { tables } = drawHeat({ width: PHONE.width, standing: true, lanes: false }, facts)
-  return { facts, shapes, printed, tables }
+  return { ...heatDraft(facts, sizes, how), printed, tables }
 }
