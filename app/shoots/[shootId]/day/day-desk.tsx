@@ -44,6 +44,7 @@ import { sideFields } from './side-fields'
 import { Sides } from './sides'
 import { taskCells } from './task-fields'
 import { Tasks } from './tasks'
+import { useTitleOfNew } from './use-title-of-new'
 import { type Trial, useTrial } from './use-trial'
 import { WhatIf } from './what-if'
 
@@ -65,6 +66,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   const { document, change } = saved
   const { act, last, undo } = useActions(document, change)
   const [open, setOpen] = useState<string | null>(null)
+  const goToTitle = useTitleOfNew()
   /** While a handle is held: what would be if it were let go here. */
   const [held, setHeld] = useState<ShootDocument | null>(null)
   const differs = useMemo(() => JSON.stringify(document) !== JSON.stringify(written), [document, written])
@@ -102,6 +104,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
     const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
     actAndOpen(shotIsAdded, addShot(document, freshShot(id)))
     setOpen(id)
+    goToTitle(id)
   }
   return (
     <>

@@ -36,7 +36,7 @@ export function ShotRow(props: RowProps) {
     problems.find((problem) => fieldAt(all, problem.pointer) === field)?.sentence
   const title = `${row?.number ?? index + 1} ${typeof shot?.title === 'string' && shot.title ? shot.title : untitledShot}`
   return (
-    <tr className={`shot ${row?.kind ?? 'free'}${open ? ' open' : ''}`}>
+    <tr className={`shot ${row?.kind ?? 'free'}${open ? ' open' : ''}`} data-shot={shot?.id}>
       <td className="time no">{row?.number ?? index + 1}</td>
       <td className="name">
         <Cell field={cells.title} document={document} fault={faultOf(cells.title)} onChange={change} />
