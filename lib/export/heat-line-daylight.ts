@@ -48,15 +48,15 @@ interface Course {
 /** The sun's course on each day of the picture while it is up, and the ground under it. */
 export function sunPath(facts: HeatFacts, axis: Scale, height: Height, standing = false): Course[] {
   const [from, to] = axis.domain
+  const edge = (at: number) => ({ at, deg: sunAt(facts, at) ?? -90 })
+  const inside = facts.sun.filter(({ at }) => at > from && at < to)
   const days: { at: number; deg: number }[][] = []
   let up = false
-  for (const { at, deg } of facts.sun) {
-    if (deg < -1 || at > to + 600_000 || at < from - 600_000) up = false
-    else {
-      if (!up) days.push([])
-      days.at(-1)?.push({ at: Math.min(to, Math.max(from, at)), deg })
-      up = true
-    }
+  for (const point of [edge(from), ...inside, edge(to)]) {
+    const isUp = point.deg >= -1
+    if (isUp && !up) days.push([])
+    if (isUp) days.at(-1)?.push(point)
+    up = isUp
   }
   const place = (t: number, h: number) => (standing ? `${tenth(h)} ${tenth(t)}` : `${tenth(t)} ${tenth(h)}`)
   return days.flatMap((day) => {
@@ -133,7 +133,8 @@ function drawSunNow(sheet: Sheet, facts: HeatFacts, frame: Frame, height: Height
 export function sunAt({ sun }: HeatFacts, at: number): number | null {
   const after = sun.findIndex((point) => point.at >= at)
   const [a, b] = [sun[after - 1], sun[after]]
-  if (!a || !b) return null
+  if (!b) return null
+  if (!a) return b.at === at ? b.deg : null
   return a.deg + ((b.deg - a.deg) * (at - a.at)) / (b.at - a.at)
 }
 
@@ -164,7 +165,7 @@ function letterPart(sheet: Sheet, facts: HeatFacts, part: LightPart, { axis, sun
       ...aside(part.name, name).map((at) => [lettering.start(at, sun.top + 14, part.name, name, !dark)]),
     )
   const clock = clockAt(facts.clock, part.start)
-  if (x + textWidth(clock, time) > (dark ? end : right)) return
+  if (x + textWidth(clock, time) > (dark ? end : Math.min(right, end + 8))) return
   sheet.letterWhereFree(...aside(clock, time).map((at) => [lettering.start(at, sun.top + 29, clock, time, !dark)]))
 }
 

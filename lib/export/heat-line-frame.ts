@@ -29,7 +29,7 @@ type Plot = Pick<Frame, 'left' | 'right' | 'narrow' | 'axis' | 'now' | 'steps'>
 /** Heights of the parts, px: on a screen, on a sheet that must hold it whole, and on the call sheet. */
 const HEIGHTS = {
   screen: { sun: 56, step: 27, toMeat: 27, meat: 200, toCooker: 26, cooker: 62 },
-  paper: { sun: 40, step: 21, toMeat: 20, meat: 120, toCooker: 16, cooker: 42 },
+  paper: { sun: 40, step: 21, toMeat: 20, meat: 112, toCooker: 16, cooker: 42 },
   compact: { sun: 36, step: 20, toMeat: 22, meat: 80, toCooker: 18, cooker: 40 },
 } as const
 

@@ -6,7 +6,7 @@ import { bottomOf, type Lanes, type SideBar, type Twin } from './heat-line-lanes
 import { LETTERING, lettering, type Sheet } from './heat-line-sheet'
 import { cutWords, fitWords, textWidth } from './text-width'
 
-const NAME = { ...LETTERING.small, size: 12 } as const
+const NAME = LETTERING.small
 
 export function drawLaneGround(sheet: Sheet, { top, crewBottom, tentative }: Lanes): void {
   if (!tentative) return
@@ -18,8 +18,9 @@ export function drawLaneGround(sheet: Sheet, { top, crewBottom, tentative }: Lan
 /** What stands in the lanes; names come after it, so that they keep off every box. */
 export function drawLanes(sheet: Sheet, all: Lanes, frame: Frame, clock: ZoneClock): void {
   for (const lane of all.lanes) drawRow(sheet, lane, frame)
-  for (const meal of all.meals) drawMeal(sheet, meal, clock)
+  for (const meal of all.meals) drawMeal(sheet, meal)
   for (const lane of all.lanes) for (const box of lane.boxes) drawBox(sheet, box, lane)
+  for (const meal of all.meals) letterMeal(sheet, meal, clock)
   for (const lane of all.lanes)
     for (const [i, box] of lane.boxes.entries()) letterBox(sheet, box, lane, lane.boxes.slice(i + 1), frame)
   for (const twin of all.twins) drawTwin(sheet, twin, frame)
@@ -82,18 +83,24 @@ function letterBox(sheet: Sheet, box: Box, lane: Lane, later: readonly Box[], fr
   sheet.letterWhereFree(...places)
 }
 
-function drawMeal(sheet: Sheet, box: Lanes['meals'][number], clock: ZoneClock): void {
-  const { x1, x2, top, bottom, meal } = box
+function drawMeal(sheet: Sheet, { x1, x2, top, bottom }: Lanes['meals'][number]): void {
   sheet.draw(rect(x1, top, x2 - x1, bottom - top, { fill: 'paper', stroke: 'edge', width: 1 }))
+}
+
+/** In the middle where it is free, else beneath or above; then nothing else stands in the box. */
+function letterMeal(sheet: Sheet, { x1, x2, top, bottom, meal }: Lanes['meals'][number], clock: ZoneClock): void {
   const time = clockAt(clock, meal.start)
   const word = ['meal', 'm.'].find((w) => textWidth(w, LETTERING.name) <= x2 - x1 - 4)
-  if (!word) return
-  const middle = (x1 + x2) / 2
-  const at = (y: number) => lettering.middle(middle, y, word, LETTERING.name)
-  const centre = (top + bottom) / 2
-  const withTime = textWidth(time, LETTERING.small) <= x2 - x1 - 4
-  if (bottom - top < 34 || !withTime) sheet.letterWhereFree([at(centre + 4)])
-  else sheet.letterWhereFree([at(centre - 2), lettering.middle(middle, centre + 13, time, LETTERING.small)])
+  const [middle, centre] = [(x1 + x2) / 2, (top + bottom) / 2]
+  const withTime = bottom - top >= 34 && textWidth(time, LETTERING.small) <= x2 - x1 - 4
+  const at = (y: number) => lettering.middle(middle, y, word ?? '', LETTERING.name)
+  const both = (y: number) => [at(y), lettering.middle(middle, y + 15, time, LETTERING.small)]
+  const rows = [0, 26, -26, 40, -40].map((dy) => centre + dy).filter((y) => y > top + 12 && y < bottom - 18)
+  if (word)
+    sheet.letterWhereFree(...(withTime ? rows.map((y) => both(y - 2)) : []), ...rows.map((y) => [at(y + 4)]), [
+      at(centre + 4),
+    ])
+  sheet.take({ left: x1, right: x2, top, bottom })
 }
 
 /** A second roast is one line: thick on the heat, thin at rest, a stop where it is sliced. */

@@ -33,22 +33,58 @@ interface Choice {
   readonly right: number
 }
 
+/** More steps than this, and labels change sides where that makes the picture lower. */
+const MOST_STEPS = 6
+
 /**
  * No label is crossed by another's pole or by the now-line, none leaves the plot, and no two on one step touch. Given by
  * time; where all labels stand to the right of their poles it is a staircase that falls to the right.
  */
 export function placeFlags(flags: readonly FlagWish[], plot: FlagPlot): PlacedFlag[] {
   const choices = flags.map((flag) => choicesOf(flag, plot))
+  const taken = lowered(flags, choices, consistent(flags, choices))
+  const chosen = chosenOf(choices, taken)
+  const { steps } = stepsOf(flags, chosen)
+  return chosen.map(({ side, cut }, i) => ({ side, cut, step: steps[i] ?? 0 }))
+}
+const chosenOf = (choices: readonly (readonly Choice[])[], taken: readonly number[]) =>
+  taken.map((at, i) => choices[i]?.[at] as Choice)
+
+/** The first choices in which no two would have to stand above each other. */
+function consistent(flags: readonly FlagWish[], choices: readonly (readonly Choice[])[]): number[] {
   const taken = flags.map(() => 0)
   for (;;) {
-    const chosen = taken.map((at, i) => choices[i]?.[at] as Choice)
-    const { steps, stuck } = stepsOf(flags, chosen)
+    const chosen = chosenOf(choices, taken)
+    const { stuck } = stepsOf(flags, chosen)
     const next =
       stuck.find((i) => chosen[i]?.side === 'right' && hasMore(choices[i], taken[i])) ??
       stuck.find((i) => hasMore(choices[i], taken[i]))
-    if (next === undefined) return chosen.map(({ side, cut }, i) => ({ side, cut, step: steps[i] ?? 0 }))
+    if (next === undefined) return taken
     taken[next] = (taken[next] ?? 0) + 1
   }
+}
+
+/** One label after another to the side that brings the whole down most, while it is too high. */
+function lowered(flags: readonly FlagWish[], choices: readonly (readonly Choice[])[], start: number[]): number[] {
+  const heightOf = (taken: readonly number[]) => {
+    const { steps, stuck } = stepsOf(flags, chosenOf(choices, taken))
+    return stuck.length > 0
+      ? Number.POSITIVE_INFINITY
+      : Math.max(0, ...steps) + 1 + steps.reduce((a, b) => a + b, 0) / 1000
+  }
+  let best = { taken: start, height: heightOf(start) }
+  for (let turn = 0; turn < flags.length && best.height > MOST_STEPS + 1; turn++) {
+    const others = best.taken.flatMap((at, i) => {
+      const cut = choices[i]?.[at]?.cut
+      const other = choices[i]?.findIndex((choice, k) => k !== at && choice.cut === cut) ?? -1
+      return other < 0 ? [] : [best.taken.with(i, other)]
+    })
+    const tried = others.map((taken) => ({ taken, height: heightOf(taken) }))
+    const lower = tried.reduce((a, b) => (b.height < a.height ? b : a), best)
+    if (lower === best) break
+    best = lower
+  }
+  return best.taken
 }
 const hasMore = (choices: readonly Choice[] = [], taken = 0) => taken + 1 < choices.length
 

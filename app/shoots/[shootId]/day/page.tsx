@@ -8,10 +8,12 @@ import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
 import { day, theDayOf } from '../../../words/day'
+import { laidOutFirst } from '../../../words/start'
 import { lastsHere, layingOut } from '../../../words/working'
 import { layoutReady, openShoot, savedShoot } from '../../../workbench'
 import { forecastsBehind, forecastsOf } from '../../../worked-out'
 import { heatLineInput } from '../../heat-line-input'
+import { heatOnTheDay } from '../../heat-on-the-day'
 import { NoLayout } from '../no-layout'
 import { RePlanned } from '../re-planned-line'
 import './day.css'
@@ -46,12 +48,14 @@ async function Day({ shootId, units }: { shootId: string; units: UnitSystem }) {
   const first = open.shoot.cooks[0]?.id ?? ''
   const forecasts = layout ? forecastsBehind(open.shoot, layout) : null
   const input = layout && forecasts && heatLineInput(open.shoot, forecasts, layout, true, units, await readersWay())
+  const heat = input && (await heatOnTheDay(open, layout, forecasts, input, units))
   return (
     <>
       {!laid.ok && <NoLayout problems={laid.problems} />}
+      {open.version === 1 && layout && <p className="lead mb-4">{laidOutFirst}</p>}
       <RePlanned last={told?.last ?? null} zone={open.shoot.zone} />
       <DayDesk
-        heatLine={input && pagePictures(input)}
+        heatLine={input && heat && pagePictures(heat, input)}
         shootId={open.id}
         version={open.version}
         document={open.document}
