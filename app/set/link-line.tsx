@@ -1,5 +1,6 @@
 'use client'
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
+import type { Instant } from '@/lib/units'
 import {
   alertsGo,
   catchingUp,
@@ -8,7 +9,7 @@ import {
   keptHereNoneLost,
   logIsBeingRead,
   makeThisPhoneTrustSet,
-  noSignal,
+  noSignalSince,
   nothingGoesOut,
   onWay,
   rehearsalWords,
@@ -42,10 +43,25 @@ export function LinkMark() {
   return <span className={link === 'live' ? '' : 'loud'}>{words}</span>
 }
 
+/** As long as a phone may catch up without a line that would move the board. */
+const LASTING_MS = 3000
+/** Since when the link is as it is, and whether for a while. */
+function useLasting(link: string): { readonly since: Instant; readonly lasting: boolean } {
+  const { feed } = useSet()
+  const [is, setIs] = useState({ link, since: feed.now(), lasting: false })
+  useEffect(() => {
+    setIs((was) => (was.link === link ? was : { link, since: feed.now(), lasting: false }))
+    const timer = setTimeout(() => setIs((was) => ({ ...was, lasting: true })), LASTING_MS)
+    return () => clearTimeout(timer)
+  }, [link, feed])
+  return is
+}
+
 /** One line, only while there is something to say: cut off, catching up, what a merge decided, what this phone lacks. */
 export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; canTrust?: boolean }) {
-  const { snapshot, said } = useSet()
+  const { snapshot, said, clock } = useSet()
   const { link, waiting, forecastBy, merged, aside = [], held } = snapshot
+  const { since, lasting } = useLasting(link)
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set())
   const refused = aside.map(({ sentence }) => serverDidNotTakeEntry(sentence))
   const news = [...refused, ...(lacks === null ? [] : [lacks]), ...merged].find((sentence) => !seen.has(sentence))
@@ -53,11 +69,12 @@ export function LinkLine({ lacks, canTrust = false }: { lacks: string | null; ca
     <>
       {link === 'cut-off' && !held && (
         <p className="status" role="status">
-          <b>{noSignal}</b> {alertsGo(entriesWord(waiting))} {waiting === 1 ? waits : wait} {hereNoneLost}
+          <b>{noSignalSince(clock(since))}</b> {alertsGo(entriesWord(waiting))} {waiting === 1 ? waits : wait}{' '}
+          {hereNoneLost}
           {forecastBy === 'this device' && forecastIsThisPhonesOwn}
         </p>
       )}
-      {link === 'catching-up' && !held && (
+      {link === 'catching-up' && lasting && !held && (
         <p className="status" role="status">
           <b>{catchingUp}</b> {waiting > 0 ? onWay(entriesWord(waiting)) : logIsBeingRead}
         </p>

@@ -27,7 +27,7 @@ export const about = (name: string, likely: string) => `${name} about ${likely}`
 export const rehearsalWords = 'rehearsal'
 export const serverDidNotTakeEntry = (sentence: string) =>
   `The server did not take an entry: ${sentence} It is kept here.`
-export const noSignal = 'No signal.'
+export const noSignalSince = (at: string) => `No signal since ${at}.`
 export const alertsGo = (waiting: string) => `Alerts go on from this phone. ${waiting}`
 export const waits = 'waits'
 export const wait = 'wait'

@@ -131,7 +131,7 @@ describe.sequential('a phone on a set whose network is cut for two hours', () =>
       const call = day.calls.find(({ shot }) => shot === 'turning') as SessionCall
       if (place === HERE) await phone.hasKept(`/shoots/${shoot}/card`)
       await phone.page.context().setOffline(true)
-      await phone.says('No signal.')
+      await phone.says('No signal since')
       for (let i = 0; i < QUEUED - 2; i++) await phone.note(`note ${i}`)
       await phone.press('More')
       await phone.choose('Food')
@@ -230,7 +230,7 @@ describe.sequential('a phone on a set whose network is cut for two hours', () =>
       expect(idsOf(kept.map(({ document }) => document))).toEqual(idsOf(log))
       expect(kept.filter(({ receipt }) => !receipt)).toEqual([])
       expect((await phone.told()).filter((key) => before.includes(key))).toEqual(before)
-      expect(await phone.page.getByText('No signal.').count()).toBe(0)
+      expect(await phone.page.getByText('No signal since').count()).toBe(0)
     },
     60_000,
   )
