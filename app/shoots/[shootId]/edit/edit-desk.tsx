@@ -159,7 +159,7 @@ function Told({ told, shootId, invented }: ToldProps & { told: ClipTold | undefi
   const query = `?${new URLSearchParams({ clip: told.id, ...(invented ? { day: 'rehearsed' } : {}) })}`
   return (
     <span className="flex flex-wrap items-baseline gap-x-6">
-      <span className="flex-[1_1_24rem]">{told.words}</span>
+      <span className="flex-[1_1_18rem]">{told.words}</span>
       {told.fault === null ? (
         <>
           <a className="textlink" href={`/shoots/${shootId}/edit/overlay.zip${query}`} download>
