@@ -9,11 +9,11 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 
 /** What axe finds on the page as it stands, a line each; empty when nothing. */
 export async function axeViolations(page: Page): Promise<string[]> {
-  await page.evaluate(source)
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(source)
   return page.evaluate(
     async ({ tags, equivalent }) => {
       const axe = (window as unknown as { axe: { run: (root: Document, options: object) => Promise<AxeResult> } }).axe
-      const { violations } = await axe.run(document, { runOnly: tags })
+      const { violations } = await axe.run(document, { runOnly: tags, resultTypes: ['violations'] })
       return violations.flatMap(({ id, nodes }) => {
         const at = nodes
           .map((n) => n.target.join(' '))
