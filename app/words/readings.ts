@@ -63,8 +63,8 @@ export const curlApiShootsLogH = (
   origin: string,
   shootId: string,
   cooks: string,
-) => `curl ${origin}/api/shoots/${shootId}/log \
-  -H 'Authorization: Bearer KEY' -H 'Content-Type: application/json' \
+) => `curl ${origin}/api/shoots/${shootId}/log \\
+  -H 'Authorization: Bearer KEY' -H 'Content-Type: application/json' \\
   -d '${cooks}'`
 export const sent = 'sent'
 export const whatDevicesClockSays =
