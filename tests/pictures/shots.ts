@@ -19,11 +19,8 @@ async function rehearsed(page: Page, place: Place, view: 'board' | 'desk', momen
   await page.getByText('Paused.').waitFor()
 }
 
-/** The call is answered, and the board stands there again. */
-async function comes(page: Page) {
-  const coming = page.getByRole('dialog').getByRole('button', { name: 'Coming' })
-  if (await coming.isVisible()) await coming.click()
-}
+/** The call that lies over the board is answered. */
+const comes = (page: Page) => page.getByRole('alertdialog').getByRole('button', { name: 'Coming' }).click()
 
 const LOGGED = [
   'time,probe 1,pit',
@@ -42,10 +39,7 @@ export const SHOTS: readonly Shot[] = [
     async go(page, { address }) {
       await page.goto(address)
       await page.getByRole('link', { name: 'New shoot' }).first().click()
-      await page
-        .getByText(/First slice about/)
-        .first()
-        .waitFor()
+      await page.getByRole('heading', { name: /First slice about/ }).waitFor()
       return undefined
     },
   },
@@ -95,7 +89,8 @@ export const SHOTS: readonly Shot[] = [
   },
   {
     name: 'card-check',
-    ...LAPTOP,
+    width: 900,
+    height: 800,
     async go(page, place) {
       await inShoot(page, place, 'card')
       await press(page, 'Add a sentence')
@@ -122,6 +117,7 @@ export const SHOTS: readonly Shot[] = [
     height: 800,
     async go(page, place) {
       await inShoot(page, place, 'set/readings')
+      await page.getByText('Catching up.').waitFor({ state: 'detached' })
       await page.getByText('Or paste its lines').click()
       await page.getByLabel('Lines of the file').fill(LOGGED)
       await press(page, 'Read them')
@@ -134,14 +130,15 @@ export const SHOTS: readonly Shot[] = [
   {
     name: 'logger-device',
     width: 900,
-    height: 800,
+    height: 560,
     async go(page, place) {
       await send(place)
       await inShoot(page, place, 'set/readings')
       await page.getByText('logger-1', { exact: true }).waitFor()
-      await page.getByRole('heading', { name: 'Devices and their clocks' }).scrollIntoViewIfNeeded()
       await showUsualPort(page)
-      return page.getByRole('region', { name: 'Devices and their clocks' })
+      const devices = page.getByRole('region', { name: 'Devices and their clocks' })
+      await devices.evaluate((element) => element.scrollIntoView({ block: 'start' }))
+      return undefined
     },
   },
 ]
