@@ -11,6 +11,9 @@ import {
   cutHold,
   cutNoGood,
   doneWords,
+  good,
+  hold,
+  noGood,
   readyWords,
   rollingWords,
   shotDone,
@@ -124,9 +127,9 @@ function Roll({ duty }: { duty: Duty }) {
 }
 
 const VERDICTS = [
-  ['good', cutGood],
-  ['no-good', cutNoGood],
-  ['hold', cutHold],
+  ['good', cutGood, good],
+  ['no-good', cutNoGood, noGood],
+  ['hold', cutHold, hold],
 ] as const
 function Stop({ shot, camera }: { shot: string; camera: string }) {
   const { session, facts, log } = useSet()
@@ -134,7 +137,7 @@ function Stop({ shot, camera }: { shot: string; camera: string }) {
   if (!take) return null
   return (
     <div className="thumb three">
-      {VERDICTS.map(([verdict, name]) => (
+      {VERDICTS.map(([verdict, name, short]) => (
         <button
           key={verdict}
           type="button"
@@ -142,7 +145,7 @@ function Stop({ shot, camera }: { shot: string; camera: string }) {
           onClick={() =>
             log(
               takeDraft(facts, shot, take.take, camera, { roll: 'end', verdict, slate: take.slate }),
-              takeWords(take.take, name.replace('Cut, ', '')),
+              takeWords(take.take, short),
             )
           }
         >

@@ -2,12 +2,30 @@ import { typedClock } from '@/lib/plan/as-read'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { LIGHTS } from '@/lib/plan/vocabulary'
+import {
+  crewCall,
+  everybodyEatsWithinH,
+  firstSlice,
+  howFarPastThatWrap,
+  howSureSliceMust,
+  leastBetweenReleaseAndNext,
+  lengthOfMeal,
+  nextDaysCall,
+  overtimeAtMost,
+  restBetweenTwoDays,
+  suchAsMeatThenGoes,
+  timeSuchAsEachPersons,
+  timeSuchAsEmpty,
+  timeSuchAsOrGolden,
+  timeSuchAsWhatDoes,
+  wrapNoLater,
+} from '../words/day'
 import { asText, type DocumentField, optional, timeOfDay } from './document-fields'
 
 const sliceField: DocumentField = {
   key: 'slice',
-  label: 'First slice at',
-  why: 'A time such as 18:30, or "golden hour".',
+  label: firstSlice,
+  why: timeSuchAsOrGolden,
   pointers: ['/day/slice/at', '/day/slice/in'],
   suggestions: ['golden hour', 'daylight', '18:30'],
   read: (document) => {
@@ -25,8 +43,8 @@ const sliceField: DocumentField = {
 }
 
 /** Asked only where a slice is wished: a chance of nothing says nothing. */
-const chanceField = optional('chance', 'How sure the slice must be', '/day/slice/chance', {
-  why: 'Such as 80 %: the meat then goes on as late as that allows, and rests on until the time has come. Empty: it is sliced as soon as it may.',
+const chanceField = optional('chance', howSureSliceMust, '/day/slice/chance', {
+  why: suchAsMeatThenGoes,
 })
 
 /** When it is sliced, when people are called, how long they may be kept, and when they eat. */
@@ -35,23 +53,23 @@ export function dayFields(document: ShootDocument): readonly DocumentField[] {
   return [
     sliceField,
     ...(wished ? [chanceField] : []),
-    timeOfDay('call', 'Crew call, if it is fixed', '/day/call', {
-      why: 'A time such as 14:00. Empty: as late as fits.',
+    timeOfDay('call', crewCall, '/day/call', {
+      why: timeSuchAsEmpty,
     }),
-    timeOfDay('wrap', 'Wrap no later than', '/day/wrap', {
-      why: 'A time such as 22:30. What does not fit is dropped.',
+    timeOfDay('wrap', wrapNoLater, '/day/wrap', {
+      why: timeSuchAsWhatDoes,
     }),
-    optional('overtime', 'Overtime, at most', '/day/overtime', {
-      why: 'How far past that wrap the day may run to save a shot, at a price: 45 min. Empty: not at all.',
+    optional('overtime', overtimeAtMost, '/day/overtime', {
+      why: howFarPastThatWrap,
     }),
-    timeOfDay('next-call', 'Next day’s call', '/day/nextCall', {
-      why: 'A time such as 08:00. Each person’s rest until then is checked. Empty: nobody works the next day.',
+    timeOfDay('next-call', nextDaysCall, '/day/nextCall', {
+      why: timeSuchAsEachPersons,
     }),
-    optional('turnaround', 'Rest between two days', '/day/turnaround', {
-      why: 'The least between release and next call. Empty: 11 h.',
+    optional('turnaround', restBetweenTwoDays, '/day/turnaround', {
+      why: leastBetweenReleaseAndNext,
     }),
-    optional('meal', 'Length of a meal', '/day/meal', {
-      why: 'Everybody eats within 6 h of their call. Empty: 30 min.',
+    optional('meal', lengthOfMeal, '/day/meal', {
+      why: everybodyEatsWithinH,
     }),
   ]
 }

@@ -8,6 +8,7 @@ import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
 import type { HeatLineProps } from '../ui/heat-line'
+import { aboutTo, foodSafetyAuthoritysMinimum, heatLineOfFirstSlice, mayNeverCome } from '../words/plan'
 import type { Forecasts } from '../worked-out'
 
 export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
@@ -28,8 +29,8 @@ export function momentWords(
     likely: likely === null ? null : clock(likely),
     words:
       likely === null
-        ? `${momentName(id, shoot.cooks[0]?.cooker.kind ?? 'oven')} may never come`
-        : `about ${clock(likely)}, ${early === null ? '' : clock(early)} to ${late === null ? 'never' : clock(late)}`,
+        ? mayNeverCome(momentName(id, shoot.cooks[0]?.cooker.kind ?? 'oven'))
+        : aboutTo(clock(likely), early === null ? '' : clock(early), late === null ? 'never' : clock(late)),
   }
 }
 
@@ -41,7 +42,7 @@ export function minimumLine(shoot: Shoot, units: UnitSystem = 'metric'): HeatLin
   const held = restMin > 0 ? `, then ${formatDuration(minutes(restMin))}` : ''
   return {
     at: celsius(tempC),
-    words: `${formatTemp(celsius(tempC), units)}${held}: the food-safety authority’s minimum`,
+    words: foodSafetyAuthoritysMinimum(formatTemp(celsius(tempC), units), held),
   }
 }
 
@@ -58,7 +59,7 @@ export function heatLineInput(
   return {
     zone: shoot.zone,
     place: shoot.place,
-    title: `Heat line of ${shoot.title}: first slice ${slice?.words ?? 'not planned'}`,
+    title: heatLineOfFirstSlice(shoot.title, slice?.words ?? 'not planned'),
     cooks: shoot.cooks.flatMap((cook) => {
       const forecast = forecasts.get(cook.id)
       return forecast ? [{ forecast, meatOn: meatOnOf(layout, cook.id), title: cook.id }] : []

@@ -15,6 +15,17 @@ import { documentWarnings } from '@/lib/plan/document-warnings'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatShare, formatTemp, type UnitSystem } from '@/lib/units'
 import { type HeatPictures, heatDraft, heatPictures, PLAN_SIZES } from '../ui/heat-line-shapes'
+import {
+  firstSlice,
+  itLosesAbout,
+  itNeverGetsThere,
+  leftWholeItWouldClimb,
+  light,
+  ovenOn,
+  safetyWords,
+  safetyWords2,
+  whenSlicedMiddleStands,
+} from '../words/plan'
 import type { Forecasts } from '../worked-out'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
 import { placedCautions } from './placed-cautions'
@@ -74,7 +85,7 @@ function safetyOfCooks(shoot: Shoot, forecasts: Forecasts, units: UnitSystem): P
     const forecast = forecasts.get(cook.id)
     const animal = cutOf(cook.roast)?.animal
     if (!forecast || !animal) return []
-    const title = shoot.cooks.length > 1 ? `Safety: ${cook.id}` : 'Safety'
+    const title = shoot.cooks.length > 1 ? safetyWords(cook.id) : safetyWords2
     return [{ title, panel: safetyPanel(forecast, animal, shoot.authority ?? 'US', units) }]
   })
 }
@@ -83,12 +94,12 @@ function firstLine(shoot: Shoot, forecasts: Forecasts, layout: Layout): string {
   const fire = momentWords(shoot, forecasts, layout, 'fire-lit')
   const on = formatClock(meatOnOf(layout, shoot.cooks[0]?.id ?? ''), shoot.zone)
   const oven = ['oven', 'convection-oven'].includes(shoot.cooks[0]?.cooker.kind ?? '')
-  return `${oven ? 'Oven on' : 'Light'} at ${fire?.likely ?? on}. Meat ${oven ? 'in' : 'on'} at ${on}.`
+  return `${oven ? ovenOn : light} at ${fire?.likely ?? on}. Meat ${oven ? 'in' : 'on'} at ${on}.`
 }
 function secondLine(shoot: Shoot, forecasts: Forecasts, layout: Layout): string {
   const slice = momentWords(shoot, forecasts, layout, 'first-slice')
-  if (slice?.likely) return `First slice ${slice.words}.`
-  return 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
+  if (slice?.likely) return firstSlice(slice.words)
+  return itNeverGetsThere
 }
 
 const range = (low: number, high: number, print: (n: number) => string) =>
@@ -102,9 +113,9 @@ function factsOf(forecast: Forecast, units: UnitSystem): readonly string[] {
   const share = (n: number) => formatShare(n)
   const fuel = fuelSummary(forecast, units)
   return [
-    `When sliced the middle stands at about ${temp(sliced.likely)} (${range(sliced.low, sliced.high, temp)}).`,
-    `Left whole it would climb to about ${temp(peak.likely)}.`,
-    `It loses about ${share(loss.likely)} of its weight (${range(loss.low, loss.high, share)}).`,
+    whenSlicedMiddleStands(temp(sliced.likely), range(sliced.low, sliced.high, temp)),
+    leftWholeItWouldClimb(temp(peak.likely)),
+    itLosesAbout(share(loss.likely), range(loss.low, loss.high, share)),
     ...(fuel ? [fuel.sentence] : []),
   ]
 }

@@ -1,6 +1,7 @@
 import { memo } from 'react'
 import type { Drawing, DrawingTable, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
 import { isShade, shadeColour } from '@/lib/export/tones'
+import { sameInFigures } from '../words/shared'
 
 /** Colours that do not follow day and dusk: the slice's are the meat's own, and the night is dark at any hour. */
 const OWN_COLOURS: Partial<Record<Role, string>> = {
@@ -81,7 +82,7 @@ function TextSvg({ mark }: { mark: TextMark }) {
 export const Figures = memo(function Figures({ tables }: { tables: readonly DrawingTable[] }) {
   return (
     <details className="mt-2 max-w-2xl no-print">
-      <summary>The same in figures</summary>
+      <summary>{sameInFigures}</summary>
       {tables.map((table) => (
         <table key={table.caption} className="mb-6">
           <caption className="pb-1 text-left font-bold">{table.caption}</caption>

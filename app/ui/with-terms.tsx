@@ -19,8 +19,15 @@ export function WithTerms({ text, of }: { text: string; of: Partial<Record<TermN
     },
     [text],
   )
-  // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one sentence do not change places
-  return parts.map((part, i) => <Fragment key={i}>{part}</Fragment>)
+  return (
+    // What is pressed open stays within: nothing that follows may stand beside it.
+    <span className="flow-root">
+      {parts.map((part, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one sentence do not change places
+        <Fragment key={i}>{part}</Fragment>
+      ))}
+    </span>
+  )
 }
 
 /** Where the word stands by itself, its first letter large or small. */

@@ -170,3 +170,24 @@ export const pageTitle = 'Plan'
 export const shotsWent = (n: number) => `${n === 1 ? 'One shot' : `${n} shots`} went with the moment to be caught.`
 export const sliceHeading = 'The slice'
 export const whatToExpect = 'What to expect'
+
+// plan/page.tsx
+
+// shoots/heat-line-input.ts
+export const mayNeverCome = (id: string) => `${id} may never come`
+export const aboutTo = (likely: string, what: string, what2: string) => `about ${likely}, ${what} to ${what2}`
+export const foodSafetyAuthoritysMinimum = (tempC: string, held: string) =>
+  `${tempC}${held}: the food-safety authority’s minimum`
+export const heatLineOfFirstSlice = (title: string, words: string) => `Heat line of ${title}: first slice ${words}`
+
+// shoots/preview-from.ts
+export const safetyWords = (id: string) => `Safety: ${id}`
+export const safetyWords2 = 'Safety'
+export const ovenOn = 'Oven on'
+export const light = 'Light'
+export const firstSlice = (words: string) => `First slice ${words}.`
+export const itNeverGetsThere = 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
+export const whenSlicedMiddleStands = (likely: string, low: string) =>
+  `When sliced the middle stands at about ${likely} (${low}).`
+export const leftWholeItWouldClimb = (likely: string) => `Left whole it would climb to about ${likely}.`
+export const itLosesAbout = (likely: string, low: string) => `It loses about ${likely} of its weight (${low}).`

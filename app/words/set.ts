@@ -78,6 +78,9 @@ export const doneWords = (title: string) => `Done: ${title}.`
 export const cutGood = 'Cut, good'
 export const cutNoGood = 'Cut, no good'
 export const cutHold = 'Cut, hold'
+export const good = 'good'
+export const noGood = 'no good'
+export const hold = 'hold'
 export const takeWords = (take: number, replace: string) => `Take ${take}: ${replace}.`
 
 // set/food-line.tsx

@@ -97,3 +97,6 @@ export const cookPlanBecomesCameraCalls =
   'A cook plan becomes camera calls and a recipe card whose numbers were checked.'
 export const skipToPage = 'Skip to the page'
 export const shotsWent = (n: number) => `${n === 1 ? 'One shot' : `${n} shots`} went with the moment to be caught.`
+
+// ui/drawing.tsx
+export const sameInFigures = 'The same in figures'

@@ -3,7 +3,7 @@ import { shotsOf, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { WithTerms } from '../../../ui/with-terms'
-import { less, more, ofWords, untitledShot } from '../../../words/day'
+import { less, lessWords, more, moreWords, ofWords, untitledShot } from '../../../words/day'
 import { type DocumentField, fieldAt } from '../../document-fields'
 import { Cell } from './cell'
 import type { DayAxis, ShotRow as Row } from './day-view'
@@ -71,7 +71,7 @@ export function ShotRow(props: RowProps) {
           type="button"
           className="textlink more"
           aria-expanded={open}
-          aria-label={ofWords(open ? 'Less' : 'More', title)}
+          aria-label={ofWords(open ? lessWords : moreWords, title)}
           onClick={props.onOpen}
         >
           {open ? less : more}

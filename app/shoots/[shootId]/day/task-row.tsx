@@ -3,7 +3,7 @@ import { Fragment, type ReactNode } from 'react'
 import { removeAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
-import { less, more, ofWords, takeThisTaskOut } from '../../../words/day'
+import { less, lessWords, more, moreWords, ofWords, takeThisTaskOut } from '../../../words/day'
 import { takenOut } from '../../../words/shared'
 import { asText, type DocumentField, fieldAt } from '../../document-fields'
 import type { Act } from '../../use-actions'
@@ -62,7 +62,7 @@ export function TaskRow(props: TaskRowProps) {
             type="button"
             className="textlink more"
             aria-expanded={open}
-            aria-label={ofWords(open ? 'Less' : 'More', title)}
+            aria-label={ofWords(open ? lessWords : moreWords, title)}
             onClick={() => onOpen(!open)}
           >
             {open ? less : more}

@@ -5,13 +5,14 @@ import { readersWay } from '../../../locale'
 import { ShootHead } from '../../../ui/shoot-head'
 import { Working } from '../../../ui/working'
 import { chosenUnits } from '../../../units'
+import { pageTitle } from '../../../words/plan'
 import { forecasting, lastsHere } from '../../../words/working'
 import { openShoot, savedShoot } from '../../../workbench'
 import { previewOf } from '../../preview-of'
 import { rememberedCookers } from '../../remembered-cookers'
 import { PlanDesk } from './plan-desk'
 
-export const metadata: Metadata = { title: 'Plan' }
+export const metadata: Metadata = { title: pageTitle }
 export const dynamic = 'force-dynamic'
 
 export default async function PlanPage({ params }: { params: Promise<{ shootId: string }> }) {
