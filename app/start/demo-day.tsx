@@ -2,7 +2,7 @@ import Link from 'next/link'
 import type { PlayedPicture } from '@/lib/session/played-picture'
 import * as words from '../words/start'
 import { PlayedDay } from './played-day'
-import played from './played-day.json'
+import played from './generated/played-day.json'
 
 /** JSON knows no fixed-length lists and no branded numbers; the program that wrote the file wrote this. */
 const DAY = played as unknown as PlayedPicture

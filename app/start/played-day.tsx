@@ -53,7 +53,40 @@ export function PlayedDay({ day, playsAtOnce }: { day: Day; playsAtOnce: boolean
           onChange={(change) => go(Number(change.target.value))}
         />
       </div>
+      <PlayedFigures day={day} clock={clock} />
     </figure>
+  )
+}
+
+/** The same numbers as a table, for whoever cannot or need not see the picture. */
+function PlayedFigures({ day, clock }: { day: Day; clock: (minute: number) => string }) {
+  return (
+    <details className="mt-2 max-w-xl">
+      <summary>{words.inFigures}</summary>
+      <table>
+        <thead>
+          <tr>
+            {[words.momentHead, words.forecastHead, words.happenedHead].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {day.moments.map(({ name, at }, i) => {
+            const [early, likely, late] = day.forecasts[0]?.windows[i] ?? [at, at, at]
+            return (
+              <tr key={name}>
+                <td>{name}</td>
+                <td>{words.about(clock(likely), clock(early), clock(late))}</td>
+                <td>{clock(at)}</td>
+              </tr>
+            )
+          })}
+        </tbody>
+      </table>
+    </details>
   )
 }
 

@@ -55,7 +55,12 @@ const Ground = memo(function Ground({ day, wide, clock }: Part & Pick<PicturePro
       {hours.map((at) => (
         <g key={at}>
           <line x1={frame.x(at)} x2={frame.x(at)} y1="22" y2={frame.cooker.bottom} className="stroke-rule" />
-          <text x={frame.x(at)} y={frame.hours} textAnchor="middle" className="fill-ink-2 font-cond text-[13px]">
+          <text
+            x={Math.min(frame.x(at), frame.width - 18)}
+            y={frame.hours}
+            textAnchor="middle"
+            className="fill-ink-2 font-cond text-[13px]"
+          >
             {clock(at)}
           </text>
         </g>

@@ -17,7 +17,7 @@ import { sessionDay } from '../session/session-day'
 
 /** What the start page plays: the demo's rehearsal, played out beforehand so that nobody waits for it. */
 export const DEMO_FILE = 'prisma/demo/leg-of-lamb.json'
-export const PLAYED_FILE = 'app/start/played-day.json'
+export const PLAYED_FILE = 'app/start/generated/played-day.json'
 
 /** By what a played day is of this demo and this model. */
 export const playedKey = (demo: string): string =>

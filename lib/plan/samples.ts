@@ -72,7 +72,7 @@ export const SAMPLES: readonly Sample[] = [
   {
     id: 'brisket-overnight',
     title: 'Brisket overnight',
-    says: 'Lit late in the evening, watched by a night cook, pulled apart at lunch.',
+    says: 'Lit after midnight, watched by a night cook, pulled apart at noon.',
     document: (around) => overnight(around),
   },
 ]
