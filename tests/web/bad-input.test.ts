@@ -54,6 +54,8 @@ describe.sequential('a wrong field of a saved plan', () => {
     '%s of %s is told under the field, kept over a reload, and not saved',
     async (label, wrong, right, sentence) => {
       const field = page.getByLabel(label, { exact: true })
+      const folded = page.locator('details:not([open])', { has: field }).locator('summary')
+      if ((await folded.count()) > 0) await folded.click()
       await field.fill(wrong)
       const says = page.locator('.field.wrong', { has: field }).locator('.says')
       await says.waitFor({ timeout: 20_000 })
