@@ -1,8 +1,8 @@
 import Link from 'next/link'
 import type { PlayedPicture } from '@/lib/session/played-picture'
 import * as words from '../words/start'
-import { PlayedDay } from './played-day'
 import played from './generated/played-day.json'
+import { PlayedDay } from './played-day'
 
 /** JSON knows no fixed-length lists and no branded numbers; the program that wrote the file wrote this. */
 const DAY = played as unknown as PlayedPicture
