@@ -28,7 +28,7 @@ const PACKAGES: Record<string, readonly string[]> = {
   card: ['zod'],
   log: ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   day: ['zod', 'temporal-polyfill', 'astronomy-engine'],
-  export: ['d3-scale', 'd3-shape', 'uqr'],
+  export: ['uqr'],
   print: ['react', '@react-pdf/renderer'],
 }
 /** Packages that belong to one place of the shell. */

@@ -80,7 +80,10 @@ function barOf(moment: MomentFact, axis: Scale, now: number | null): readonly [n
   if (moment.marked || moment.early === null) return null
   const left = Math.max(inPlot(axis, moment.early), now === null ? 0 : now + 3)
   const right = moment.late === null ? axis.range[1] : inPlot(axis, moment.late)
-  return right - left > 4 ? [Math.min(left, axis(moment.likely ?? moment.early)), right] : null
+  if (right - left <= 4) return null
+  const pole = axis(moment.likely ?? moment.early)
+  // Of one that is overdue the rest of its window is left, on the other side of now.
+  return [now !== null && pole < now ? left : Math.min(left, pole), right]
 }
 function morningOf({ likely, morning, marked }: MomentFact, axis: Scale): number | null {
   if (marked || !morning || likely === null || Math.abs(morning - likely) < MOVED_MS) return null
