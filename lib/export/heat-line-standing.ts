@@ -103,6 +103,10 @@ function whoCatches({ crew }: HeatFacts, moment: MomentFact): string {
   return unique.length === 0 ? '' : `${unique.length > 1 ? 'cameras' : 'camera'} ${unique.join(', ')}`
 }
 
+/** The column is narrow: "Sun 16", "6 pm", and between whole hours "6:30". */
+const shortDay = (day: string) => `${day.slice(0, 3)} ${/\d+/.exec(day)?.[0] ?? ''}`
+const shortClock = (clock: string) => clock.replace(/:00( [ap]m)$/, '$1').replace(/(:\d\d) [ap]m$/, '$1')
+
 function drawGrid(sheet: Sheet, facts: HeatFacts, axis: Scale): void {
   const [from, to] = axis.domain
   const nights = midnights(facts.clock, from, to)
@@ -110,7 +114,7 @@ function drawGrid(sheet: Sheet, facts: HeatFacts, axis: Scale): void {
     const y = axis(at)
     const night = nights.includes(at)
     sheet.draw(line(SUN.left, y, MEAT.left + MEAT.width + 3, y, night ? EDGE : HAIR))
-    const words = night ? dayAt(facts.clock, at).split(' ').slice(0, 2).join(' ') : clockAt(facts.clock, at)
+    const words = night ? shortDay(dayAt(facts.clock, at)) : shortClock(clockAt(facts.clock, at))
     sheet.letter(lettering.start(0, y + 5, words, night ? { ...LETTERING.day, size: 13 } : LETTERING.axis))
   }
   sheet.letter(lettering.middle(SUN.left + 8, 20, 'sun', LETTERING.small))

@@ -11,7 +11,10 @@ const MIDNIGHT = Date.parse('2027-05-15T00:00:00+01:00')
 const MINUTE = 60_000
 const at = (min: number): Instant => instant(MIDNIGHT + Math.round(min) * MINUTE)
 const sky = daylight(PLACE, at(0), at(4000))
-const clock = zoneClock(ZONE, at(0), at(4000))
+const clocks = [
+  zoneClock(ZONE, at(0), at(4000)),
+  zoneClock(ZONE, at(0), at(4000), { clock: '12h', dates: 'month-first' }),
+] as const
 
 const NAMES = [
   'sear',
@@ -109,7 +112,7 @@ function factsOf(
   return {
     title: 'x',
     units: 'metric',
-    clock,
+    clock: clocks[hot % 2 ? 1 : 0],
     ...span,
     heat: span,
     moments,
