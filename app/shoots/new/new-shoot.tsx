@@ -34,7 +34,7 @@ export function NewShoot({ template, from, first, samples, cookers }: Props) {
   const { document, keep } = draft
   const { preview, problems, working } = usePreview(document, first)
   const gains = useGains(document, problems.length === 0 && !working)
-  const [before, setBefore] = useState<{ readonly document: ShootDocument; readonly sample: string } | null>(null)
+  const [before, setBefore] = useState<{ readonly document: ShootDocument; readonly said: string } | null>(null)
   const [fault, setFault] = useState('')
   const [saving, setSaving] = useState(false)
   async function save() {
@@ -47,8 +47,12 @@ export function NewShoot({ template, from, first, samples, cookers }: Props) {
   }
   async function fill({ id, title }: OfferedSample) {
     const { sampleFor } = await import('@/lib/plan/samples')
-    setBefore({ document, sample: title })
+    setBefore({ document, said: words.startsFrom(title) })
     keep(sampleFor(id, document))
+  }
+  const beginAnew = () => {
+    setBefore({ document, said: words.begunAnew })
+    draft.reset(template)
   }
   const putBack = () => {
     if (before) keep(before.document)
@@ -59,11 +63,11 @@ export function NewShoot({ template, from, first, samples, cookers }: Props) {
       <div className="min-[1001px]:row-span-2">
         <p className="lead">{words.sixQuestions}</p>
         <StartFrom samples={samples} fill={fill} />
-        <UndoLine said={before && words.startsFrom(before.sample)} undo={putBack} word={words.putBackTyped} />
+        <UndoLine said={before && before.said} undo={putBack} word={words.putBackTyped} />
         {draft.restored && !before && (
           <p className="small">
             {words.typedLastTime}{' '}
-            <button type="button" className="textlink" onClick={() => draft.reset(template)}>
+            <button type="button" className="textlink" onClick={beginAnew}>
               {words.beginAnew}
             </button>
           </p>
