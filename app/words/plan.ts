@@ -12,7 +12,8 @@ export const thicknessWhy = (typical: string | undefined) =>
 export const cooker = 'Cooker'
 export const cookerWhy = 'How long it warms up, how evenly it burns, how hot it can sear.'
 export const howDone = 'How done'
-export const howDoneWhy = 'It sets when the meat leaves the heat; the rest carries it on to this.'
+export const howDoneWhy =
+  'The middle when it is sliced. It sets when the meat leaves the heat. The authority is the one for food safety.'
 export const asTemperaturesSay = 'as the temperatures below say'
 export const date = 'Day'
 export const dateWhy = 'For the light: sunset, golden hour, dark.'

@@ -36,7 +36,7 @@ export function doneChoices(cut: DoneCut, units: UnitSystem = 'metric'): readonl
   }
   const least: DoneChoice = {
     id: 'minimum',
-    words: `done: ${temp(tempC)}, the food-safety authority’s minimum`,
+    words: `${temp(tempC)}, the authority’s minimum`,
     middleC: tempC,
     climbs: false,
   }
@@ -46,7 +46,7 @@ export function doneChoices(cut: DoneCut, units: UnitSystem = 'metric'): readonl
       ...(TENDER_CUTS.some((id) => cut.id.startsWith(id)) ? [tender] : []),
       ...DONENESS_RANGES.filter(({ word }) => words.includes(word)).map(({ word, fromC, toC }) => ({
         id: word,
-        words: `${word}: ${Number.isFinite(toC) ? `${temp(fromC)} to ${temp(toC)}` : `from ${temp(fromC)}`} when sliced`,
+        words: `${word}: ${Number.isFinite(toC) ? `${temp(fromC)} to ${temp(toC)}` : `from ${temp(fromC)}`}`,
         middleC: aimOf(fromC, toC, tempC),
         climbs: true,
       })),
