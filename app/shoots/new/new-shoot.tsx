@@ -63,7 +63,7 @@ export function NewShoot({ template, from, first, samples, cookers }: Props) {
       <div className="min-[1001px]:row-span-2">
         <p className="lead">{words.sixQuestions}</p>
         <StartFrom samples={samples} fill={fill} />
-        <UndoLine said={before && before.said} undo={putBack} word={words.putBackTyped} />
+        <UndoLine said={before?.said ?? null} undo={putBack} word={words.putBackTyped} />
         {draft.restored && !before && (
           <p className="small">
             {words.typedLastTime}{' '}
