@@ -66,7 +66,11 @@ export function PlanForm({ document, onChange, problems, notes, gains, cookers, 
   const cautions = (group: FieldGroup) =>
     notes.filter((note) => group.fields.includes(cautionedAt(fields, note.path) as DocumentField)).length
   return (
-    <form aria-label={cookPlan} onSubmit={(event) => event.preventDefault()}>
+    <form
+      aria-label={cookPlan}
+      className="[&_:is(input,select,summary)]:scroll-mt-24"
+      onSubmit={(event) => event.preventDefault()}
+    >
       {groups
         .filter(({ says }) => says === undefined)
         .map((group) => (
