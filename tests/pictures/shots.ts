@@ -67,9 +67,9 @@ export const SHOTS: readonly Shot[] = [
     name: 'run-reading',
     ...PHONE,
     async go(page, place) {
-      await rehearsed(page, place, 'board', /before turn/)
-      await page.getByLabel('As whom').selectOption('cam-1')
-      await comes(page)
+      await rehearsed(page, place, 'board', /before pull/)
+      // Nobody calls the host just now.
+      await page.getByLabel('As whom').selectOption('host')
       await press(page, 'Reading')
       await page
         .getByRole('dialog')

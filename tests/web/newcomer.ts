@@ -39,6 +39,7 @@ export class Newcomer {
     await this.#look()
   }
   async press(name: string | RegExp, role: Role = 'button'): Promise<void> {
+    await this.#answers()
     const exact = typeof name === 'string'
     await this.page.getByRole(role, { name, exact }).filter({ visible: true }).first().click()
     await this.#did()
@@ -69,6 +70,13 @@ export class Newcomer {
     return { guide, actions: this.#actions, seconds, pages: this.#visited.size }
   }
 
+  /** What lies over the board is answered first, by the first thing it offers. */
+  async #answers(): Promise<void> {
+    const first = this.page.getByRole('alertdialog').getByRole('button').first()
+    if (!(await first.isVisible())) return
+    await first.click()
+    await this.#did()
+  }
   async #did(): Promise<void> {
     this.#actions++
     await this.#look()
