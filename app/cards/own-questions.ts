@@ -8,6 +8,7 @@ import {
   thicknessBounds,
 } from '@/lib/card/own-wish'
 import { rulerWords } from '@/lib/card/sizes'
+import { fromTo } from '../words/own-roast'
 
 /** What a reader is asked, with the answers there are; made on the server, so that the page need not load the catalogue. */
 export interface OwnQuestions {
@@ -25,6 +26,6 @@ export function ownQuestions(basis: CardBasis): OwnQuestions {
     cookers: cookerChoices(basis),
     done: donenessChoices(basis),
     starts: startChoices,
-    bounds: `From ${rulerWords(least)} to ${rulerWords(most)}.`,
+    bounds: fromTo(rulerWords(least), rulerWords(most)),
   }
 }

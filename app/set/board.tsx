@@ -8,6 +8,11 @@ import {
   duskWords,
   nobodyYet,
   notHereYet,
+  pageCalls,
+  pageFood,
+  pageLine,
+  pageLog,
+  pageNow,
   thisPartOfBoard,
 } from '../words/set'
 import { AlertBand } from './alert-band'
@@ -23,7 +28,13 @@ import { WhoAmI } from './who-am-i'
 
 const PAGES = ['now', 'calls', 'line', 'food', 'log'] as const
 type Page = (typeof PAGES)[number]
-const NAMES: Readonly<Record<Page, string>> = { now: 'Now', calls: 'Calls', line: 'Line', food: 'Food', log: 'Log' }
+const NAMES: Readonly<Record<Page, string>> = {
+  now: pageNow,
+  calls: pageCalls,
+  line: pageLine,
+  food: pageFood,
+  log: pageLog,
+}
 
 /** The set board of one phone. `lacks`: what this browser cannot do here, told once; `canTrust`: a trusted line would mend it. */
 export function Board({ lacks, canTrust }: { lacks: string | null; canTrust?: boolean }) {

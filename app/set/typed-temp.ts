@@ -1,5 +1,6 @@
 import { READING_LIMITS } from '@/lib/log/entry-words'
 import { type Celsius, celsius, formatTemp, fromFahrenheit, type UnitSystem } from '@/lib/units'
+import { noProbeReads } from '../words/sheets'
 
 /** What the keypad has so far: digits with at most one point, and a sign. */
 export interface Typed {
@@ -34,8 +35,8 @@ const { min: LEAST_C, max: MOST_C } = READING_LIMITS
 /** One sentence where no probe reads this. */
 export function faultOf(temp: Celsius, units: UnitSystem): string | null {
   if (temp >= LEAST_C && temp <= MOST_C) return null
-  const [least, most] = [celsius(LEAST_C), celsius(MOST_C)].map((level) => formatTemp(level, units))
-  return `No probe reads ${formatTemp(temp, units)}. Type one from ${least} to ${most}.`
+  const told = (level: Celsius) => formatTemp(level, units)
+  return noProbeReads(told(temp), told(celsius(LEAST_C)), told(celsius(MOST_C)))
 }
 
 /** As a log entry has it: in the unit that was typed, with the digits that were typed. */

@@ -8,7 +8,7 @@ import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
 import type { HeatLineProps } from '../ui/heat-line'
-import { aboutTo, foodSafetyAuthoritysMinimum, heatLineOfFirstSlice, mayNeverCome } from '../words/plan'
+import { aboutTo, firstSlice, foodSafetyAuthoritysMinimum, heatLineOfFirstSlice, mayNeverCome } from '../words/plan'
 import type { Forecasts } from '../worked-out'
 
 export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
@@ -66,7 +66,7 @@ export function heatLineInput(
     }),
     shoot,
     layout: lanes ? layout : undefined,
-    say: lanes && slice?.likely ? { main: `First slice ${slice.words}.`, why: [] } : undefined,
+    say: lanes && slice?.likely ? { main: firstSlice(slice.words), why: [] } : undefined,
     minimum: minimumLine(shoot, units),
     units,
     way,

@@ -136,3 +136,8 @@ export const leaveOut = 'Leave it out of the card'
 export const leftOut = (name: string) => `“${name}” is left out of the card.`
 export const notPrinted = 'It is not printed any more, and your reason is put by.'
 export const trueTaken = 'The true sentence stands in place of yours.'
+
+// card/card-desk.tsx: the texts that are no steps
+export const firstLine = 'First line'
+export const keeping = 'Keeping'
+export const borneOut = (words: string) => `borne out: ${words}`

@@ -214,3 +214,11 @@ export const restBetweenTwoDays = 'Rest between two days'
 export const leastBetweenReleaseAndNext = 'The least between release and next call. Empty: 11 h.'
 export const lengthOfMeal = 'Length of a meal'
 export const everybodyEatsWithinH = 'Everybody eats within 6 h of their call. Empty: 30 min.'
+
+// day/does-not-fit.tsx, shot-more.tsx, task-fields.ts
+export const doSoWay = (way: string) => `Do so: ${way}`
+export const doneWay = (way: string) => `Done: ${way}`
+export const isFreeAgain = (title: string) => `${title} is free again.`
+export const isPinnedAt = (title: string, clock: string) => `${title} is pinned at ${clock}.`
+export const pinAt = (clock: string) => `Pin at ${clock}`
+export const endOf = (name: string) => `End of ${name}`

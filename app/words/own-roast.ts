@@ -26,3 +26,6 @@ export const yourTimes = 'Your times'
 export const doWords = 'do'
 export const whenWords = 'when'
 export const howYouKnow = 'how you know'
+
+// cards/own-questions.ts
+export const fromTo = (least: string, most: string) => `From ${least} to ${most}.`

@@ -128,3 +128,10 @@ export const readings = 'Readings'
 
 // set/rehearsal/page.tsx
 export const rehearsal = 'Rehearsal'
+
+// set/board.tsx: the pages
+export const pageNow = 'Now'
+export const pageCalls = 'Calls'
+export const pageLine = 'Line'
+export const pageFood = 'Food'
+export const pageLog = 'Log'

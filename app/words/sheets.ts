@@ -179,3 +179,7 @@ export const takeWords2 = (take: number, toLowerCase: string) => `Take ${take}: 
 
 // set/typed-timecode.ts
 export const writeHoursMinutesSeconds = 'Write hours, minutes, seconds and frames: “16:05:12:10”, or the digits alone.'
+
+// set/typed-temp.ts
+export const noProbeReads = (temp: string, least: string, most: string) =>
+  `No probe reads ${temp}. Type one from ${least} to ${most}.`

@@ -47,7 +47,11 @@ function literalOf(node: ts.Node): string | undefined {
 const isHidden = (node: ts.Node): boolean =>
   ts.isJsxAttribute(node)
     ? node.name.getText() === 'className'
-    : ts.isThrowStatement(node) || (!ts.isSourceFile(node) && !ts.isBlock(node) && isHidden(node.parent))
+    : ts.isThrowStatement(node) ||
+      isError(node) ||
+      (!ts.isSourceFile(node) && !ts.isBlock(node) && isHidden(node.parent))
+
+const isError = (node: ts.Node) => ts.isNewExpression(node) && node.expression.getText().endsWith('Error')
 
 /** Whether the value of this literal reaches the page by itself: through a choice, but through no call. */
 function isShown(node: ts.Node): boolean {
@@ -66,7 +70,7 @@ function isTitle(node: ts.Node): boolean {
   const text = ts.isTemplateExpression(node) ? node.head.text : (literalOf(node) ?? '')
   if (
     !/^\p{Lu}\p{Ll}/u.test(text) ||
-    /^(Arrow|Page(Up|Down)$|Escape$|Enter$|Home$|End$|Tab$|Letter$|Content-)/.test(text)
+    /^(Arrow|Page(Up|Down)$|Escape$|Enter$|Home$|End$|Tab$|Letter$|Emberslate$|Content-)/.test(text)
   )
     return false
   const { parent } = node

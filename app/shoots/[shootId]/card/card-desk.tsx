@@ -14,6 +14,8 @@ import {
   doNotPrintItAfter,
   done,
   everyNumberTimeTemperature,
+  firstLine,
+  keeping,
   leaveOut,
   leftOut,
   leftOutOfCard,
@@ -164,7 +166,7 @@ export function CardDesk(props: CardDeskProps) {
   )
 }
 
-const NAMES: Record<string, string> = { title: titleWords, intro: 'First line', storage: 'Keeping' }
+const NAMES: Record<string, string> = { title: titleWords, intro: firstLine, storage: keeping }
 const nameOf = (id: string) =>
   NAMES[id] ?? (id.startsWith('own-') ? yourOwn : id.replaceAll('-', ' ').replace(/^./, (c) => c.toUpperCase()))
 

@@ -4,6 +4,7 @@ import type { CheckedClaim, Judge } from '@/lib/card/claim'
 import type { CardSentence } from '@/lib/card/printable-steps'
 import {
   authorsOpinion,
+  borneOut,
   figuresBorneOut,
   judgedByDaysLog,
   judgedByModel,
@@ -73,7 +74,7 @@ export function BorneOut({ claims }: { claims: readonly CheckedClaim[] }) {
   return (
     <details>
       <summary className="small">
-        {claims.length === 1 ? `borne out: ${claims[0]?.words}` : figuresBorneOut(claims.length)}
+        {claims.length === 1 ? borneOut(claims[0]?.words ?? '') : figuresBorneOut(claims.length)}
       </summary>
       {claims.map((claim) => (
         <Finding key={claim.id + claim.start} claim={claim} own={false} />

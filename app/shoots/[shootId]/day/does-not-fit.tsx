@@ -3,7 +3,7 @@ import { withEdits } from '@/lib/plan/edit'
 import { offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { WithTerms } from '../../../ui/with-terms'
-import { doesNotFit, doSo, everythingFits, holdsWords, notByOneCamera } from '../../../words/day'
+import { doesNotFit, doneWay, doSo, doSoWay, everythingFits, holdsWords, notByOneCamera } from '../../../words/day'
 import type { DayView } from './day-view'
 
 interface MisfitProps {
@@ -34,8 +34,8 @@ export function DoesNotFit({ view, document, act }: MisfitProps) {
             <button
               type="button"
               className="btn mt-2"
-              aria-label={`Do so: ${misfit.way}`}
-              onClick={() => act(`Done: ${misfit.way}`, withEdits(document, misfit.edits ?? []))}
+              aria-label={doSoWay(misfit.way ?? '')}
+              onClick={() => act(doneWay(misfit.way ?? ''), withEdits(document, misfit.edits ?? []))}
             >
               {doSo}
             </button>

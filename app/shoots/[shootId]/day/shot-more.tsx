@@ -1,9 +1,19 @@
 'use client'
 import type { ReactNode } from 'react'
+import { typedClock } from '@/lib/plan/as-read'
 import { removeShot, shotsOf } from '@/lib/plan/edit'
 import { canPin, canSplit, duplicateShot, pinShot, splitShot } from '@/lib/plan/edit-shots'
 import type { ShootDocument } from '@/lib/plan/shoot'
-import { duplicate, letGoOfItsTime, splitInTwo, takeThisShotOut, untitledShot } from '../../../words/day'
+import {
+  duplicate,
+  isFreeAgain,
+  isPinnedAt,
+  letGoOfItsTime,
+  pinAt,
+  splitInTwo,
+  takeThisShotOut,
+  untitledShot,
+} from '../../../words/day'
 import { takenOut } from '../../../words/shared'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
@@ -26,7 +36,7 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
   if (!shot) return null
   const title = typeof shot.title === 'string' && shot.title ? shot.title : untitledShot
   const pinned = shot.pin !== undefined
-  const clock = row?.likely || null
+  const clock = row?.likely ?? ''
   return (
     <tr className="shot-more">
       <td colSpan={11}>
@@ -40,17 +50,17 @@ export function ShotMore({ document, index, row, cameras, control, act, onGone }
             ))}
         </div>
         <p className="flex flex-wrap gap-3 pb-3">
-          {canPin(shot) && (pinned || clock) && (
+          {canPin(shot) && (pinned || clock !== '') && (
             <button
               type="button"
               className="btn"
               onClick={() =>
                 pinned
-                  ? act(`${title} is free again.`, pinShot(document, shot.id, null))
-                  : act(`${title} is pinned at ${clock}.`, pinShot(document, shot.id, clock))
+                  ? act(isFreeAgain(title), pinShot(document, shot.id, null))
+                  : act(isPinnedAt(title, clock), pinShot(document, shot.id, typedClock(clock)))
               }
             >
-              {pinned ? letGoOfItsTime : `Pin at ${clock}`}
+              {pinned ? letGoOfItsTime : pinAt(clock)}
             </button>
           )}
           {canSplit(shot) && (

@@ -3,6 +3,7 @@ import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import {
   againAndAgainSoFar,
+  endOf,
   everyWords,
   fromWords,
   intervalOf,
@@ -53,7 +54,7 @@ export function taskCells(document: ShootDocument, index: number): TaskCells {
   return {
     title: plain(`${at}-c-title`, titleOfTask(index + 1), `${at}/title`),
     from: edge(`${at}-c-from`, startOf(name), `${at}/from`, moments),
-    to: edge(`${at}-c-to`, `End of ${name}`, `${at}/to`, moments),
+    to: edge(`${at}-c-to`, endOf(name), `${at}/to`, moments),
     takes: optional(`${at}-c-takes`, lengthOf(name), `${at}/takes`),
     every: optional(`${at}-c-every`, intervalOf(name), `${at}/every`),
     people: listed(`${at}-c-needs`, peopleOf(name), `${at}/needs`),
