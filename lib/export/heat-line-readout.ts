@@ -61,9 +61,10 @@ function shotWords({ cameras, title, start }: ShotFact, at: number): string {
   return who ? `${who} ${cameras.length > 1 ? 'stand' : 'stands'} by for ${title}` : `stand by for ${title}`
 }
 
+const LIGHTS = { golden: 'golden hour', twilight: 'twilight', dark: 'dark' } as const
 function lightAt(facts: HeatFacts, at: number): string {
   const part = facts.light.find(({ start, end }) => start <= at && at < end)
-  if (part) return part.name
+  if (part) return LIGHTS[part.light]
   const deg = sunAt(facts, at)
   return deg === null || deg < 0 ? '' : `sun ${Math.round(deg)}° up`
 }

@@ -34,6 +34,32 @@ const stored = () =>
     return (await (await fetch(address)).json()).document
   })
 
+describe.sequential('the heat line', () => {
+  const time = () => page.getByRole('slider', { name: 'Time on the heat line' })
+  const says = () => time().getAttribute('aria-valuetext')
+
+  it('reads any minute by the keyboard, from moment to moment, near and whole, clean to axe', async () => {
+    await press('Read any minute')
+    await expect
+      .poll(() => time().evaluate((slider) => slider === document.activeElement), { timeout: 20_000 })
+      .toBe(true)
+    await page.keyboard.press('Home')
+    await page.keyboard.press('PageDown')
+    expect(await says()).toMatch(/^\d\d:\d\d: (fire lit|oven on)/)
+    const before = await says()
+    await page.keyboard.press('ArrowRight')
+    expect(await says()).not.toBe(before)
+    await page.keyboard.press('+')
+    await page
+      .getByRole('status')
+      .filter({ hasText: /^The picture shows \d\d:\d\d to \d\d:\d\d\.$/ })
+      .waitFor()
+    expect(await axeViolations(page)).toEqual([])
+    await page.keyboard.press('Escape')
+    await page.getByRole('status').filter({ hasText: 'The picture shows the whole day.' }).waitFor()
+  }, 60_000)
+})
+
 describe.sequential('the table', () => {
   it('lays the day out in the browser as something is typed, and says that it is tried out', async () => {
     const scripts = () =>
