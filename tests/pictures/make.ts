@@ -19,26 +19,27 @@ const THAT_DAY = Date.parse('2027-05-15T20:10:00+01:00')
 
 type Manifest = Record<string, Pick<Taken, 'width' | 'height' | 'shows'>>
 
-async function placeAt(address: string): Promise<Place> {
+async function placeAt(address: string, shiftMs: number): Promise<Place> {
   const { shoots } = (await (await fetch(`${address}/api/shoots`)).json()) as {
     shoots: { id: string; title: string }[]
   }
   const demo = shoots.find(({ title }) => title === 'Leg of lamb at the walled garden')
   if (!demo) throw new Error('The demo shoot is not there.')
-  return { address, shoot: demo.id }
+  return { address, shoot: demo.id, shiftMs }
 }
 
 async function takeAll(only: readonly string[]): Promise<Taken[]> {
   const folder = mkdtempSync(path.join(tmpdir(), 'emberslate-pictures-'))
+  const shiftMs = THAT_DAY - Date.now()
   const app = await startApp(folder, '0', {
     env: {
-      SHIFT_MS: String(THAT_DAY - Date.now()),
+      SHIFT_MS: String(shiftMs),
       NODE_OPTIONS: `--import ${pathToFileURL('tests/pictures/shifted-clock.mjs')}`,
     },
   })
   const browser = await openBrowser()
   try {
-    const place = await placeAt(app.address)
+    const place = await placeAt(app.address, shiftMs)
     const taken: Taken[] = []
     for (const shot of SHOTS.filter(({ name }) => only.length === 0 || only.includes(name))) {
       const one = await take(browser, shot, place)

@@ -13,6 +13,8 @@ export interface Place {
   readonly address: string
   /** Of the demo shoot. */
   readonly shoot: string
+  /** How far the server's clock runs ahead; the browser's has to agree. */
+  readonly shiftMs: number
 }
 export interface Taken {
   readonly name: string
@@ -32,6 +34,15 @@ const PASSING = /127\.0\.0\.1:\d+|[0-9a-f]{12}|\d+ (s|min) ago/g
 const wordsOf = (text: string) => text.replace(PASSING, '').replace(/\s+/g, ' ').trim()
 const hash = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 12)
 
+const shifted = (shiftMs: number) => `{
+  const { now } = Date
+  const later = () => now() + ${shiftMs}
+  globalThis.Date = new Proxy(Date, {
+    construct: (date, parts, self) => Reflect.construct(date, parts.length > 0 ? parts : [later()], self),
+    get: (date, name) => (name === 'now' ? later : Reflect.get(date, name)),
+  })
+}`
+
 /** By day, at one size, without motion: the same page gives the same picture. */
 export async function take(browser: Browser, shot: Shot, place: Place): Promise<Taken> {
   const { name, width, height } = shot
@@ -44,6 +55,7 @@ export async function take(browser: Browser, shot: Shot, place: Place): Promise<
     timezoneId: 'Europe/Dublin',
   })
   try {
+    await context.addInitScript(shifted(place.shiftMs))
     const page = await context.newPage()
     page.setDefaultTimeout(45_000)
     const part = await shot.go(page, place)
