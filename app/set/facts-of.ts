@@ -1,10 +1,11 @@
 import 'server-only'
 import type { Layout } from '@/lib/day/layout'
-import { heatLineFacts } from '@/lib/export/heat-line'
+import { type HeatPlan, heatLineFacts } from '@/lib/export/heat-line'
 import type { Forecast } from '@/lib/model/forecast'
 import type { MomentId } from '@/lib/model/moment-ids'
 import { windowOf } from '@/lib/model/quantiles'
 import { safetyOf } from '@/lib/model/safety-summary'
+import type { ReadersWay } from '@/lib/plan/as-read'
 import { burnsSolidFuel, momentsOf } from '@/lib/plan/moments'
 import type { Cook, Shoot } from '@/lib/plan/shoot'
 import { boardFacts, type PlannedCook, type Span95 } from '@/lib/session/board-facts'
@@ -15,18 +16,23 @@ import type { Forecasts } from '../worked-out'
 import type { SetFacts } from './set-facts'
 
 /** What a set screen knows of this shoot besides the live session. */
-export function factsOfBoard(shoot: Shoot, forecasts: Forecasts, layout: Layout, units: UnitSystem): SetFacts {
+export function factsOfBoard(
+  shoot: Shoot,
+  forecasts: Forecasts,
+  layout: Layout,
+  units: UnitSystem,
+  way?: ReadersWay,
+): SetFacts {
   const planned = shoot.cooks.flatMap((cook) => {
     const forecast = forecasts.get(cook.id)
     return forecast ? [[cook.id, plannedCook(shoot, cook, forecast, meatOnOf(layout, cook.id), units)] as const] : []
   })
   const facts = boardFacts(shoot, layout, Object.fromEntries(planned), burnsSolidFuel)
-  return { ...facts, heat: heatOfCooks(shoot, forecasts, layout, units) }
+  return { ...facts, heat: heatOfCooks(shoot, heatLineInput(shoot, forecasts, layout, true, units, way)) }
 }
 
 /** This morning's picture of each roast; the shots belong to all of them. */
-function heatOfCooks(shoot: Shoot, forecasts: Forecasts, layout: Layout, units: UnitSystem): SetFacts['heat'] {
-  const plan = heatLineInput(shoot, forecasts, layout, true, units)
+function heatOfCooks(shoot: Shoot, plan: HeatPlan): SetFacts['heat'] {
   return Object.fromEntries(
     shoot.cooks.flatMap(({ id }) => {
       const own = plan.cooks.filter(({ title }) => title === id)

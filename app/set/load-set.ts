@@ -5,6 +5,7 @@ import type { Problem } from '@/lib/refusals'
 import { sessionDay } from '@/lib/session/session-day'
 import { instant, type UnitSystem } from '@/lib/units'
 import { liveDay } from '../live/live-days'
+import { readersWay } from '../locale'
 import { chosenUnits } from '../units'
 import { layoutReady, type OpenShoot, openShoot } from '../workbench'
 import { forecastsBehind } from '../worked-out'
@@ -24,7 +25,7 @@ export async function loadSet(shootId: string): Promise<SetPage> {
   const laid = await layoutReady(open.shoot)
   if (!laid.ok) return { open, units, ok: false, problems: laid.problems }
   const { layout } = laid
-  const facts = factsOfBoard(open.shoot, forecastsBehind(open.shoot, layout), layout, units)
+  const facts = factsOfBoard(open.shoot, forecastsBehind(open.shoot, layout), layout, units, await readersWay())
   const live = liveDay(shootId)
   const [latest, state] = [await live.latest(), await live.state()]
   const { start, meatOn, lidOpenings } = layout
