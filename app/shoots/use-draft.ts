@@ -7,6 +7,8 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 export interface Draft {
   readonly base: number
   readonly document: ShootDocument
+  /** Under which it is being saved: sent once more after a reload, it is known and done once. */
+  readonly writeId?: string
 }
 
 function read(key: string): Draft | null {
@@ -34,9 +36,9 @@ export function useDraft(key: string, saved: ShootDocument) {
     setRestored(kept)
   }, [key])
   const keep = useCallback(
-    (next: ShootDocument, base = 0) => {
+    (next: ShootDocument, base = 0, writeId?: string) => {
       setDocument(next)
-      localStorage.setItem(key, JSON.stringify({ base, document: next } satisfies Draft))
+      localStorage.setItem(key, JSON.stringify({ base, document: next, ...(writeId && { writeId }) } satisfies Draft))
     },
     [key],
   )

@@ -66,7 +66,7 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
     isSending.current = false
     if (answer.ok) base.current = answer.value.version
     if (pending.current !== sending) {
-      if (pending.current) keep(pending.current.document, base.current)
+      if (pending.current) keep(pending.current.document, base.current, pending.current.writeId)
       return
     }
     setProblems(answer.ok ? [] : answer.problems)
@@ -91,10 +91,11 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
 
   useEffect(() => {
     if (!restored || pending.current) return
-    pending.current = { document: restored.document, writeId: newWriteId() }
+    pending.current = { document: restored.document, writeId: restored.writeId ?? newWriteId() }
     base.current = restored.base
-    if (restored.base < version) setState('stale')
-  }, [restored, version])
+    // The newer version may be this very draft, whose answer the page did not wait for: the server knows.
+    if (restored.base < version) void save()
+  }, [restored, version, save])
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the document begins a new wait
   useEffect(() => {
@@ -121,9 +122,10 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
 
   const change = useCallback(
     (next: ShootDocument) => {
-      pending.current = { document: next, writeId: newWriteId() }
+      const writeId = newWriteId()
+      pending.current = { document: next, writeId }
       setPutBy(null)
-      keep(next, base.current)
+      keep(next, base.current, writeId)
     },
     [keep],
   )

@@ -53,10 +53,26 @@ describe.sequential('a plan open in two windows', () => {
   }, 120_000)
 })
 
+describe.sequential('a page left before its save was answered', () => {
+  it('does not take its own words for somebody else’s', async () => {
+    await page.route('**/api/shoots/*', async (route) => {
+      await route.fetch()
+      await route.abort()
+    })
+    await weight(page).fill('3.65 kg')
+    await says(page, /The server has not answered since/)
+    await page.unroute('**/api/shoots/*')
+    await page.reload()
+    await says(page, /^Saved\.$/)
+    await shows(page, '3.65 kg')
+    expect(await page.getByText(/saved elsewhere/).count()).toBe(0)
+  }, 60_000)
+})
+
 describe.sequential('a line that dies while somebody types', () => {
   it('is told with its hour, and has it all once it is back', async () => {
     await page.goto(plan)
-    await shows(page, '3.6 kg')
+    await shows(page, '3.65 kg')
     await context.setOffline(true)
     await weight(page).fill('3.7 kg')
     await says(page, /The server has not answered since \d/)
