@@ -39,7 +39,6 @@ export const REACH_PAGES: readonly ReachState[] = [
   { name: 'trust', path: () => '/trust' },
   { name: 'join', path: () => '/join' },
   { name: 'nothing here', path: () => '/nothing-here' },
-  { name: 'components', path: () => '/components' },
   { name: 'plan', path: of('/plan') },
   { name: 'day', path: of('/day'), ready: '.shots' },
   { name: 'calls', path: of('/calls'), ready: 'table' },
@@ -53,8 +52,8 @@ export const REACH_PAGES: readonly ReachState[] = [
   { name: 'board', path: of('/set'), ready: '.thumb' },
   { name: 'laptop view', path: of('/set/desk'), ready: '.desk' },
   { name: 'presenter view', path: of('/set/presenter'), ready: '.pr-what' },
-  { name: 'readings', path: of('/set/readings') },
-  { name: 'continuity', path: of('/set/continuity') },
+  { name: 'readings', path: of('/set/readings'), ready: 'h1' },
+  { name: 'continuity', path: of('/set/continuity'), ready: 'h1' },
   { name: 'rehearsal', path: of('/set/rehearsal'), ready: '.thumb' },
 ]
 
