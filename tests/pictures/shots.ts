@@ -19,8 +19,15 @@ async function rehearsed(page: Page, place: Place, view: 'board' | 'desk', momen
   await page.getByText('Paused.').waitFor()
 }
 
-/** The call that lies over the board is answered. */
-const comes = (page: Page) => page.getByRole('alertdialog').getByRole('button', { name: 'Coming' }).click()
+/** The calls that lie over the board are answered, one after the other, until none does. */
+async function comes(page: Page) {
+  const call = page.getByRole('alertdialog')
+  await call.waitFor()
+  while (await call.isVisible()) {
+    await call.getByRole('button').first().click()
+    await page.waitForTimeout(1000)
+  }
+}
 
 const LOGGED = [
   'time,probe 1,pit',
