@@ -16,6 +16,7 @@ beforeAll(async () => {
   browser = await openBrowser()
   const page = await browser.newPage({ viewport: { width: 1280, height: 900 } })
   someone = new Newcomer(page, app.address)
+  await someone.answersAlerts()
 }, 400_000)
 afterAll(async () => {
   console.log(tableOf(told))

@@ -29,6 +29,12 @@ export class Newcomer {
   ) {
     page.setDefaultTimeout(FIND_MS)
   }
+  /** What lies over the board is answered whenever it comes, by the first thing it offers. */
+  answersAlerts = () =>
+    this.page.addLocatorHandler(this.page.getByRole('alertdialog'), async (alert) => {
+      await alert.getByRole('button').first().click()
+      this.#actions++
+    })
 
   /** A new task, from the first page. */
   async begin(): Promise<void> {
@@ -39,7 +45,6 @@ export class Newcomer {
     await this.#look()
   }
   async press(name: string | RegExp, role: Role = 'button'): Promise<void> {
-    await this.#answers()
     const exact = typeof name === 'string'
     await this.page.getByRole(role, { name, exact }).filter({ visible: true }).first().click()
     await this.#did()
@@ -70,13 +75,6 @@ export class Newcomer {
     return { guide, actions: this.#actions, seconds, pages: this.#visited.size }
   }
 
-  /** What lies over the board is answered first, by the first thing it offers. */
-  async #answers(): Promise<void> {
-    const first = this.page.getByRole('alertdialog').getByRole('button').first()
-    if (!(await first.isVisible())) return
-    await first.click()
-    await this.#did()
-  }
   async #did(): Promise<void> {
     this.#actions++
     await this.#look()
