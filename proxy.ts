@@ -1,15 +1,15 @@
 import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
 import { brokenDocument, problemDocument } from './app/api/problem-document'
-import { isAddress, mayDo, methodsAt, rowOf, type Verdict } from './lib/data/access'
 import { AGAIN_AFTER_S, isAway } from './lib/data/away'
 import { type BorderCode, BorderError } from './lib/data/border-error'
-import { countWrite } from './lib/data/door-limits'
-import { isKnownHost } from './lib/data/known-host'
+import { isAddress, mayDo, methodsAt, rowOf, type Verdict } from './lib/data/door/access'
+import { countWrite } from './lib/data/door/door-limits'
+import { isKnownHost } from './lib/data/door/known-host'
+import { addSecurityHeaders, contentPolicy } from './lib/data/door/security-headers'
+import { isSecure, meet, renewedCookie } from './lib/data/door/visitor'
 import { plainPage } from './lib/data/plain-page.mjs'
 import { noteRefusal, noteRoute, sayFault } from './lib/data/say'
-import { addSecurityHeaders, contentPolicy } from './lib/data/security-headers'
-import { isSecure, meet, renewedCookie } from './lib/data/visitor'
 
 const READS = new Set(['GET', 'HEAD', 'OPTIONS'])
 /** The program itself, the same for everybody; nothing of a shoot is in it. */
@@ -104,7 +104,7 @@ function refused(request: NextRequest, refusal: BorderError): Response {
 /**
  * The door: every request comes through here. A foreign Host header means that another site's name was pointed here (DNS
  * rebinding); a write from a foreign page means that it uses this browser to reach us; both are refused. What the visitor
- * may do stands in the table of lib/data/access.ts.
+ * may do stands in the table of lib/data/door/access.ts.
  */
 export async function proxy(request: NextRequest): Promise<Response> {
   const nonce = isProgram(request) ? null : randomBytes(16).toString('base64')

@@ -1,6 +1,6 @@
 import 'server-only'
+import type { KeptLine } from '@/lib/data/folder/log-journal'
 import { loadKinds } from '@/lib/data/load-log'
-import type { KeptLine } from '@/lib/data/log-journal'
 import type { Layout } from '@/lib/day/layout'
 import type { DayState } from '@/lib/log/day-state'
 import { foldLog } from '@/lib/log/fold'

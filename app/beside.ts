@@ -1,9 +1,9 @@
 import 'server-only'
 import type { Worker } from 'node:worker_threads'
 import { databaseUrl } from '@/lib/data/env'
-import { askFar } from '@/lib/data/jobs'
-import type { Kind } from '@/lib/data/jobs-queue'
 import { sayFault } from '@/lib/data/say'
+import { askFar } from '@/lib/data/server/jobs'
+import type { Kind } from '@/lib/data/server/jobs-queue'
 import type { Fault } from './answers'
 import { noteBroken } from './broken-threads'
 

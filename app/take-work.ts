@@ -5,7 +5,7 @@ import { databaseUrl, leavesWork } from '@/lib/data/env'
 export async function takeWork(): Promise<void> {
   if (databaseUrl() === null || leavesWork()) return
   try {
-    const { takeJobs } = await import('@/lib/data/jobs-taken')
+    const { takeJobs } = await import('@/lib/data/server/jobs-taken')
     const { works } = await import('./works')
     Object.assign(globalThis, { emberslateLeave: await takeJobs(works) })
   } catch (fault) {

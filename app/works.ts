@@ -1,5 +1,5 @@
 import 'server-only'
-import type { Works } from '@/lib/data/jobs-taken'
+import type { Works } from '@/lib/data/server/jobs-taken'
 import { dayThread } from './day-pool'
 import { forecastThread } from './forecast-pool'
 import { printThread } from './print-pool'

@@ -2,7 +2,8 @@ import { execFileSync } from 'node:child_process'
 import pg from 'pg'
 import { createDatabase } from './postgres'
 
-const MIGRATE = "import('./lib/data/open-server.ts').then(async (m) => (await m.openServer(process.argv[1])).close())"
+const MIGRATE =
+  "import('./lib/data/server/open-server.ts').then(async (m) => (await m.openServer(process.argv[1])).close())"
 
 /** The suites of the project "server" run on a PostgreSQL that somebody started for them. */
 export const onServer = () => process.env.EMBERSLATE_ON_SERVER === '1'

@@ -1,11 +1,11 @@
 import type { Metadata } from 'next'
 import { headers } from 'next/headers'
 import Link from 'next/link'
-import { type Grant, roleOf, type Visitor } from '@/lib/data/access'
+import { type Grant, roleOf, type Visitor } from '@/lib/data/door/access'
+import { ownerIsKnown, SHORTEST } from '@/lib/data/door/owner'
+import { isAtThisComputer, visitorOf } from '@/lib/data/door/visitor'
 import { crewMode } from '@/lib/data/env'
 import { loadShoot } from '@/lib/data/load-shoot'
-import { ownerIsKnown, SHORTEST } from '@/lib/data/owner'
-import { isAtThisComputer, visitorOf } from '@/lib/data/visitor'
 import { Folded } from '../ui/folded'
 import {
   askProducerToDo,

@@ -1,4 +1,4 @@
-import type { KeptLine } from '@/lib/data/log-journal'
+import type { KeptLine } from '@/lib/data/folder/log-journal'
 import type { Layout } from '@/lib/day/layout'
 import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, type Line, type Log, merge } from '@/lib/log/log'

@@ -1,6 +1,6 @@
 import 'server-only'
+import type { KeptLine } from '@/lib/data/folder/log-journal'
 import { type AppliedForecast, forecastsSince } from '@/lib/data/forecast-journal'
-import type { KeptLine } from '@/lib/data/log-journal'
 import type { Line } from '@/lib/log/log'
 import { readEntry } from '@/lib/log/read-entry'
 import { reduce } from '@/lib/session/reduce'

@@ -1,6 +1,6 @@
-import { isKnownHost } from '@/lib/data/known-host'
+import { isKnownHost } from '@/lib/data/door/known-host'
+import { isAtThisComputer, visitorOf } from '@/lib/data/door/visitor'
 import { type Check, dataChecks } from '@/lib/data/readiness'
-import { isAtThisComputer, visitorOf } from '@/lib/data/visitor'
 import { brokenThreads } from '../broken-threads'
 
 export const dynamic = 'force-dynamic'

@@ -1,5 +1,5 @@
 import 'server-only'
-import { lastErasure } from '@/lib/data/erasure-version'
+import { lastErasure } from '@/lib/data/person/erasure-version'
 import type { Layout } from '@/lib/day/layout'
 import type { Problem } from '@/lib/refusals'
 import { sessionDay } from '@/lib/session/session-day'

@@ -1,7 +1,7 @@
 import 'server-only'
-import { hear } from '@/lib/data/bus'
 import { forecastsTold } from '@/lib/data/forecast-journal'
 import { loadLog } from '@/lib/data/load-log'
+import { hear } from '@/lib/data/server/bus'
 import type { DayState } from '@/lib/log/day-state'
 import { foldLog } from '@/lib/log/fold'
 import { EMPTY_LOG, type Line, merge } from '@/lib/log/log'

@@ -1,8 +1,8 @@
 import 'server-only'
 import { headers } from 'next/headers'
-import { doorAddresses } from '@/lib/data/door-addresses'
+import { doorAddresses } from '@/lib/data/door/door-addresses'
+import { isSecure } from '@/lib/data/door/visitor'
 import { behindProxy, crewMode } from '@/lib/data/env'
-import { isSecure } from '@/lib/data/visitor'
 import type { Published } from '@/lib/export/published'
 import type { Shoot } from '@/lib/plan/shoot'
 

@@ -1,6 +1,6 @@
 import { headers } from 'next/headers'
-import { mayEdit } from '@/lib/data/access'
-import { visitorOf } from '@/lib/data/visitor'
+import { mayEdit } from '@/lib/data/door/access'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { archive } from '../words/shared'
 
 /** The whole shoot as one file, for those who may have it. */

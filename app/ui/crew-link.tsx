@@ -1,8 +1,8 @@
 import { headers } from 'next/headers'
 import Link from 'next/link'
-import { mayEdit } from '@/lib/data/access'
+import { mayEdit } from '@/lib/data/door/access'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { crewMode } from '@/lib/data/env'
-import { visitorOf } from '@/lib/data/visitor'
 import { crewLinks } from '../words/shared'
 
 /** To the codes of a shoot's crew, for those who give them out. */

@@ -2,7 +2,7 @@
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { dataFolder, isPostgres } from '../data/env'
-import { placeOf } from '../data/server-words'
+import { placeOf } from '../data/server/server-words'
 import { counted } from './move/make-empty'
 import { type Moved, moveFolder } from './move/move-folder'
 

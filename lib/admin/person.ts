@@ -1,11 +1,18 @@
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { closeDatabase } from '../data/client'
-import { erasePerson, finishErasing, previewErasure } from '../data/erase-person'
-import { unfinishedErasures } from '../data/erasing'
-import { type ErasureWords, erasureWords } from '../data/erasure-words'
-import { exportPerson } from '../data/export-person'
-import { type Found, findPerson, recordsOf, type ShootRecords, shootIds, versionsOf } from '../data/person-records'
+import { erasePerson, finishErasing, previewErasure } from '../data/person/erase-person'
+import { unfinishedErasures } from '../data/person/erasing'
+import { type ErasureWords, erasureWords } from '../data/person/erasure-words'
+import { exportPerson } from '../data/person/export-person'
+import {
+  type Found,
+  findPerson,
+  recordsOf,
+  type ShootRecords,
+  shootIds,
+  versionsOf,
+} from '../data/person/person-records'
 import { photosOf } from '../data/photos'
 import { idsNamed } from '../plan/known-as'
 

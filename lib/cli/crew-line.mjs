@@ -1,7 +1,7 @@
 /** What `npm start -- --crew` adds: who stands at the other end of a line, and a second line with TLS. */
 import { createServer } from 'node:https'
 import path from 'node:path'
-import { isAddress, isPrivateAddress, lanAddresses, lanNames } from '../data/lan-names.mjs'
+import { isAddress, isPrivateAddress, lanAddresses, lanNames } from '../data/door/lan-names.mjs'
 import { boundLines } from './bound-lines.mjs'
 import { Unready } from './make-ready.mjs'
 import { endLine, LINE, refuseUnread } from './refuse-early.mjs'

@@ -1,6 +1,6 @@
 /** What Node would refuse without a word, or Next cannot take, refused as everything else is: by a problem document (RFC 9457). */
 import { STATUS_CODES } from 'node:http'
-import { EARLY } from '../data/early-refusals.mjs'
+import { EARLY } from '../data/door/early-refusals.mjs'
 
 /** How long a whole request may take to come in (8 MB on the slowest line that is worth waiting for), and its head, also of who connects and says nothing. [estimate] */
 export const LINE = { requestTimeout: 120_000, headersTimeout: 20_000, connectionsCheckingInterval: 5000 }

@@ -3,7 +3,7 @@ import { generateKeyPairSync, randomBytes } from 'node:crypto'
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { hostname } from 'node:os'
 import path from 'node:path'
-import { isPrivateAddress, lanAddresses, lanNames } from '../data/lan-names.mjs'
+import { isPrivateAddress, lanAddresses, lanNames } from '../data/door/lan-names.mjs'
 
 const DAY_MS = 86_400_000
 const AUTHORITY_DAYS = 730

@@ -12,7 +12,7 @@ import { starting, untilReady } from './until-ready.mjs'
 
 const HOST = '127.0.0.1'
 const SHUTDOWN_MS = 2000
-/** A job at work may come to its end (lib/data/jobs-taken.ts). */
+/** A job at work may come to its end (lib/data/server/jobs-taken.ts). */
 const LEAVE_MS = 11_000
 
 /** Nobody types the address of a worker: it takes any port that is free. */

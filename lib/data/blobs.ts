@@ -1,10 +1,10 @@
 import 'server-only'
 import { access, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
-import { syncFolder } from './append-synced'
-import { requireFolder, requireRoom } from './disk-room'
 import { databaseUrl, dataFolder } from './env'
-import { SERVER, type Server } from './server-sql'
+import { syncFolder } from './folder/append-synced'
+import { requireFolder, requireRoom } from './folder/disk-room'
+import { SERVER, type Server } from './server/server-sql'
 
 /** Files that never change, by folder and name: photographs, pieces of an archive on its way in. */
 export interface Blobs {

@@ -1,5 +1,5 @@
 import type { Problem } from '../refusals'
-import { EARLY } from './early-refusals.mjs'
+import { EARLY } from './door/early-refusals.mjs'
 
 /** What the border refuses, each with its HTTP status and the sentence a person reads. */
 export const BORDER = {

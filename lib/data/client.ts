@@ -1,11 +1,11 @@
 import 'server-only'
 import type { Pool } from 'pg'
 import { databaseUrl, dataFolder } from './env'
+import { openFolder, setDatabaseAside } from './folder/open-folder'
 import type { Prisma, PrismaClient } from './generated/client'
 import { DatabaseDamaged } from './heed-faults'
-import { openFolder, setDatabaseAside } from './open-folder'
-import { openServer } from './open-server'
 import { say, sayFault } from './say'
+import { openServer } from './server/open-server'
 import { settled } from './unsettled'
 
 export type Database = {

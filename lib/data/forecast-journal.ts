@@ -3,7 +3,7 @@ import { z } from 'zod'
 import type { LiveForecast } from '../session/session'
 import type { Instant } from '../units'
 import { appendLines, changeLines, lastLines, readLines, replaceLines } from './line-file'
-import type { Sql } from './server-sql'
+import type { Sql } from './server/server-sql'
 
 /** A forecast that was applied on the day, and the one it came after. Times are milliseconds. */
 export interface AppliedForecast {

@@ -1,9 +1,9 @@
 import 'server-only'
-import { forgetKeys } from './device-keys'
-import { forgetErased } from './erased'
-import { forgetLinks } from './links'
+import { forgetKeys } from './door/device-keys'
+import { forgetLinks } from './door/links'
+import { forgetSessions } from './door/sessions'
+import { forgetErased } from './person/erased'
 import { sayFault } from './say'
-import { forgetSessions } from './sessions'
 
 const DAY_MS = 86_400_000
 

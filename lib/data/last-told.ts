@@ -1,8 +1,8 @@
 import 'server-only'
-import { notify } from './bus'
 import { database, type Tx } from './client'
 import { type AppliedForecast, keepForecast, lastForecast } from './forecast-journal'
 import type { Prisma } from './generated/client'
+import { notify } from './server/bus'
 
 /** The row in which a server keeps it. */
 const toldRow = (shootId: string) => `told/${shootId}`

@@ -1,10 +1,10 @@
 import 'server-only'
 import { readdir, readFile, rm } from 'node:fs/promises'
 import path from 'node:path'
-import { appendSynced } from './append-synced'
-import { requireFolder } from './disk-room'
 import { databaseUrl, dataFolder } from './env'
-import { SERVER, type Server, type Sql, within } from './server-sql'
+import { appendSynced } from './folder/append-synced'
+import { requireFolder } from './folder/disk-room'
+import { SERVER, type Server, type Sql, within } from './server/server-sql'
 
 /** Files that grow by lines, named by their path without its ending: "cookers/0a1b". */
 export interface LineFiles {

@@ -1,7 +1,7 @@
 import 'server-only'
 import { type Instant, instant } from '../units'
-import { maySee, type Visitor } from './access'
 import { database } from './client'
+import { maySee, type Visitor } from './door/access'
 
 /** A line in the list of shoots; `date` is the day of the shoot, "2027-05-15". */
 export type ListedShoot = {

@@ -1,9 +1,9 @@
 import 'server-only'
 import { setTimeout } from 'node:timers/promises'
-import { type Bus, bus, notify } from './bus'
 import { databaseUrl } from './env'
+import type { KeptLine } from './folder/log-journal'
 import { lastPosition, loadLog } from './load-log'
-import type { KeptLine } from './log-journal'
+import { type Bus, bus, notify } from './server/bus'
 
 /** Called with every line that was kept, in order of position; must not throw and must not wait. */
 export type Listener = (lines: readonly KeptLine[]) => void

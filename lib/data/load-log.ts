@@ -1,8 +1,8 @@
 import 'server-only'
 import { BorderError } from './border-error'
 import { database } from './client'
-import type { KeptLine } from './log-journal'
-import { toLine } from './put-back-log'
+import type { KeptLine } from './folder/log-journal'
+import { toLine } from './folder/put-back-log'
 
 /** The lines of a shoot's log after a position (0: all), in the order in which they came in; at most `most`. */
 export async function loadLog(shootId: string, since: number, most?: number): Promise<readonly KeptLine[]> {

@@ -1,7 +1,7 @@
 import 'server-only'
 import { isAway } from './away'
 import { BorderError } from './border-error'
-import { wayOnFrom, whyRefused } from './disk-words'
+import { wayOnFrom, whyRefused } from './folder/disk-words'
 
 /** Turns what keeping failed with into a refusal in words, with the way on; a server that is away stays known as such. */
 export const notTaken =

@@ -1,12 +1,12 @@
 import 'server-only'
 import { database } from './client'
 import { aheadNote, watchClock } from './clock-watch'
+import { takeGiven } from './door/owner'
+import { endOwnerSessions } from './door/sessions'
 import { crewMode, givenPassphrase } from './env'
-import { unfinishedErasures } from './erasing'
 import { forgetDaily } from './forget-old'
-import { takeGiven } from './owner'
+import { unfinishedErasures } from './person/erasing'
 import { plantDemo } from './plant-demo'
-import { endOwnerSessions } from './sessions'
 
 /** Opens the database and puts the demo shoots in an empty one; a fault is one line and the end of the process. */
 export async function openAtStart(): Promise<void> {

@@ -2,10 +2,10 @@ import 'server-only'
 import { randomUUID } from 'node:crypto'
 import { open, rm } from 'node:fs/promises'
 import path from 'node:path'
-import { bus } from './bus'
 import { type Database, database } from './client'
 import { databaseUrl } from './env'
 import { migrationNames } from './migrate'
+import { bus } from './server/bus'
 
 /** One thing that must hold before the app can do its work; the sentence is for whoever runs it. */
 export interface Check {

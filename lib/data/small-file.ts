@@ -1,8 +1,8 @@
 import 'server-only'
 import type { z } from 'zod'
 import { databaseUrl } from './env'
-import { SmallFileOnDisk } from './small-file-on-disk'
-import { SmallFileOnServer } from './small-file-on-server'
+import { SmallFileOnDisk } from './folder/small-file-on-disk'
+import { SmallFileOnServer } from './server/small-file-on-server'
 
 /** What a small file is called, by its path in the data folder, what may stand in it, and what is meant where it is not there. */
 export interface SmallFileKind<T> {

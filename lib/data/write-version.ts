@@ -1,13 +1,13 @@
 import 'server-only'
 import type { ShootDocument } from '../plan/shoot'
 import { BorderError } from './border-error'
-import { notify } from './bus'
 import type { Tx } from './client'
-import { appendToJournal, type JournalEntry } from './journal'
-import { journalFirst } from './journal-first'
+import { appendToJournal, type JournalEntry } from './folder/journal'
+import { journalFirst } from './folder/journal-first'
+import { writeVersion } from './folder/put-back'
 import { loadShoot } from './load-shoot'
-import { writeVersion } from './put-back'
 import type { SavedShoot } from './saved-shoot'
+import { notify } from './server/bus'
 
 const WRITE_ID = /^[A-Za-z0-9_-]{8,64}$/
 

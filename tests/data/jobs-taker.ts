@@ -1,4 +1,4 @@
-import { takeJobs } from '../../lib/data/jobs-taken'
+import { takeJobs } from '../../lib/data/server/jobs-taken'
 
 /** A process that takes a job and never ends it. */
 const never = async () => {

@@ -3,8 +3,8 @@ import { randomBytes } from 'node:crypto'
 import { existsSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import { closeBus } from '../../lib/data/bus'
 import { type Database, database } from '../../lib/data/client'
+import { closeBus } from '../../lib/data/server/bus'
 import { emptyDataFolder } from '../empty-database'
 import { copyOfMigrated, onServer } from '../migrated-database'
 
@@ -61,7 +61,7 @@ export function reopen(place: string): Promise<Database> {
 export const openElsewhere = (folder: string) =>
   new Promise<string>((resolve) => {
     const script =
-      "import('./lib/data/lock.ts').then((m) => m.lockFolder(process.argv[1])).then(() => console.log('taken'), (e) => console.log(e.message))"
+      "import('./lib/data/folder/lock.ts').then((m) => m.lockFolder(process.argv[1])).then(() => console.log('taken'), (e) => console.log(e.message))"
     execFile(
       process.execPath,
       ['--conditions=react-server', '--import=tsx', '-e', script, folder],

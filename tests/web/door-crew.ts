@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { Role } from '../../lib/data/access'
+import type { Role } from '../../lib/data/door/access'
 import { entryId } from '../../lib/log/entry-id'
 import { instant } from '../../lib/units'
 import { type RunningApp, startApp } from './server'

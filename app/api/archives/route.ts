@@ -1,4 +1,4 @@
-import { takeArchive } from '@/lib/data/archive-in'
+import { takeArchive } from '@/lib/data/archive/archive-in'
 import { answer, readBody } from '../border'
 
 export const dynamic = 'force-dynamic'

@@ -1,5 +1,5 @@
-import type { Opened } from '@/lib/data/sessions'
-import { cookieOf } from '@/lib/data/visitor'
+import type { Opened } from '@/lib/data/door/sessions'
+import { cookieOf } from '@/lib/data/door/visitor'
 
 /** Signs this browser in, or out. */
 export const signedIn = (request: Request, opened: Opened | null, body: object = {}) =>

@@ -1,6 +1,6 @@
-import { roleOf } from '@/lib/data/access'
+import { roleOf } from '@/lib/data/door/access'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { crewMode } from '@/lib/data/env'
-import { visitorOf } from '@/lib/data/visitor'
 import { answer } from '../border'
 
 export const dynamic = 'force-dynamic'

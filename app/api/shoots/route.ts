@@ -1,6 +1,6 @@
 import { createShoot } from '@/lib/data/create-shoot'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { listShoots } from '@/lib/data/list-shoots'
-import { visitorOf } from '@/lib/data/visitor'
 import { answer, readBody, valueOrRefuse, writeIdOf } from '../border'
 
 export const dynamic = 'force-dynamic'

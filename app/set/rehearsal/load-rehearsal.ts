@@ -1,7 +1,7 @@
 import 'server-only'
 import { headers } from 'next/headers'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { loadLog } from '@/lib/data/load-log'
-import { visitorOf } from '@/lib/data/visitor'
 import type { Layout } from '@/lib/day/layout'
 import type { EntryDocument } from '@/lib/log/entry'
 import { fastestKernel } from '@/lib/model/kernels'

@@ -1,9 +1,9 @@
 import 'server-only'
 import { headers } from 'next/headers'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { listShoots } from '@/lib/data/list-shoots'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { DEMO_ID } from '@/lib/data/plant-demo'
-import { visitorOf } from '@/lib/data/visitor'
 import { NOWHERE_YET, type Whereabouts } from '@/lib/plan/samples'
 
 /** Who films again films where they filmed last, more often than not. */

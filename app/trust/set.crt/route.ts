@@ -1,5 +1,5 @@
 import { BorderError } from '@/lib/data/border-error'
-import { setAuthority } from '@/lib/data/set-authority'
+import { setAuthority } from '@/lib/data/door/set-authority'
 import { answer } from '../../api/border'
 
 export const dynamic = 'force-dynamic'

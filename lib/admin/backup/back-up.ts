@@ -1,6 +1,6 @@
 import { type FileHandle, open, readdir, rename, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
-import { syncFolder } from '../../data/append-synced'
+import { syncFolder } from '../../data/folder/append-synced'
 import { FOLDERS, HEAD_NAME, isPart } from './parts'
 import { ZipWriter } from './zip-writer'
 

@@ -3,9 +3,9 @@ import path from 'node:path'
 import type { Readable } from 'node:stream'
 import { crc32 } from 'node:zlib'
 import { type Entry, openPromise, type ZipFile } from 'yauzl'
-import { syncFolder } from '../../data/append-synced'
 import { openDatabase } from '../../data/client'
-import { ROOM_BYTES } from '../../data/disk-room'
+import { syncFolder } from '../../data/folder/append-synced'
+import { ROOM_BYTES } from '../../data/folder/disk-room'
 import { HEAD, HEAD_NAME, isPart } from './parts'
 
 export interface Restored {

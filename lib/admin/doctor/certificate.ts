@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
-import { isPrivateAddress, lanAddresses, lanNames } from '../../data/lan-names.mjs'
+import { isPrivateAddress, lanAddresses, lanNames } from '../../data/door/lan-names.mjs'
 import { broken, type Finding, howMany, look, ok } from './finding'
 
 const DAY_MS = 86_400_000

@@ -1,13 +1,13 @@
 import { existsSync, statSync } from 'node:fs'
 import { statfs } from 'node:fs/promises'
 import path from 'node:path'
-import { readJournals } from '../../data/journal'
-import { faultNotes } from '../../data/journal-notes'
-import { readLogJournals } from '../../data/log-journal'
+import { readJournals } from '../../data/folder/journal'
+import { faultNotes } from '../../data/folder/journal-notes'
+import { readLogJournals } from '../../data/folder/log-journal'
 import { takesWrite } from '../../data/readiness'
 import { broken, bytesInWords, type Finding, howMany, look, ok } from './finding'
 
-/** A shoot with photographs takes some 100 MB; the app itself refuses below 40 MB (lib/data/disk-room.ts). */
+/** A shoot with photographs takes some 100 MB; the app itself refuses below 40 MB (lib/data/folder/disk-room.ts). */
 const ROOM = { broken: 100e6, look: 1e9 }
 export function roomFinding(free: number): Finding {
   const left = `${bytesInWords(free)} are free on the disk of the data folder.`

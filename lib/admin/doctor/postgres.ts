@@ -6,7 +6,7 @@ import { broken, type Finding, look, ok } from './finding'
 const ABOUT = 'PostgreSQL'
 const CONNECT_MS = 5000
 const HEARD_MS = 2000
-/** What one process takes: its pool of 10 (lib/data/open-server.ts), its ear, and one more while it starts. */
+/** What one process takes: its pool of 10 (lib/data/server/open-server.ts), its ear, and one more while it starts. */
 const EACH_PROCESS = 12
 
 /** Where it is, without user and password. */

@@ -3,7 +3,7 @@ import { readdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { blobsOnDisk, blobsOnServer } from '../../data/blobs'
 import { linesOnDisk, linesOnServer } from '../../data/line-file'
-import { type Sql, within } from '../../data/server-sql'
+import { type Sql, within } from '../../data/server/server-sql'
 
 /** The certificate of the set; on a server the reverse proxy has its own. */
 const STAYS = 'tls.json'

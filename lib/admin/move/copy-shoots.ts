@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import type { Sql } from '../../data/server-sql'
+import type { Sql } from '../../data/server/server-sql'
 
 interface Table {
   readonly name: string

@@ -1,5 +1,5 @@
 import { demoIds } from '../../data/plant-demo'
-import type { Sql } from '../../data/server-sql'
+import type { Sql } from '../../data/server/server-sql'
 
 interface Holds {
   readonly shoots: number

@@ -1,10 +1,10 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { database } from '../../../lib/data/client'
-import { askFar } from '../../../lib/data/jobs'
-import { closeQueue, forget, KINDS, type Queue, queue, queueOf } from '../../../lib/data/jobs-queue'
-import { TAKING, takeJobs, type Works } from '../../../lib/data/jobs-taken'
-import { workId } from '../../../lib/data/work-id'
+import { askFar } from '../../../lib/data/server/jobs'
+import { closeQueue, forget, KINDS, type Queue, queue, queueOf } from '../../../lib/data/server/jobs-queue'
+import { TAKING, takeJobs, type Works } from '../../../lib/data/server/jobs-taken'
+import { workId } from '../../../lib/data/server/work-id'
 import { closeAll, freshDatabase } from '../real-database'
 
 type Work = (asked: unknown) => Promise<unknown>

@@ -5,7 +5,7 @@ import pg from 'pg'
 import { afterAll, describe, expect, it } from 'vitest'
 import { databaseUrl } from '../../../lib/data/env'
 import { applyMigrations, migrationNames } from '../../../lib/data/migrate'
-import { openServer } from '../../../lib/data/open-server'
+import { openServer } from '../../../lib/data/server/open-server'
 import { testServer } from '../../migrated-database'
 import { createDatabase, startPostgres } from '../../postgres'
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { describeApi } from '../../../app/api/describe-api'
-import { isAddress, methodsAt, ROUTES } from '../../../lib/data/access'
+import { isAddress, methodsAt, ROUTES } from '../../../lib/data/door/access'
 
 type Content = Readonly<Record<string, { readonly schema?: object }>>
 interface Operation {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { isAway, readTwice } from '../../../lib/data/away'
-import { tooOld } from '../../../lib/data/server-words'
+import { tooOld } from '../../../lib/data/server/server-words'
 
 const coded = (code: string, message = 'no') => Object.assign(new Error(message), { code })
 const ended = coded('57P01')

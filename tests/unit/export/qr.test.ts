@@ -1,6 +1,6 @@
 import jsQR from 'jsqr'
 import { describe, expect, it } from 'vitest'
-import { newSecret } from '../../../lib/data/secret'
+import { newSecret } from '../../../lib/data/door/secret'
 import { qrOf } from '../../../lib/export/qr'
 
 /** As a phone's camera has it: so many pixels a module, dark on white, painted from the path alone. */

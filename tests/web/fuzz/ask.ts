@@ -1,5 +1,5 @@
 import { gzipSync } from 'node:zlib'
-import { ROUTES } from '../../../lib/data/access'
+import { ROUTES } from '../../../lib/data/door/access'
 import { badHeaders, badPath, badQuery } from './bad-parts'
 import { brokenAt } from './bad-values'
 import { type Draw, drawOf } from './draw'

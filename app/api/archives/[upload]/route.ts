@@ -1,4 +1,4 @@
-import { addPiece, LARGEST_PIECE } from '@/lib/data/archive-upload'
+import { addPiece, LARGEST_PIECE } from '@/lib/data/archive/archive-upload'
 import { BorderError } from '@/lib/data/border-error'
 import { answer } from '../../border'
 import { readBytes } from '../../read-bytes'

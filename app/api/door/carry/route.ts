@@ -1,5 +1,5 @@
-import { carryCode } from '@/lib/data/carry'
-import { meet } from '@/lib/data/visitor'
+import { carryCode } from '@/lib/data/door/carry'
+import { meet } from '@/lib/data/door/visitor'
 import { answer } from '../../border'
 
 export const dynamic = 'force-dynamic'

@@ -1,9 +1,9 @@
 import { BorderError } from '@/lib/data/border-error'
-import { countSignIn } from '@/lib/data/door-limits'
+import { countSignIn } from '@/lib/data/door/door-limits'
+import { chooseAnother, chooseFirst, isOwners, ownerIsKnown } from '@/lib/data/door/owner'
+import { endOwnerSessions, openOwnerSession } from '@/lib/data/door/sessions'
+import { isAtThisComputer, peerOf, visitorOf } from '@/lib/data/door/visitor'
 import { crewMode } from '@/lib/data/env'
-import { chooseAnother, chooseFirst, isOwners, ownerIsKnown } from '@/lib/data/owner'
-import { endOwnerSessions, openOwnerSession } from '@/lib/data/sessions'
-import { isAtThisComputer, peerOf, visitorOf } from '@/lib/data/visitor'
 import { answer, readBody } from '../../border'
 import { signedIn } from '../signed-in'
 

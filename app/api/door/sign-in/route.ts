@@ -1,8 +1,8 @@
 import { BorderError } from '@/lib/data/border-error'
-import { countSignIn } from '@/lib/data/door-limits'
-import { isOwners } from '@/lib/data/owner'
-import { openOwnerSession } from '@/lib/data/sessions'
-import { isAtThisComputer, peerOf } from '@/lib/data/visitor'
+import { countSignIn } from '@/lib/data/door/door-limits'
+import { isOwners } from '@/lib/data/door/owner'
+import { openOwnerSession } from '@/lib/data/door/sessions'
+import { isAtThisComputer, peerOf } from '@/lib/data/door/visitor'
 import { answer, readBody } from '../../border'
 import { signedIn } from '../signed-in'
 

@@ -1,5 +1,5 @@
-import { endSession } from '@/lib/data/sessions'
-import { visitorOf } from '@/lib/data/visitor'
+import { endSession } from '@/lib/data/door/sessions'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { answer } from '../../border'
 import { signedIn } from '../signed-in'
 

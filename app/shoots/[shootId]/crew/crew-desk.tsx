@@ -1,8 +1,8 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { useId, useState } from 'react'
-import type { DoorAddress } from '@/lib/data/door-addresses'
-import type { LinkRole } from '@/lib/data/links'
+import type { DoorAddress } from '@/lib/data/door/door-addresses'
+import type { LinkRole } from '@/lib/data/door/links'
 import { Field } from '../../../ui/field'
 import { send } from '../../../ui/send'
 import {

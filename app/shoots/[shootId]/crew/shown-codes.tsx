@@ -1,5 +1,5 @@
 'use client'
-import type { LinkRole } from '@/lib/data/links'
+import type { LinkRole } from '@/lib/data/door/links'
 import type { QrDrawing } from '@/lib/export/qr'
 import { codeFor, codesToScan, printWords, putAway } from '../../../words/crew'
 

@@ -1,5 +1,5 @@
 import { Readable } from 'node:stream'
-import { archiveOf } from '@/lib/data/archive-out'
+import { archiveOf } from '@/lib/data/archive/archive-out'
 import { BorderError } from '@/lib/data/border-error'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { answer } from '../../../border'

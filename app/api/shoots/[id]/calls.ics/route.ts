@@ -1,6 +1,6 @@
 import { BorderError } from '@/lib/data/border-error'
-import { grantOfCalendar } from '@/lib/data/calendar-keys'
-import { loadFormer } from '@/lib/data/load-former'
+import { grantOfCalendar } from '@/lib/data/door/calendar-keys'
+import { loadFormer } from '@/lib/data/folder/load-former'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { calendarOf, type FormerEvent, formerNames } from '@/lib/export/calendar'
 import { eventsOf } from '@/lib/export/calendar-events'

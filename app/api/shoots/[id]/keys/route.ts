@@ -1,6 +1,6 @@
 import { BorderError } from '@/lib/data/border-error'
-import { makeKey } from '@/lib/data/device-keys'
-import { expiryFor } from '@/lib/data/links'
+import { makeKey } from '@/lib/data/door/device-keys'
+import { expiryFor } from '@/lib/data/door/links'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { answer, readBody } from '../../../border'
 

@@ -1,6 +1,6 @@
 import type { Kept } from '@/lib/data/append-log'
 import { BorderError } from '@/lib/data/border-error'
-import type { KeptLine } from '@/lib/data/log-journal'
+import type { KeptLine } from '@/lib/data/folder/log-journal'
 import { when, whenText } from '@/lib/log/fields'
 import type { Problem } from '@/lib/refusals'
 import type { Instant } from '@/lib/units'

@@ -1,5 +1,5 @@
-import { lastErasure } from '@/lib/data/erasure-version'
 import { requireShoot } from '@/lib/data/load-log'
+import { lastErasure } from '@/lib/data/person/erasure-version'
 import { instant } from '@/lib/units'
 import { liveDay } from '../../../../live/live-days'
 import type { SetOpening } from '../../../../set/set-feed'

@@ -2,9 +2,9 @@ import type { Metadata } from 'next'
 import Link from 'next/link'
 import { notFound } from 'next/navigation'
 import { databaseUrl } from '@/lib/data/env'
-import { previewErasure } from '@/lib/data/erase-person'
-import { erasureWords } from '@/lib/data/erasure-words'
-import { everybodyOf, findPerson, type Person, recordsOf } from '@/lib/data/person-records'
+import { previewErasure } from '@/lib/data/person/erase-person'
+import { erasureWords } from '@/lib/data/person/erasure-words'
+import { everybodyOf, findPerson, type Person, recordsOf } from '@/lib/data/person/person-records'
 import {
   by,
   crewLinks,

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import { headers } from 'next/headers'
-import { isSecure } from '@/lib/data/visitor'
+import { isSecure } from '@/lib/data/door/visitor'
 import { ReadingsDesk } from '../../../../set/readings/readings-desk'
 import { SetDesk } from '../../../../set/set-desk-frame'
 import '../../../../set/set.css'

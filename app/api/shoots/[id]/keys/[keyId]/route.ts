@@ -1,5 +1,5 @@
 import { BorderError } from '@/lib/data/border-error'
-import { revokeKey } from '@/lib/data/device-keys'
+import { revokeKey } from '@/lib/data/door/device-keys'
 import { answer } from '../../../../border'
 
 export const dynamic = 'force-dynamic'

@@ -1,8 +1,8 @@
-import { roleOf } from '@/lib/data/access'
 import { BorderError } from '@/lib/data/border-error'
-import { linksOf, revokeLink } from '@/lib/data/links'
-import { endByLink } from '@/lib/data/sessions'
-import { visitorOf } from '@/lib/data/visitor'
+import { roleOf } from '@/lib/data/door/access'
+import { linksOf, revokeLink } from '@/lib/data/door/links'
+import { endByLink } from '@/lib/data/door/sessions'
+import { visitorOf } from '@/lib/data/door/visitor'
 import { answer } from '../../../../border'
 
 export const dynamic = 'force-dynamic'

@@ -1,6 +1,6 @@
 import { BorderError } from '@/lib/data/border-error'
-import { exportPerson } from '@/lib/data/export-person'
-import { findPerson, recordsOf } from '@/lib/data/person-records'
+import { exportPerson } from '@/lib/data/person/export-person'
+import { findPerson, recordsOf } from '@/lib/data/person/person-records'
 import { answer } from '../../../../border'
 import { fileNameOf } from '../../../../file-name'
 
