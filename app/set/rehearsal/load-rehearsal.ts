@@ -34,8 +34,8 @@ export async function loadRehearsal(shootId: string, asked: DayPlayed): Promise<
   const played = asked === 'logged' && hasLog ? asked : 'made-up'
   return {
     ...set,
-    // No forecast of the real day is part of one that is played.
-    opening: { ...set.opening, forecast: null },
+    // No forecast of the real day, nor where it stands, is part of one that is played.
+    opening: { ...set.opening, forecast: null, state: null },
     timeline: played === 'logged' ? log : madeUp(shoot, set.layout),
     played,
     hasLog,

@@ -267,10 +267,10 @@ export class RehearsalFeed implements SetFeed {
     this.#run()
     this.#changed()
   }
-  /** With the forecast that counts at this time the day can play on from it. */
+  /** With the forecast that counts at this time the day can play on from it; where the real day stands is no part of it. */
   #open(forecast: SetOpening['forecast']): void {
     const { log, now } = this.#session
-    const { session, old, fresh } = openedSession({ ...this.rehearsed.opening, forecast }, null, log, now)
+    const { session, old, fresh } = openedSession({ ...this.rehearsed.opening, forecast, state: null }, null, log, now)
     this.#session = session
     this.#isOpen = true
     this.#alerts.take(old, true)

@@ -24,7 +24,7 @@ const opening: SetOpening = {
   plan: { document: {}, layout: { start: '', meatOn: {} } },
 }
 
-async function playing(person: string | null = null) {
+async function playing(person: string | null = null, from = opening) {
   const time = new MadeUpTime(at(5000))
   const sounds: string[] = []
   const device = {
@@ -39,7 +39,7 @@ async function playing(person: string | null = null) {
   }
   const feed = new RehearsalFeed(device, {
     day: day as NonNullable<typeof day>,
-    opening,
+    opening: from,
     crewSeed: 1,
     person,
     speed: 30,
@@ -64,6 +64,14 @@ describe('a day that is played', () => {
     const stood = feed.now()
     await time.run(10)
     expect(feed.now()).toBe(stood)
+  })
+  it('knows nothing of the real day, whose calls may roll and whose clock may be months ahead', async () => {
+    const rolls = { state: 'roll', called: at(1), why: null, announced: null, likely: at(2), moves: 0 } as const
+    const state = { now: at(60 * 24 * 90), calls: { [SLICE.id]: rolls }, alerts: {}, load: [], raised: [] }
+    const { feed, time } = await playing('cam-1', { ...opening, state })
+    expect(playedMin(feed)).toBeLessThan(53)
+    for (let i = 0; i < 60 && !feed.snapshot().sounding; i++) await time.run(1)
+    expect(feed.snapshot().sounding?.tone).toBe('standby')
   })
   it('has a crew that answers its calls', async () => {
     const { feed, time } = await playing()
