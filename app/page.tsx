@@ -6,7 +6,9 @@ import { visitorOf } from '@/lib/data/door/visitor'
 import { crewMode } from '@/lib/data/env'
 import { listShoots } from '@/lib/data/list-shoots'
 import { DEMO_ID } from '@/lib/data/plant-demo'
+import { asRead } from '@/lib/plan/as-read'
 import { SAMPLES } from '@/lib/plan/samples'
+import { readersWay } from './locale'
 import { DemoDay } from './start/demo-day'
 import { ShootList } from './start/shoot-list'
 import { HelpLink } from './ui/help-link'
@@ -21,7 +23,8 @@ const day = new Intl.DateTimeFormat('en-GB', {
   year: 'numeric',
   timeZone: 'UTC',
 })
-const dayOf = (date: string) => day.format(new Date(`${date}T12:00Z`))
+/** "2027-05-15" by this computer's own calendar: in the evening UTC may have the next day. */
+const today = new Intl.DateTimeFormat('sv-SE')
 
 /** What this is, to who comes new; one's own shoots, to who comes back; a crew sees only what is theirs. */
 export default async function ShootsPage() {
@@ -30,7 +33,9 @@ export default async function ShootsPage() {
   const isNew = visitor.owner && shoots.every(({ id }) => id === DEMO_ID)
   const demoId = shoots.some(({ id }) => id === DEMO_ID) ? DEMO_ID : null
   const pageOf = (id: string) => `/shoots/${id}/${mayEdit(visitor, id) ? 'plan' : 'set'}` as Route
-  const now = new Date().toISOString().slice(0, 10)
+  const way = await readersWay()
+  const dayOf = (date: string) => asRead(day.format(new Date(`${date}T12:00Z`)), way)
+  const now = today.format(new Date())
   return (
     <main id="main" className="page">
       <header className="head">

@@ -2,32 +2,15 @@ import { typedClock } from '@/lib/plan/as-read'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { LIGHTS } from '@/lib/plan/vocabulary'
-import {
-  crewCall,
-  everybodyEatsWithinH,
-  firstSlice,
-  howFarPastThatWrap,
-  howSureSliceMust,
-  leastBetweenReleaseAndNext,
-  lengthOfMeal,
-  nextDaysCall,
-  overtimeAtMost,
-  restBetweenTwoDays,
-  suchAsMeatThenGoes,
-  timeSuchAsEachPersons,
-  timeSuchAsEmpty,
-  timeSuchAsOrGolden,
-  timeSuchAsWhatDoes,
-  wrapNoLater,
-} from '../words/day'
+import * as words from '../words/plan'
 import { asText, type DocumentField, optional, timeOfDay } from './document-fields'
 
 const sliceField: DocumentField = {
   key: 'slice',
-  label: firstSlice,
-  why: timeSuchAsOrGolden,
+  label: words.slice,
+  why: words.sliceAt,
   pointers: ['/day/slice/at', '/day/slice/in'],
-  suggestions: ['golden hour', 'daylight', '18:30'],
+  suggestions: [words.goldenHour, words.daylight, '18:30'],
   read: (document) => {
     const slice = valueAt(document, '/day/slice') as { at?: string; in?: string } | undefined
     return slice?.in ? slice.in.replaceAll('-', ' ') : asText(slice?.at)
@@ -43,8 +26,8 @@ const sliceField: DocumentField = {
 }
 
 /** Asked only where a slice is wished: a chance of nothing says nothing. */
-const chanceField = optional('chance', howSureSliceMust, '/day/slice/chance', {
-  why: suchAsMeatThenGoes,
+const chanceField = optional('chance', words.chance, '/day/slice/chance', {
+  why: words.chanceWhy,
 })
 
 /** When it is sliced, when people are called, how long they may be kept, and when they eat. */
@@ -53,23 +36,11 @@ export function dayFields(document: ShootDocument): readonly DocumentField[] {
   return [
     sliceField,
     ...(wished ? [chanceField] : []),
-    timeOfDay('call', crewCall, '/day/call', {
-      why: timeSuchAsEmpty,
-    }),
-    timeOfDay('wrap', wrapNoLater, '/day/wrap', {
-      why: timeSuchAsWhatDoes,
-    }),
-    optional('overtime', overtimeAtMost, '/day/overtime', {
-      why: howFarPastThatWrap,
-    }),
-    timeOfDay('next-call', nextDaysCall, '/day/nextCall', {
-      why: timeSuchAsEachPersons,
-    }),
-    optional('turnaround', restBetweenTwoDays, '/day/turnaround', {
-      why: leastBetweenReleaseAndNext,
-    }),
-    optional('meal', lengthOfMeal, '/day/meal', {
-      why: everybodyEatsWithinH,
-    }),
+    timeOfDay('call', words.call, '/day/call', { why: words.callWhy }),
+    timeOfDay('wrap', words.wrap, '/day/wrap', { why: words.wrapWhy }),
+    optional('overtime', words.overtime, '/day/overtime', { why: words.overtimeWhy }),
+    timeOfDay('next-call', words.nextCall, '/day/nextCall', { why: words.nextCallWhy }),
+    optional('turnaround', words.turnaround, '/day/turnaround', { why: words.turnaroundWhy }),
+    optional('meal', words.meal, '/day/meal', { why: words.mealWhy }),
   ]
 }

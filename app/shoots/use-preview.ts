@@ -31,6 +31,8 @@ export function usePreview(document: ShootDocument, first: Preview | null) {
 
   useEffect(() => {
     if (seen.current === document) return
+    // From here on the picture may be a draft's: what was told before has to be told again if it comes back.
+    seen.current = null
     const control = new AbortController()
     const here = opened.current && { document, units: opened.current.units, way }
     if (here)

@@ -16,8 +16,11 @@ export async function fetchFile(path: string): Promise<{ ok: true; value: NamedF
   try {
     const response = await fetch(path)
     if (!response.ok) return refusalIn(response)
-    // Whoever is no longer signed in is led to the door: a page, and no file.
-    if (response.redirected) window.location.assign(response.url)
+    // Whoever is no longer signed in is led to the door: a page, and no file, so nothing follows.
+    if (response.redirected) {
+      window.location.assign(response.url)
+      return new Promise(() => {})
+    }
     const name = nameIn(response.headers.get('content-disposition')) ?? path.split(/[/?]/).at(-1) ?? ''
     return { ok: true, value: { name, blob: await response.blob() } }
   } catch {

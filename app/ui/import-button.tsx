@@ -1,7 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { type ChangeEvent, useState } from 'react'
-import { and, more, ofArchiveIsHere, openShootFileOrArchive, takeItInAsCopy } from '../words/shared'
+import { andMore, ofArchiveIsHere, openShootFileOrArchive, takeItInAsCopy } from '../words/shared'
 import { type Answer, send } from './send'
 import { sendArchive, takeArchive } from './send-archive'
 
@@ -72,11 +72,7 @@ export function ImportButton() {
             {fault}
           </span>
         ))}
-        {faults.length > 5 && (
-          <span className="says">
-            {and} {faults.length - 5} {more}
-          </span>
-        )}
+        {faults.length > 5 && <span className="says">{andMore(faults.length - 5)}</span>}
       </span>
       {upload && (
         <button

@@ -194,27 +194,6 @@ export const moreWords = 'More'
 
 // day/task-row.tsx
 
-// shoots/day-fields.ts
-export const firstSlice = 'First slice at'
-export const timeSuchAsOrGolden = 'A time such as 18:30, or "golden hour".'
-export const howSureSliceMust = 'How sure the slice must be'
-export const suchAsMeatThenGoes =
-  'Such as 80 %: the meat then goes on as late as that allows, and rests on until the time has come. Empty: it is sliced as soon as it may.'
-export const crewCall = 'Crew call, if it is fixed'
-export const timeSuchAsEmpty = 'A time such as 14:00. Empty: as late as fits.'
-export const wrapNoLater = 'Wrap no later than'
-export const timeSuchAsWhatDoes = 'A time such as 22:30. What does not fit is dropped.'
-export const overtimeAtMost = 'Overtime, at most'
-export const howFarPastThatWrap =
-  'How far past that wrap the day may run to save a shot, at a price: 45 min. Empty: not at all.'
-export const nextDaysCall = 'Next day’s call'
-export const timeSuchAsEachPersons =
-  'A time such as 08:00. Each person’s rest until then is checked. Empty: nobody works the next day.'
-export const restBetweenTwoDays = 'Rest between two days'
-export const leastBetweenReleaseAndNext = 'The least between release and next call. Empty: 11 h.'
-export const lengthOfMeal = 'Length of a meal'
-export const everybodyEatsWithinH = 'Everybody eats within 6 h of their call. Empty: 30 min.'
-
 // day/does-not-fit.tsx, shot-more.tsx, task-fields.ts
 export const doSoWay = (way: string) => `Do so: ${way}`
 export const doneWay = (way: string) => `Done: ${way}`

@@ -127,6 +127,8 @@ export const heldAt = 'Held at'
 export const heldTime = 'Held for'
 
 // Hours of the day
+/** Of the slice, where its page says all else. */
+export const sliceAt = 'A time such as 18:30, or “golden hour”.'
 export const goldenHour = 'golden hour'
 export const daylight = 'daylight'
 export const chance = 'How sure the slice must be'

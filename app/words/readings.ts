@@ -99,8 +99,7 @@ export const whatWillBeLogged = 'What will be logged'
 export const timesAreSets = (zone: string) => `. Times are the set’s, ${zone}`
 export const filesAre = (zone: string) => ` (the file’s are ${zone})`
 export const lineWords = (line: number) => `Line ${line}:`
-export const and = 'and'
-export const more = 'more.'
+export const andMore = (count: number) => `and ${count} more.`
 export const firstReadings = 'The first readings'
 export const lineWords2 = 'line'
 export const whenWords = 'when'

@@ -19,8 +19,7 @@ export const linesJoinPlacesWithOne =
 // ui/import-button.tsx
 export const openShootFileOrArchive = 'Open a shoot file or archive'
 export const ofArchiveIsHere = (share: number) => `${share} % of the archive is here.`
-export const and = 'And'
-export const more = 'more.'
+export const andMore = (count: number) => `And ${count} more.`
 export const takeItInAsCopy = 'Take it in as a copy'
 
 // ui/page-code.tsx

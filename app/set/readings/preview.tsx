@@ -1,12 +1,11 @@
 'use client'
 import type { FileReading, ReadFile } from '@/lib/log/logger-readings'
 import {
-  and,
+  andMore,
   filesAre,
   firstReadings,
   lineWords,
   lineWords2,
-  more,
   probe,
   reads,
   timesAreSets,
@@ -46,11 +45,7 @@ export function Preview({ read, zone }: { read: ReadFile; zone: string }) {
               <b>{lineWords(line)}</b> {sentence}
             </li>
           ))}
-          {faults.length > MOST_FAULTS && (
-            <li>
-              {and} {faults.length - MOST_FAULTS} {more}
-            </li>
-          )}
+          {faults.length > MOST_FAULTS && <li>{andMore(faults.length - MOST_FAULTS)}</li>}
         </ul>
       )}
       {readings.length > 0 && (

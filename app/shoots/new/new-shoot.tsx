@@ -1,6 +1,6 @@
 'use client'
 import { useRouter } from 'next/navigation'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { cutById } from '@/lib/model/cuts'
 import { setAt, shotsOf, valueAt } from '@/lib/plan/edit'
 import { withCoverage } from '@/lib/plan/new-shoot'
@@ -45,18 +45,23 @@ export function NewShoot({ template, from, first, samples, cookers }: Props) {
     draft.forget()
     router.push(`/shoots/${answer.value.id}/day`)
   }
+  /** What was typed while the samples were fetched counts too. */
+  const latest = useRef(document)
+  latest.current = document
   async function fill({ id, title }: OfferedSample) {
     const { sampleFor } = await import('@/lib/plan/samples')
-    setBefore({ document, said: words.startsFrom(title) })
-    keep(sampleFor(id, document))
+    setBefore({ document: latest.current, said: words.startsFrom(title) })
+    keep(sampleFor(id, latest.current))
   }
   const beginAnew = () => {
     setBefore({ document, said: words.begunAnew })
     draft.reset(template)
   }
+  /** What was typed since is put by in its turn. */
   const putBack = () => {
-    if (before) keep(before.document)
-    setBefore(null)
+    if (!before) return
+    setBefore({ document, said: words.isBack })
+    keep(before.document)
   }
   return (
     <div className="cols-plan items-start">

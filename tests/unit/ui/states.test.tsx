@@ -1,6 +1,6 @@
 import { renderToStaticMarkup } from 'react-dom/server'
-import { describe, expect, it } from 'vitest'
-import { nameIn } from '../../../app/ui/fetch-file'
+import { describe, expect, it, vi } from 'vitest'
+import { fetchFile, nameIn } from '../../../app/ui/fetch-file'
 import { UndoAt } from '../../../app/ui/undo-line'
 import { Working } from '../../../app/ui/working'
 import { checkingCard, forecasting, layingOut } from '../../../app/words/working'
@@ -33,5 +33,21 @@ describe('the name of a file', () => {
     expect(nameIn(`inline; filename="Kse.pdf"; filename*=UTF-8''K%C3%A4se%20call.pdf`)).toBe('Käse call.pdf')
     expect(nameIn('inline; filename="a.pdf"')).toBe('a.pdf')
     expect(nameIn(null)).toBeNull()
+  })
+})
+
+describe('a file asked for by somebody who is no longer signed in', () => {
+  it('is led to the door, and the door is saved as no file', async () => {
+    const assign = vi.fn()
+    vi.stubGlobal('window', { location: { assign } })
+    const door = new Response('<h1>Who is there?</h1>')
+    Object.defineProperties(door, { redirected: { value: true }, url: { value: 'http://set/door' } })
+    vi.stubGlobal('fetch', async () => door)
+    const saved = vi.fn()
+    void fetchFile('/shoots/1/card.pdf').then(saved)
+    await vi.waitFor(() => expect(assign).toHaveBeenCalledWith('http://set/door'))
+    await door.text()
+    expect(saved).not.toHaveBeenCalled()
+    vi.unstubAllGlobals()
   })
 })
