@@ -19,7 +19,7 @@ export function HandOver({ call, close }: { call: string; close: (told: boolean)
   }
   return (
     <Sheet title={youCannotWhoGoes} close={() => close(false)}>
-      <div className="thumb two">
+      <div className="thumb names">
         {others.map(({ id, name, roles }) => (
           <button key={id} type="button" onClick={() => hand(id, name)}>
             {name}
@@ -45,7 +45,7 @@ export function HandDirectly({ call }: { call: string }) {
     return [first, second].filter((id) => id !== null)
   })
   return (
-    <div className="thumb two hand">
+    <div className="thumb names hand">
       {freest.map((to) => (
         <button
           key={to}

@@ -49,12 +49,14 @@ export function ProbeSheet({ close }: SheetProps) {
         {sensorName(sensor)}: {state}.
       </p>
       <AgoChoice value={ago} onChoose={setAgo} />
-      <div className="thumb two">
-        {FOUND.map(([found, words]) => (
-          <button key={found} type="button" onClick={() => say(found, words)}>
-            {words}
-          </button>
-        ))}
+      <div className="foot">
+        <div className="thumb two">
+          {FOUND.map(([found, words]) => (
+            <button key={found} type="button" onClick={() => say(found, words)}>
+              {words}
+            </button>
+          ))}
+        </div>
       </div>
     </Sheet>
   )

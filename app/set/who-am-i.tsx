@@ -9,7 +9,7 @@ export function WhoAmI() {
     <section aria-label={whoAreYou}>
       <h1 className="next">{whoAreYou}</h1>
       <p className="do">{thisPhoneRemembers}</p>
-      <div className="thumb two">
+      <div className="thumb names">
         {facts.people.map(({ id, name, roles }) => (
           <button key={id} type="button" onClick={() => feed.choose(id)}>
             {name}

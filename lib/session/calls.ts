@@ -85,7 +85,7 @@ function whileAhead(session: Session, call: SessionCall, before: CallNow, event:
   const at = momentAt(session, call)
   const deadline =
     at === null ? later(session.now, seconds(call.release + call.setup)) : later(at, seconds(-call.before))
-  const action = `Stand by for "${call.title}": ${why}.`
+  const action = `Stand by for “${call.title}”: ${why}.`
   const alert = alertPeople(session, call, { event, tone: 'standby', action, deadline, again: before.again })
   return { next: { ...before, state: 'standby', called: session.now, why }, effects: alert }
 }
@@ -137,7 +137,7 @@ function whileStanding(session: Session, call: SessionCall, before: CallNow, eve
   const at = momentAt(session, call)
   if (at === null || session.now < earliest(session, call, at) - call.before * 1000)
     return { next: before, effects: [] }
-  const action = `Roll on "${call.title}".`
+  const action = `Roll on “${call.title}”.`
   const deadline = instant(Math.max(at, session.now))
   return {
     next: { ...before, state: 'roll' },

@@ -73,7 +73,7 @@ function stateOf({ shoot, shot }: MadeUpShot, at: Instant, person: string | unde
   const planned = shoot.shots?.find(({ id }) => id === shot.id)
   if (!planned?.state) return []
   const cook = planned.cook === undefined ? {} : { cook: planned.cook }
-  const rest = { text: `As it stood for "${planned.title}".`, shot: shot.id, state: planned.state, ...cook }
+  const rest = { text: `As it stood for “${planned.title}”.`, shot: shot.id, state: planned.state, ...cook }
   return [{ at, kind: 'note', rest, person }]
 }
 

@@ -193,8 +193,8 @@ function unanswered(session: Session): Need[] {
     )
     const due = cannot ? cannot.at : plus(called, UNANSWERED_MIN)
     const action = cannot
-      ? `Find a stand-in for ${personName(session, cannot.person ?? '')} in "${call.title}".`
-      : `Fetch ${silent.map((id) => personName(session, id)).join(', ')} for "${call.title}".`
+      ? `Find a stand-in for ${personName(session, cannot.person ?? '')} in “${call.title}”.`
+      : `Fetch ${silent.map((id) => personName(session, id)).join(', ')} for “${call.title}”.`
     const id = `unanswered/${call.id}${again ? `/again-${again.times}` : ''}`
     return [{ id, due, deadline, roles: PRODUCER, action, urgent: false }]
   })
