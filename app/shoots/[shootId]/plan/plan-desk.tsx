@@ -30,7 +30,8 @@ export function PlanDesk(props: Props) {
   const { preview, problems, working } = usePreview(document, props.first)
   const gains = useGains(document, problems.length === 0 && !working)
   const taken = useActions(document, change)
-  const shown = problems.length > 0 ? problems : unsaved
+  // What is saved was found right: the picture, which takes longer, may still tell of what stood there before.
+  const shown = saved.state === 'saved' || problems.length === 0 ? unsaved : problems
   function take(next: ShootDocument) {
     const kept = withoutAbsentMoments(next)
     const gone = shotsOf(next).length - shotsOf(kept).length
