@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 
 type Role = 'button' | 'link' | 'tab'
 /** What cannot be found by then is not on the screen. */
-const FIND_MS = 45_000
+const FIND_MS = 15_000
 
 /** What a journey cost. */
 export interface Told {
@@ -29,12 +29,16 @@ export class Newcomer {
   ) {
     page.setDefaultTimeout(FIND_MS)
   }
-  /** What lies over the board is answered whenever it comes, by the first thing it offers. */
+  /** What lies over the board is answered whenever it comes, by the first thing it offers; the next may stand behind it. */
   answersAlerts = () =>
-    this.page.addLocatorHandler(this.page.getByRole('alertdialog'), async (alert) => {
-      await alert.getByRole('button').first().click()
-      this.#actions++
-    })
+    this.page.addLocatorHandler(
+      this.page.getByRole('alertdialog'),
+      async (alert) => {
+        await alert.getByRole('button').first().click()
+        this.#actions++
+      },
+      { noWaitAfter: true },
+    )
 
   /** A new task, from the first page. */
   async begin(): Promise<void> {
@@ -50,8 +54,15 @@ export class Newcomer {
     await this.#did()
   }
   follow = (name: string | RegExp) => this.press(name, 'link')
+  /** Their own shoot among all, by its day; where there are many, those far ahead are folded. */
+  async opens(title: RegExp, day: string): Promise<void> {
+    const mine = this.page.locator('tr').filter({ hasText: title }).filter({ hasText: day }).first()
+    if (!(await mine.isVisible())) await this.unfold(/^\d+ more ahead$/)
+    await mine.locator('a').click()
+    await this.#did()
+  }
   /** What folds open has no role of its own. */
-  async unfold(words: string): Promise<void> {
+  async unfold(words: string | RegExp): Promise<void> {
     await this.page.getByText(words, { exact: true }).filter({ visible: true }).first().click()
     await this.#did()
   }
