@@ -9,14 +9,14 @@ import type { ReactNode } from 'react'
 import { askForFirstLetters } from './first-letters'
 import { readersWay } from './locale'
 import { Reader } from './ui/reader'
-import { cookPlanBecomesCameraCalls, skipToPage } from './words/shared'
+import { inOneLine, skipToPage } from './words/shared'
 
 /** Each answer names its own scripts (proxy.ts), so no page is drawn before it is asked for. */
 export const dynamic = 'force-dynamic'
 
 export const metadata: Metadata = {
   title: { default: 'Emberslate', template: '%s · Emberslate' },
-  description: cookPlanBecomesCameraCalls,
+  description: inOneLine,
   manifest: '/manifest.webmanifest',
   icons: { icon: '/icons/icon.svg', apple: '/icons/icon-180.png' },
 }

@@ -12,24 +12,24 @@ import { Caution, Field } from '../ui/field'
 import { useReadersWay } from '../ui/reader'
 import { rememberUnits } from '../ui/units-button'
 import {
-  atThickestPlace,
   cookerWords,
   doWords,
-  forecastDidNotLoadOpen,
   howDoneWhenSliced,
   howYouKnow,
-  itNeedsJavascriptWhich,
   meatIs,
   middleWhenSliced,
-  sayHowThickYours,
+  needsScript,
+  notLoaded,
+  ownRoastLead,
   servedAtIfYouLike,
-  showCAndCentimetres,
-  showFAndInches,
+  serveWhy,
+  showMetric,
+  showUs,
   suchAs,
-  suchAsItMattersLittle,
+  thicknessWhy,
   thicknessWords,
-  timeOfDaySuch,
   weightIfYouKnow,
+  weightWhy,
   whenWords,
   workingItOut,
   workOutMyTimes,
@@ -45,7 +45,7 @@ interface OwnRoastProps {
   readonly questions: OwnQuestions
   readonly units: UnitSystem
 }
-const NOT_KEPT = forecastDidNotLoadOpen
+const NOT_KEPT = notLoaded
 
 /** The card's cook for the reader's own roast, worked out in their own browser. */
 export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
@@ -88,12 +88,12 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
       <div className="flex flex-wrap items-baseline justify-between gap-x-6">
         <h2 id="own-roast">{yourOwnRoast}</h2>
         <button type="button" className="textlink min-h-[44px]" onClick={changeUnits}>
-          {us ? showCAndCentimetres : showFAndInches}
+          {us ? showMetric : showUs}
         </button>
       </div>
-      <p className="no-print max-w-[60ch]">{sayHowThickYours}</p>
+      <p className="no-print max-w-[60ch]">{ownRoastLead}</p>
       <noscript>
-        <p>{itNeedsJavascriptWhich}</p>
+        <p>{needsScript}</p>
       </noscript>
       <form ref={form} className="no-print" onSubmit={work} noValidate>
         <fieldset disabled={!ready} className="own-form">
@@ -101,14 +101,14 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
             label={thicknessWords}
             value={filled.thickness}
             onChange={(thickness) => set({ thickness })}
-            why={atThickestPlace(us ? '4.5 in' : '11 cm', words(questions.bounds))}
+            why={thicknessWhy(us ? '4.5 in' : '11 cm', words(questions.bounds))}
             fault={fault('/thickness')}
           />
           <Field
             label={weightIfYouKnow}
             value={filled.weight}
             onChange={(weight) => set({ weight })}
-            why={suchAsItMattersLittle(us ? '6 lb' : '2.8 kg')}
+            why={weightWhy(us ? '6 lb' : '2.8 kg')}
             fault={fault('/weight')}
           />
           <Field
@@ -138,7 +138,7 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
             label={servedAtIfYouLike}
             value={filled.serve}
             onChange={(serve) => set({ serve })}
-            why={timeOfDaySuch}
+            why={serveWhy}
             fault={fault('/serve')}
           />
           <div className="self-end py-3">

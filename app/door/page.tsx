@@ -8,31 +8,31 @@ import { crewMode } from '@/lib/data/env'
 import { loadShoot } from '@/lib/data/load-shoot'
 import { Folded } from '../ui/folded'
 import {
-  askProducerToDo,
+  askProducer,
   asOwnerOnThisDevice,
   asWords,
-  atLeastCharactersEveryOther,
-  atLeastCharactersFour,
+  beyondLink,
   chooseAnotherPassphrase,
   chooseIt,
   chooseOwnersPassphrase,
-  crewScanYourCode,
-  itOpensEverythingHereYou,
+  closedLead,
+  crewLead,
+  firstPassphraseWhy,
   makeThisPhoneTrustSet,
   newOne,
+  nextPassphraseWhy,
   nobodyHasKey,
-  nobodySignsInToLet,
+  noKeyLead,
   npmStartCrew,
   oneThatHolds,
-  onlyThisComputerOpensEmberslate,
-  ownerChoosesPassphraseFirst,
   passphrase,
+  passphraseLead,
   signIn,
   theDoor,
   theOwner,
+  thisComputerOnly,
   whoIsThere,
-  youAre,
-  yourLinkDoesNotReach,
+  youAreIn,
 } from '../words/door'
 import { DoorHead } from './door-head'
 import { PassphraseForm } from './passphrase-form'
@@ -69,8 +69,8 @@ export default async function DoorPage({ searchParams }: { searchParams: Promise
 
 const Closed = () => (
   <>
-    <h1>{onlyThisComputerOpensEmberslate}</h1>
-    <p className="lead mt-4">{nobodySignsInToLet}</p>
+    <h1>{thisComputerOnly}</h1>
+    <p className="lead mt-4">{closedLead}</p>
     <p className="mt-4">
       <code>{npmStartCrew}</code>
     </p>
@@ -81,7 +81,7 @@ const First = ({ here }: { here: boolean }) =>
   here ? (
     <>
       <h1>{chooseOwnersPassphrase}</h1>
-      <p className="lead mt-4">{itOpensEverythingHereYou}</p>
+      <p className="lead mt-4">{passphraseLead}</p>
       <PassphraseForm
         path="/api/door/passphrase"
         button={chooseIt}
@@ -90,7 +90,7 @@ const First = ({ here }: { here: boolean }) =>
           {
             name: 'passphrase',
             label: passphrase,
-            why: atLeastCharactersFour(SHORTEST),
+            why: firstPassphraseWhy(SHORTEST),
             complete: 'new-password',
           },
         ]}
@@ -99,14 +99,14 @@ const First = ({ here }: { here: boolean }) =>
   ) : (
     <>
       <h1>{nobodyHasKey}</h1>
-      <p className="lead mt-4">{ownerChoosesPassphraseFirst}</p>
+      <p className="lead mt-4">{noKeyLead}</p>
     </>
   )
 
 const SignIn = ({ to }: { to: string }) => (
   <>
     <h1>{whoIsThere}</h1>
-    <p className="lead mt-4">{crewScanYourCode}</p>
+    <p className="lead mt-4">{crewLead}</p>
     <section aria-label={theOwner} className="mt-6">
       <h2>{theOwner}</h2>
       <PassphraseForm
@@ -122,8 +122,8 @@ const SignIn = ({ to }: { to: string }) => (
 async function SignedIn({ visitor, beyond }: { visitor: Visitor; beyond: boolean }) {
   return (
     <>
-      <h1>{beyond ? yourLinkDoesNotReach : youAre}</h1>
-      {beyond && <p className="lead mt-4">{askProducerToDo}</p>}
+      <h1>{beyond ? beyondLink : youAreIn}</h1>
+      {beyond && <p className="lead mt-4">{askProducer}</p>}
       {visitor.owner ? (
         <p className="lead mt-4">{asOwnerOnThisDevice}</p>
       ) : (
@@ -150,7 +150,7 @@ async function SignedIn({ visitor, beyond }: { visitor: Visitor; beyond: boolean
               {
                 name: 'passphrase',
                 label: newOne,
-                why: atLeastCharactersEveryOther(SHORTEST),
+                why: nextPassphraseWhy(SHORTEST),
                 complete: 'new-password',
               },
             ]}

@@ -2,7 +2,7 @@
 import { useState } from 'react'
 import { forgetDays } from '../set/feed/indexed-store'
 import { send } from '../ui/send'
-import { signOutOnThisDevice, whatThisDeviceKeptCould, youAreStillSigned } from '../words/door'
+import { keptNotCleared, signOutOnThisDevice, stillSignedIn } from '../words/door'
 
 /** Pages that were kept to be read without a network go with the sign-in; an insecure origin has none. */
 async function forgetHere() {
@@ -14,8 +14,8 @@ export function SignOutButton() {
   const [fault, setFault] = useState('')
   async function signOut() {
     const answer = await send('/api/door/sign-out', 'POST', {})
-    if (!answer.ok) return setFault(youAreStillSigned)
-    await forgetHere().catch((fault) => console.warn(whatThisDeviceKeptCould, fault))
+    if (!answer.ok) return setFault(stillSignedIn)
+    await forgetHere().catch((fault) => console.warn(keptNotCleared, fault))
     window.location.assign('/door')
   }
   return (

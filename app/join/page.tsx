@@ -1,5 +1,5 @@
 import type { Metadata } from 'next'
-import { comeIn, thisPageNeedsScriptsSwitch } from '../words/door'
+import { comeIn, needsScripts } from '../words/door'
 import { JoinByCode } from './join-by-code'
 
 export const metadata: Metadata = { title: comeIn }
@@ -11,7 +11,7 @@ export default function JoinPage() {
     <main id="main" className="page">
       <JoinByCode />
       <noscript>
-        <p className="lead">{thisPageNeedsScriptsSwitch}</p>
+        <p className="lead">{needsScripts}</p>
       </noscript>
     </main>
   )

@@ -1,6 +1,6 @@
 'use client'
 import { channelsNow } from '@/lib/session/who'
-import { byIn, itWasDue, seesTo, takeRollsSilent, toAndToYou, toYou, unansweredItGoesToSomebody } from '../words/set'
+import { byIn, itWasDue, seesTo, takeRollsSilent, toAndToYou, toYou, unansweredGoesOn } from '../words/set'
 import { AlertAnswers } from './answers'
 import { Count } from './count'
 import { HandDirectly } from './hand-over'
@@ -35,7 +35,7 @@ export function AlertBand() {
       <div className="foot">
         <AlertAnswers call={alert.call} />
         <HandDirectly key={alert.call} call={alert.call} />
-        <p className="fine">{mine ? unansweredItGoesToSomebody : seesTo(nameOf(alert.owner))}</p>
+        <p className="fine">{mine ? unansweredGoesOn : seesTo(nameOf(alert.owner))}</p>
       </div>
     </div>
   )

@@ -20,7 +20,7 @@ import {
   takeWords,
   toldWords,
   youHandedItOver,
-  youSaidCannotSomebodyElse,
+  youSaidCannot,
   youSaidComing,
   youSaidReady,
 } from '../words/set'
@@ -31,7 +31,7 @@ import { nextTake, rollingOn, takeDraft } from './take-draft'
 const SAID: Readonly<Record<string, string>> = {
   coming: youSaidComing,
   ready: youSaidReady,
-  cannot: youSaidCannotSomebodyElse,
+  cannot: youSaidCannot,
   'hand-over': youHandedItOver,
 }
 

@@ -1,6 +1,6 @@
 'use client'
 import { useState } from 'react'
-import { cameraClock, cameraSClockIsLogged, itShowsItNow, timecodeItIsAbout } from '../words/sheets'
+import { cameraClock, cameraClockLogged, itShowsItNow, timecodeItIsAbout } from '../words/sheets'
 import { CameraChoice } from './camera-choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -18,7 +18,7 @@ export function CameraClockSheet({ close }: SheetProps) {
   const say = () => {
     setIsTold(true)
     if (timecode === null) return
-    log({ kind: 'camera-clock', camera, timecode }, cameraSClockIsLogged(camera))
+    log({ kind: 'camera-clock', camera, timecode }, cameraClockLogged(camera))
     close()
   }
   return (

@@ -5,11 +5,11 @@ import { typedClock } from '@/lib/plan/as-read'
 import { celsius, formatTemp, fromFahrenheit, type Instant, instant, type UnitSystem } from '@/lib/units'
 import {
   correct,
+  isPutRight,
   itDidNotHappen,
   itRead,
   itWas,
   putRight,
-  putRightWords,
   takenBack,
   whyWords,
   writeNumberSuch,
@@ -79,7 +79,7 @@ export function CorrectSheet({ entry, at, close }: { entry: Entry; at: Instant; 
             type="button"
             className="main"
             disabled={!changed || wrongValue !== null || wrongTime}
-            onClick={() => send({ put }, putRightWords)}
+            onClick={() => send({ put }, isPutRight)}
           >
             {putRight}
           </button>

@@ -11,7 +11,7 @@ import type { Cook, Shoot } from '@/lib/plan/shoot'
 import { boardFacts, type PlannedCook, type Span95 } from '@/lib/session/board-facts'
 import { celsius, formatTemp, type Instant, later, type Seconds, type UnitSystem } from '@/lib/units'
 import { heatLineInput, meatOnOf } from '../shoots/heat-line-input'
-import { planKeepsFoodSafetyAuthoritys, planStaysBelowFoodSafety, usdaFsisNoTable } from '../words/set'
+import { belowMinimum, keepsMinimum, usdaFsisNoTable } from '../words/set'
 import type { Forecasts } from '../worked-out'
 import type { SetFacts } from './set-facts'
 
@@ -66,7 +66,7 @@ function foodRules(shoot: Shoot, forecast: Forecast, units: UnitSystem): Pick<Pl
   return {
     tasting: {
       allowed,
-      why: allowed ? planKeepsFoodSafetyAuthoritys(asks) : planStaysBelowFoodSafety(asks),
+      why: allowed ? keepsMinimum(asks) : belowMinimum(asks),
     },
     whose,
   }

@@ -4,9 +4,9 @@ import type { FoodClock } from '@/lib/session/food-clock'
 import { formatDuration, formatTemp } from '@/lib/units'
 import {
   allowedWords,
+  foodLead,
   foodOutBackServed,
   foodWords,
-  itCountsFromFirstSlice,
   limitWords,
   noItHasStoodOut,
   noItWasThrownAway,
@@ -14,7 +14,7 @@ import {
   notYet,
   outWords,
   sinceWords,
-  tastingWords2,
+  tastingHead,
   theFood,
   throwItAway,
   throwItAwayNow,
@@ -42,7 +42,7 @@ export function FoodPage({ act }: { act: () => void }) {
       {clocks.map((food) => (
         <Food key={food.food} of={food} />
       ))}
-      <p className="fine">{itCountsFromFirstSlice}</p>
+      <p className="fine">{foodLead}</p>
       <div className="foot">
         <div className="thumb">
           <button type="button" className="main" onClick={act}>
@@ -73,7 +73,7 @@ function Food({ of }: { of: FoodClock }) {
       <dl>
         <dt>{limitWords}</dt>
         <dd>{outWords(formatDuration(of.limit), air)}</dd>
-        <dt>{tastingWords2}</dt>
+        <dt>{tastingHead}</dt>
         <dd>{tastingWords(of, rules?.tasting)}</dd>
         <dt>{whoseRule}</dt>
         <dd>{rules?.whose ?? usdaFsis}</dd>

@@ -1,7 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { minutes } from '@/lib/units'
-import { backHotOrCold, loggedWords, served, standsOut, theFood, thrownAway } from '../words/sheets'
+import { backHotOrCold, loggedFood, served, standsOut, theFood, thrownAway } from '../words/sheets'
 import { AgoChoice, CookChoice } from './choice'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -21,7 +21,7 @@ export function FoodSheet({ close }: SheetProps) {
   const [food, setFood] = useState(foods[0]?.id ?? '')
   const [ago, setAgo] = useState(0)
   const say = (is: string, words: string) => {
-    log({ kind: 'food', cook: food, is }, loggedWords(food, words.toLowerCase()), minutes(ago))
+    log({ kind: 'food', cook: food, is }, loggedFood(food, words.toLowerCase()), minutes(ago))
     close()
   }
   return (

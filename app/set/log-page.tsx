@@ -2,13 +2,13 @@
 import { useState } from 'react'
 import { putBack } from '../words/shared'
 import {
+  correctLine,
   correctWords,
-  correctWords2,
   countsAgain,
   earlierLines,
   nothingIsLoggedYet,
-  putRightWords2,
-  takenBackWords,
+  putRightTag,
+  takenBackTag,
   theLog,
   waitsHere,
 } from '../words/sheets'
@@ -75,8 +75,8 @@ function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
         <span className="what">{words}</span>
         <small>
           {entry.by.person ? nameOf(entry.by.person) : entry.by.device}
-          {item.fate === 'void' && takenBackWords}
-          {item.fate === 'put-right' && putRightWords2}
+          {item.fate === 'void' && takenBackTag}
+          {item.fate === 'put-right' && putRightTag}
           {item.waits && waitsHere}
         </small>
         {entry.kind === 'note' && entry.photo && item.fate !== 'void' && <Photo name={entry.photo} words={words} />}
@@ -92,7 +92,7 @@ function LogRow({ item, correct }: { item: LogItem; correct: () => void }) {
         </button>
       )}
       {!fixed && (
-        <button type="button" className="fix" onClick={correct} aria-label={correctWords2(words)}>
+        <button type="button" className="fix" onClick={correct} aria-label={correctLine(words)}>
           {correctWords}
         </button>
       )}

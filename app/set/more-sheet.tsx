@@ -2,7 +2,6 @@
 import { GUIDE_OF, help, laptopsView, otherPages, otherScreens, presentersLine } from '../words/help-link'
 import {
   cameraClock,
-  continuityHowEachShotLooked,
   fire,
   foodWords,
   hold,
@@ -10,8 +9,9 @@ import {
   more,
   note,
   probe,
-  rehearseThisDayInventedOne,
+  rehearseThisDay,
   soundCheck,
+  toContinuity,
 } from '../words/sheets'
 import { useSet } from './set-context'
 import { Sheet } from './sheet'
@@ -29,8 +29,8 @@ const ACTIONS: readonly (readonly [SheetName, string])[] = [
 
 /** From the board's own address. */
 const LINKS = [
-  ['set/rehearsal', rehearseThisDayInventedOne],
-  ['set/continuity', continuityHowEachShotLooked],
+  ['set/rehearsal', rehearseThisDay],
+  ['set/continuity', toContinuity],
   ['set/desk', laptopsView],
   ['set/presenter', presentersLine],
   ['day', otherPages],

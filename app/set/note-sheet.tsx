@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { photoName } from '@/lib/log/photo-name'
 import { FOOD_STATES } from '@/lib/plan/vocabulary'
 import {
+  keepsNoPhotographs,
   none,
   note,
   noteKept,
@@ -10,10 +11,9 @@ import {
   roast,
   saveWords,
   stateWords,
-  thisBrowserKeepsNoPhotographs,
   thisPhoneCouldNotKeep,
   whatToRemember,
-  writeNoteFirstOrTake,
+  writeNoteFirst,
 } from '../words/sheets'
 import { PhotoField, type Taken } from './photos/photo-field'
 import { usePhotos } from './photos/photos-here'
@@ -33,7 +33,7 @@ export function NoteSheet({ close }: SheetProps) {
   const [taken, setTaken] = useState<Taken | null>(null)
   const photos = usePhotos()
   const save = async () => {
-    if (text.trim() === '' && !taken) return setFault(writeNoteFirstOrTake)
+    if (text.trim() === '' && !taken) return setFault(writeNoteFirst)
     try {
       const photo = taken && photos ? await photos.add({ name: photoName(taken, 'image/jpeg'), bytes: taken }) : null
       const about = { ...(shot && { shot }), ...(cook && { cook }), ...(state && { state }), ...(photo && { photo }) }
@@ -53,7 +53,7 @@ export function NoteSheet({ close }: SheetProps) {
         {fault}
       </p>
       {photos && <PhotoField taken={taken} onTake={setTaken} />}
-      {photos && !photos.lasting && <p className="told">{thisBrowserKeepsNoPhotographs}</p>}
+      {photos && !photos.lasting && <p className="told">{keepsNoPhotographs}</p>}
       <ShotPicker value={shot} onChoose={setShot} />
       <div className="pair">
         <label>

@@ -1,7 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { minutes } from '@/lib/units'
-import { checked, loggedWords2, moved, probeIn, probeWords, pulledOut, readsWrong, rightAgain } from '../words/sheets'
+import { checked, loggedProbe, moved, probeIn, probeWords, pulledOut, readsWrong, rightAgain } from '../words/sheets'
 import { AgoChoice, Choice, CookChoice } from './choice'
 import { probeOf, sensorName, sensorsOf } from './probes'
 import { useSet } from './set-context'
@@ -31,7 +31,7 @@ export function ProbeSheet({ close }: SheetProps) {
   const say = (found: string, words: string) => {
     log(
       { kind: 'probe-check', cook, sensor, found },
-      loggedWords2(sensorName(sensor), words.toLowerCase()),
+      loggedProbe(sensorName(sensor), words.toLowerCase()),
       minutes(ago),
     )
     close()

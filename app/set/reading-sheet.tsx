@@ -6,11 +6,11 @@ import { formatTemp } from '@/lib/units'
 import {
   itIsRight,
   lastWas,
-  loggedWords3,
+  loggedReading,
   movedOutWrong,
   nothingReadHereYet,
   reading,
-  saveWords2,
+  saveKey,
   typeWhatProbeReads,
 } from '../words/sheets'
 import { Choice, CookChoice } from './choice'
@@ -51,7 +51,7 @@ export function ReadingSheet({ close, open }: SheetProps) {
     if (asked !== null && (asked !== question || faultOf(temp, units) !== null)) return setQuestion(asked)
     const written = typed.digits === '' ? `${temp.toFixed(1)} °C` : tempDocument(typed, units)
     const shown = typed.digits === '' ? formatTemp(temp, units, 1) : written.replace('-', '−')
-    log({ kind: 'reading', cook, sensor, temp: written, hand: true }, loggedWords3(sensorName(sensor), shown))
+    log({ kind: 'reading', cook, sensor, temp: written, hand: true }, loggedReading(sensorName(sensor), shown))
     close()
   }
   useTyping(type, save)
@@ -93,7 +93,7 @@ export function ReadingSheet({ close, open }: SheetProps) {
       <Keypad
         onPress={type}
         onSave={save}
-        save={question && temp !== null && !faultOf(temp, units) ? itIsRight : saveWords2}
+        save={question && temp !== null && !faultOf(temp, units) ? itIsRight : saveKey}
       />
     </Sheet>
   )

@@ -5,7 +5,7 @@ import { factsNow } from '@/lib/session/re-planned'
 import type { Session } from '@/lib/session/session'
 import type { Instant, Seconds, UnitSystem } from '@/lib/units'
 import { useReadersWay } from '../ui/reader'
-import { notKeptThisPhoneCould } from '../words/set'
+import { notKept } from '../words/set'
 import { clockFace, timecodeFace } from './clock-face'
 import type { SetFacts } from './set-facts'
 import type { EntryDraft, SetFeed, SetSnapshot } from './set-feed'
@@ -68,7 +68,7 @@ export function SetContext({ feed, facts, units, children }: SetProps) {
       log: (draft: EntryDraft, told: string, ago?: Seconds) => {
         feed.add(draft, ago).then(
           () => setSaid(told),
-          () => setSaid(notKeptThisPhoneCould),
+          () => setSaid(notKept),
         )
       },
     }

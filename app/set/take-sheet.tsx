@@ -12,14 +12,14 @@ import {
   noteWords,
   oneLess,
   oneMore,
-  orWholeTakeToldAfterwards,
   rollingSince,
   rollWords,
   slateWords,
+  takeCut,
   takeNumber,
   takeWords,
-  takeWords2,
   timecodeWords,
+  wholeTakeAfterwards,
 } from '../words/sheets'
 import { CameraChoice } from './camera-choice'
 import { useSet } from './set-context'
@@ -109,7 +109,7 @@ export function TakeSheet({ close }: SheetProps) {
             </button>
           </div>
         )}
-        <p className="told">{rolling ? cutAndItWas : orWholeTakeToldAfterwards}</p>
+        <p className="told">{rolling ? cutAndItWas : wholeTakeAfterwards}</p>
         <div className="thumb three">
           {VERDICTS.map(([verdict, words]) => (
             <button
@@ -117,7 +117,7 @@ export function TakeSheet({ close }: SheetProps) {
               type="button"
               className={rolling && verdict === 'good' ? 'main' : ''}
               onClick={() =>
-                tell({ verdict, ...(rolling && { roll: 'end' as const }) }, takeWords2(take, words.toLowerCase()))
+                tell({ verdict, ...(rolling && { roll: 'end' as const }) }, takeCut(take, words.toLowerCase()))
               }
             >
               {words}

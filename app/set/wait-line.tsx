@@ -1,7 +1,7 @@
 'use client'
 import type { Span95 } from '@/lib/session/board-facts'
 import type { Instant } from '@/lib/units'
-import { fromNow, nowWords2 } from '../words/set'
+import { fromNow, nowInLine } from '../words/set'
 
 const [WIDTH, LINE_Y, LEAST_GAP] = [354, 20, 8]
 /** Rough widths of the lettering, px. */
@@ -31,7 +31,7 @@ export function WaitLine({ now, standby, window: { early, likely, late }, clock 
       <line x1="0" x2={WIDTH} y1={LINE_Y} y2={LINE_Y} stroke="var(--edge)" strokeWidth="1.25" />
       <line x1="1.5" x2="1.5" y1="6" y2="34" stroke="var(--ember)" strokeWidth="3" />
       <text x="0" y="50">
-        {nowWords2}
+        {nowInLine}
       </text>
       {standbyX !== null && <path d={`M${standbyX} 6V34`} stroke="var(--cool)" strokeWidth="3" />}
       {standbyFits && (

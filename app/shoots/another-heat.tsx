@@ -7,7 +7,7 @@ import { DrawingSvg, Figures } from '../ui/drawing'
 import { Field } from '../ui/field'
 import { send } from '../ui/send'
 import { Working } from '../ui/working'
-import { andAtAnotherHeat, anotherHeat, compare, insteadAt, planHasChangedSinceAsk, thePlan } from '../words/what-ifs'
+import { andAtAnotherHeat, anotherHeat, compare, insteadAt, planHasChanged, thePlan } from '../words/what-ifs'
 import { lastsHere, otherHeat } from '../words/working'
 
 /** "And at 110 °C?": the same cook at another heat, asked for when wanted, its slice beside the plan's. */
@@ -49,7 +49,7 @@ export function AnotherHeat(props: { document: ShootDocument; plan: Drawing; hea
         </button>
       </form>
       <Working what={working ? otherHeat : null} lasts={lastsHere} />
-      {!working && beside && asked !== props.document && <p className="small">{planHasChangedSinceAsk}</p>}
+      {!working && beside && asked !== props.document && <p className="small">{planHasChanged}</p>}
       {beside && <Pair plan={props.plan} beside={beside} />}
     </section>
   )

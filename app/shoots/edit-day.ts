@@ -9,7 +9,7 @@ import { parseShoot } from '@/lib/plan/parse'
 import type { Shoot } from '@/lib/plan/shoot'
 import { readQuantity } from '@/lib/units'
 import { chosenUnits } from '../units'
-import { knownAre, writeClipsOnPage } from '../words/edit'
+import { clipsFirst, knownAre } from '../words/edit'
 import { type OpenShoot, openShoot } from '../workbench'
 import { dayLogOf, INVENTED, whichDay } from './day-log'
 
@@ -65,7 +65,7 @@ export async function overlayAsked({ shoot, day, invented }: EditDay, query: URL
   return { clip, facts, style: { ...size, units: await chosenUnits(), invented } }
 }
 const known = (clips: readonly ClipInDay[]) =>
-  clips.length > 0 ? knownAre(clips.map(({ clip }) => clip.id).join(', ')) : writeClipsOnPage
+  clips.length > 0 ? knownAre(clips.map(({ clip }) => clip.id).join(', ')) : clipsFirst
 
 export const refused = (pointer: string, sentence: string) =>
   new BorderError('invalid', { problems: [{ pointer, sentence }], sentence })

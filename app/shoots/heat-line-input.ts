@@ -8,7 +8,7 @@ import { momentName } from '@/lib/plan/moments'
 import type { Shoot } from '@/lib/plan/shoot'
 import { celsius, formatDuration, formatTemp, type Instant, later, minutes, type UnitSystem } from '@/lib/units'
 import type { HeatLineProps } from '../ui/heat-line'
-import { aboutTo, firstSlice, foodSafetyAuthoritysMinimum, heatLineOfFirstSlice, mayNeverCome } from '../words/plan'
+import { aboutTo, authoritysMinimum, firstSlice, heatLineOf, mayNeverCome } from '../words/plan'
 import type { Forecasts } from '../worked-out'
 
 export const meatOnOf = (layout: Layout, cook: string): Instant => fromIso(layout.meatOn[cook] ?? layout.start)
@@ -42,7 +42,7 @@ export function minimumLine(shoot: Shoot, units: UnitSystem = 'metric'): HeatLin
   const held = restMin > 0 ? `, then ${formatDuration(minutes(restMin))}` : ''
   return {
     at: celsius(tempC),
-    words: foodSafetyAuthoritysMinimum(formatTemp(celsius(tempC), units), held),
+    words: authoritysMinimum(formatTemp(celsius(tempC), units), held),
   }
 }
 
@@ -59,7 +59,7 @@ export function heatLineInput(
   return {
     zone: shoot.zone,
     place: shoot.place,
-    title: heatLineOfFirstSlice(shoot.title, slice?.words ?? 'not planned'),
+    title: heatLineOf(shoot.title, slice?.words ?? 'not planned'),
     cooks: shoot.cooks.flatMap((cook) => {
       const forecast = forecasts.get(cook.id)
       return forecast ? [{ forecast, meatOn: meatOnOf(layout, cook.id), title: cook.id }] : []

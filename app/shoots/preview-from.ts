@@ -19,12 +19,12 @@ import {
   firstSlice,
   itLosesAbout,
   itNeverGetsThere,
-  leftWholeItWouldClimb,
   light,
+  middleWhenSliced,
   ovenOn,
-  safetyWords,
-  safetyWords2,
-  whenSlicedMiddleStands,
+  safetyOf,
+  safetyTitle,
+  wouldClimb,
 } from '../words/plan'
 import type { Forecasts } from '../worked-out'
 import { heatLineInput, meatOnOf, momentWords } from './heat-line-input'
@@ -85,7 +85,7 @@ function safetyOfCooks(shoot: Shoot, forecasts: Forecasts, units: UnitSystem): P
     const forecast = forecasts.get(cook.id)
     const animal = cutOf(cook.roast)?.animal
     if (!forecast || !animal) return []
-    const title = shoot.cooks.length > 1 ? safetyWords(cook.id) : safetyWords2
+    const title = shoot.cooks.length > 1 ? safetyOf(cook.id) : safetyTitle
     return [{ title, panel: safetyPanel(forecast, animal, shoot.authority ?? 'US', units) }]
   })
 }
@@ -113,8 +113,8 @@ function factsOf(forecast: Forecast, units: UnitSystem): readonly string[] {
   const share = (n: number) => formatShare(n)
   const fuel = fuelSummary(forecast, units)
   return [
-    whenSlicedMiddleStands(temp(sliced.likely), range(sliced.low, sliced.high, temp)),
-    leftWholeItWouldClimb(temp(peak.likely)),
+    middleWhenSliced(temp(sliced.likely), range(sliced.low, sliced.high, temp)),
+    wouldClimb(temp(peak.likely)),
     itLosesAbout(share(loss.likely), range(loss.low, loss.high, share)),
     ...(fuel ? [fuel.sentence] : []),
   ]

@@ -6,15 +6,15 @@ import { useReadersWay } from '../ui/reader'
 import { UndoLine } from '../ui/undo-line'
 import {
   awaySince,
-  notSavedYetPutRight,
+  notSavedYet,
   notTaken,
   putBy,
+  savedElsewhere,
   saved as savedWord,
   saveMineOver,
   saving,
   savingInMoment,
   showTheirs,
-  thisShootWasSavedElsewhere,
 } from '../words/shared'
 import type { Saved, SaveState } from './use-saved'
 
@@ -22,8 +22,8 @@ const WORDS: Record<Exclude<SaveState, 'away'>, string> = {
   saved: savedWord,
   typing: savingInMoment,
   saving,
-  wrong: notSavedYetPutRight,
-  stale: thisShootWasSavedElsewhere,
+  wrong: notSavedYet,
+  stale: savedElsewhere,
 }
 
 /** By the shoot's clock, or the browser's while the zone is being typed. */

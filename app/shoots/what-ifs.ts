@@ -1,27 +1,27 @@
 import {
-  crewComesHourLate,
-  crewComesMinLate,
-  crewComesMinLateWords,
-  heldMinInInsulatedBox,
-  heldMinInWarmOven,
-  heldMinOnChokedFire,
-  itIsCColder,
+  crew1HLate,
+  crew15MinLate,
+  crew30MinLate,
+  heldInBox,
+  heldInOven,
+  heldOnChokedFire,
+  itIsColder,
   itRainsHard,
   itRainsLightly,
-  windIsMSStronger,
+  windIsStronger,
 } from '../words/what-ifs'
 /** What is asked of a day before it is shot; each is cooked and laid out anew when somebody asks. */
 export const WHAT_IFS = [
-  ['late-15', crewComesMinLate],
-  ['late-30', crewComesMinLateWords],
-  ['late-60', crewComesHourLate],
-  ['colder', itIsCColder],
-  ['windier', windIsMSStronger],
+  ['late-15', crew15MinLate],
+  ['late-30', crew30MinLate],
+  ['late-60', crew1HLate],
+  ['colder', itIsColder],
+  ['windier', windIsStronger],
   ['rain-light', itRainsLightly],
   ['rain-heavy', itRainsHard],
-  ['hold-cooker', heldMinOnChokedFire],
-  ['hold-oven', heldMinInWarmOven],
-  ['hold-box', heldMinInInsulatedBox],
+  ['hold-cooker', heldOnChokedFire],
+  ['hold-oven', heldInOven],
+  ['hold-box', heldInBox],
 ] as const
 export type WhatIfId = (typeof WHAT_IFS)[number][0]
 

@@ -1,7 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { send } from '../ui/send'
-import { goOnOverTrustedLine, warningHereMeansThatSteps } from '../words/trust'
+import { goOnOverTrustedLine, warningMeans } from '../words/trust'
 
 /** Goes on over the trusted line, and takes along who is signed in. */
 export function GoOnTrusted({ origin, carries }: { origin: string; carries: boolean }) {
@@ -17,7 +17,7 @@ export function GoOnTrusted({ origin, carries }: { origin: string; carries: bool
       <button type="button" className="btn" onClick={goOn}>
         {goOnOverTrustedLine}
       </button>
-      <span className="small mt-1 block">{warningHereMeansThatSteps(origin)}</span>
+      <span className="small mt-1 block">{warningMeans(origin)}</span>
       <span role="status">{sentence && <span className="says">{sentence}</span>}</span>
     </>
   )

@@ -7,28 +7,28 @@ import { asRead } from '@/lib/plan/as-read'
 import { DoorHead } from '../door/door-head'
 import { readersWay } from '../locale'
 import {
+  aPhoneThatSaysNothing,
+  aPhoneWithProfile,
   downloadCertificate,
+  fingerprintMustBe,
+  installAnyway,
   installItByWhatPhone,
-  itSaysNothingOrAsks,
-  itSaysProfileDownloaded,
+  installProfile,
   makeThisPhoneTrustSet,
-  oncePerPhoneAboutTwo,
-  onlyNamesThatEnd,
+  oncePerPhone,
   openSettingsAndSearch,
-  openSettingsAtTopTap,
-  phoneThatSaysNothing,
-  phoneThatSaysProfileDownloaded,
+  proxyKeepsIt,
+  saysNothing,
   shaOfGoodUntil,
-  startEmberslateWithNpmStart,
-  stillInSettingsGeneralAbout,
-  tapCaCertificateInstallAnyway,
-  thenBoardWorksWithoutNetwork,
+  startWithCrew,
+  switchItOn,
   thereIsNoTrustedLine,
   thisPhoneIsOnTrusted,
   thisPhoneIsOnTrustedLine,
+  whatIsTrusted,
   whatThisPhoneThenTrusts,
-  wherePhoneShowsFingerprint,
-  whoeverRunsProxyBeforeEmberslate,
+  whatTrustBrings,
+  withProfile,
 } from '../words/trust'
 import { GoOnTrusted } from './go-on-trusted'
 
@@ -54,8 +54,8 @@ export default async function TrustPage() {
         <h1>{thisPhoneIsOnTrusted}</h1>
       ) : (
         <>
-          <h1>{oncePerPhoneAboutTwo}</h1>
-          <p className="lead mt-4">{thenBoardWorksWithoutNetwork}</p>
+          <h1>{oncePerPhone}</h1>
+          <p className="lead mt-4">{whatTrustBrings}</p>
           <ol className="mt-6 max-w-3xl list-decimal pl-6 text-lg">
             <li className="py-2">
               <a className="btn main mt-1" href="/trust/set.crt" download="emberslate-set.crt">
@@ -64,7 +64,7 @@ export default async function TrustPage() {
             </li>
             <Install />
             <li className="py-2">
-              {wherePhoneShowsFingerprint}
+              {fingerprintMustBe}
               <code className="mt-2 block break-all rounded-sm bg-leaf p-3 text-base">{authority.fingerprint}</code>
               <span className="small">
                 {shaOfGoodUntil(authority.subject, asRead(day.format(authority.ends), await readersWay()))}
@@ -76,7 +76,7 @@ export default async function TrustPage() {
           </ol>
           <section aria-label={whatThisPhoneThenTrusts} className="mt-6 max-w-3xl">
             <h2>{whatThisPhoneThenTrusts}</h2>
-            <p className="mt-2">{onlyNamesThatEnd}</p>
+            <p className="mt-2">{whatIsTrusted}</p>
           </section>
         </>
       )}
@@ -87,7 +87,7 @@ export default async function TrustPage() {
 const NoLine = ({ secure }: { secure: boolean }) => (
   <>
     <h1>{secure ? thisPhoneIsOnTrustedLine : thereIsNoTrustedLine}</h1>
-    <p className="lead mt-4">{secure ? whoeverRunsProxyBeforeEmberslate : startEmberslateWithNpmStart}</p>
+    <p className="lead mt-4">{secure ? proxyKeepsIt : startWithCrew}</p>
   </>
 )
 
@@ -96,18 +96,18 @@ function Install() {
     <li className="py-2">
       {installItByWhatPhone}
       <div className="mt-2 grid grid-cols-1 gap-x-10 gap-y-4 sm:grid-cols-2">
-        <section aria-label={phoneThatSaysProfileDownloaded}>
-          <p className="font-bold">{itSaysProfileDownloaded}</p>
+        <section aria-label={aPhoneWithProfile}>
+          <p className="font-bold">{withProfile}</p>
           <ol className="mt-1 list-[lower-alpha] pl-6 text-base">
-            <li className="py-1">{openSettingsAtTopTap}</li>
-            <li className="py-1">{stillInSettingsGeneralAbout}</li>
+            <li className="py-1">{installProfile}</li>
+            <li className="py-1">{switchItOn}</li>
           </ol>
         </section>
-        <section aria-label={phoneThatSaysNothing}>
-          <p className="font-bold">{itSaysNothingOrAsks}</p>
+        <section aria-label={aPhoneThatSaysNothing}>
+          <p className="font-bold">{saysNothing}</p>
           <ol className="mt-1 list-[lower-alpha] pl-6 text-base">
             <li className="py-1">{openSettingsAndSearch}</li>
-            <li className="py-1">{tapCaCertificateInstallAnyway}</li>
+            <li className="py-1">{installAnyway}</li>
           </ol>
         </section>
       </div>

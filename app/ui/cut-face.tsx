@@ -1,6 +1,6 @@
 import type { Tone } from '@/lib/export/cut-face'
 import type { Drawing } from '@/lib/export/drawing'
-import { linesJoinPlacesWithOne } from '../words/shared'
+import { howToReadFace } from '../words/shared'
 import { DrawingSvg, Figures, paint } from './drawing'
 
 /** The predicted slice, what it says in one sentence, and what its tones mean. */
@@ -10,7 +10,7 @@ export function CutFace(props: { drawing: Drawing; sentence: string; tones: read
       <DrawingSvg drawing={props.drawing} />
       <figcaption className="mt-2">{props.sentence}</figcaption>
       <Tones tones={props.tones} />
-      <p className="small">{linesJoinPlacesWithOne}</p>
+      <p className="small">{howToReadFace}</p>
       <Figures tables={props.drawing.tables} />
     </figure>
   )

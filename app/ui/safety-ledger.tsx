@@ -1,6 +1,6 @@
 import type { SafetyPanel } from '@/lib/export/safety-panel'
 import type { SafetyLine } from '@/lib/export/safety-times'
-import { asksWords, conditionsAndSources, howToTakeReading, ruleWords, soIt, thisPlanGives } from '../words/shared'
+import { asksWords, conditionsAndSources, howToTakeReading, ruleWords, soItIs, thisPlanGives } from '../words/shared'
 import { Folded } from './folded'
 import { Sideways } from './sideways'
 import { WithTerms } from './with-terms'
@@ -24,7 +24,7 @@ export function SafetyLedger({ panel, title }: { panel: SafetyPanel; title: stri
               <th scope="col">{ruleWords}</th>
               <th scope="col">{asksWords}</th>
               <th scope="col">{thisPlanGives}</th>
-              <th scope="col">{soIt}</th>
+              <th scope="col">{soItIs}</th>
             </tr>
           </thead>
           <tbody>

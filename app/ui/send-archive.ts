@@ -1,4 +1,4 @@
-import { serverDoesNotAnswerTry } from '../words/shared'
+import { archiveUnanswered } from '../words/shared'
 import { type Answer, newWriteId, send } from './send'
 
 /** The server takes 8 MB at once. */
@@ -16,7 +16,7 @@ export async function sendArchive(file: File, told: (share: number) => void): Pr
     const response = await fetch(`/api/archives/${upload}?from=${from}`, { method: 'PUT', body }).catch(() => null)
     if (!response?.ok) {
       const said = await response?.json().catch(() => null)
-      return { ok: false, sentence: said?.detail ?? serverDoesNotAnswerTry, problems: [] }
+      return { ok: false, sentence: said?.detail ?? archiveUnanswered, problems: [] }
     }
     told(Math.min(1, (from + PIECE) / file.size))
   }

@@ -1,7 +1,7 @@
 import { entryId, RANDOM_BYTES } from '@/lib/log/entry-id'
 import type { Problem } from '@/lib/refusals'
 import { instant } from '@/lib/units'
-import { serverDidNotUnderstand, serverDoesNotAnswerWhat } from '../words/shared'
+import { unanswered, unreadableAnswer } from '../words/shared'
 
 export type Refused = { ok: false; sentence: string; problems: readonly Problem[]; code?: string }
 export type Answer<T = unknown> = { ok: true; value: T } | Refused
@@ -10,14 +10,14 @@ export type Answer<T = unknown> = { ok: true; value: T } | Refused
 export const newWriteId = () => entryId(instant(Date.now()), crypto.getRandomValues(new Uint8Array(RANDOM_BYTES)))
 
 /** A dead line is a sentence too. */
-export const noAnswer = (): Refused => ({ ok: false, sentence: serverDoesNotAnswerWhat, problems: [] })
+export const noAnswer = (): Refused => ({ ok: false, sentence: unanswered, problems: [] })
 
 /** Reads the problem document (RFC 9457). */
 export async function refusalIn(response: Response): Promise<Refused> {
   const value = await response.json().catch(() => null)
   return {
     ok: false,
-    sentence: value?.detail ?? value?.title ?? serverDidNotUnderstand,
+    sentence: value?.detail ?? value?.title ?? unreadableAnswer,
     problems: value?.problems ?? value?.errors ?? [],
     code: value?.code,
   }

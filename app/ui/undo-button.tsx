@@ -2,7 +2,7 @@
 import { useRouter } from 'next/navigation'
 import { useState, useTransition } from 'react'
 import { allSaved } from '../shoots/unsaved'
-import { undoLastChange, whatWasTypedLast } from '../words/shared'
+import { undoLastChange, undoWaits } from '../words/shared'
 import { send } from './send'
 
 /** Takes the last saved change back; the version before it becomes the newest, nothing is deleted. */
@@ -15,7 +15,7 @@ export function UndoButton({ id, canUndo }: { id: string; canUndo: boolean }) {
     start(async () => {
       setFault('')
       // Else the undo would pass by what was typed just now, and that would be saved over it.
-      if (!(await allSaved())) return setFault(whatWasTypedLast)
+      if (!(await allSaved())) return setFault(undoWaits)
       const answer = await send(`/api/shoots/${id}/undo`, 'POST', {})
       if (answer.ok) router.refresh()
       else setFault(answer.sentence)

@@ -3,9 +3,9 @@ export const callsWords = 'Calls'
 export const calendar = 'Calendar'
 export const wholeShoot = 'The whole shoot'
 export const yourCalendarSubscribes = 'Your calendar subscribes to'
-export const itIsYoursAloneWhoever = '. It is yours alone: whoever has it reads your calls, until you are shut out.'
-export const eachPersonsCalendarHasAddress = 'Each person’s calendar has an address of its own, at Crew links.'
-export const openItAgainOrSubscribe =
+export const calendarIsYours = '. It is yours alone: whoever has it reads your calls, until you are shut out.'
+export const eachHasCalendar = 'Each person’s calendar has an address of its own, at Crew links.'
+export const openAgainOrSubscribe =
   'Open it again when the day has changed, or subscribe to it on this computer: the calendar then follows.'
 export const crewCallWrap = (crewCall: string, wrap: string) => `Crew call ${crewCall}, wrap ${wrap}.`
 export const callSheetA4 = 'Call sheet, A4'
@@ -40,26 +40,26 @@ export const whoWords = 'who'
 export const slipOf = (person: string) => `Slip of ${person}`
 
 // calls/prep-and-risk.tsx
-export const usLetterWords = (name: string) => `${name}, US Letter`
+export const inUsLetter = (name: string) => `${name}, US Letter`
 export const fuelWords = 'Fuel'
 export const thermometersWords = 'Thermometers'
 export const kitWords = 'Kit'
 export const prepList = 'Prep list'
 export const shoppingWords = 'Shopping'
-export const kitShotByShotStands = 'Kit shot by shot stands on the printed list, with a column for the lens.'
+export const kitIsOnPaper = 'Kit shot by shot stands on the printed list, with a column for the lens.'
 export const riskSheet = 'Risk sheet'
 
 // calls/producer-desk.tsx
 export const emergencyNumber = 'Emergency number'
 export const nearestHospital = 'Nearest hospital'
-export const nameStreetMinutesByCar = 'Name, street, minutes by car.'
+export const hospitalWhy = 'Name, street, minutes by car.'
 export const personResponsible = 'Person responsible'
 export const fireRestrictionsToday = 'Fire restrictions today'
-export const whatFireServiceOrOwner = 'What the fire service or the owner of the ground told you, and when.'
+export const fireRestrictionsWhy = 'What the fire service or the owner of the ground told you, and when.'
 export const contact = (i: number) => `Contact ${i}`
 export const role = 'Role'
 export const telephone = 'Telephone'
 export const whatOnlyProducerKnows = 'What only the producer knows'
-export const emptyFieldPrintsAsLine = 'An empty field prints as a line to write on.'
+export const emptyPrintsLine = 'An empty field prints as a line to write on.'
 export const takeOut = 'Take out'
 export const addContact = 'Add a contact'

@@ -6,8 +6,8 @@ export const filesOfCard = 'Files of the card'
 
 // card/allergen-fields.tsx
 export const allergensWords = 'Allergens'
-export const thoseOfKnownFoodsAre = 'Those of known foods are found by themselves. Tick what else is in it.'
-export const inWords = (join: string) => `in ${join}`
+export const allergensWhy = 'Those of known foods are found by themselves. Tick what else is in it.'
+export const inWords = (foods: string) => `in ${foods}`
 
 // card/card-desk.tsx
 export const sentenceOfYourOwn = 'A sentence of your own.'
@@ -18,11 +18,10 @@ export const addSentence = 'Add a sentence'
 export const titleWords = 'Title'
 export const yourOwn = 'Your own'
 export const wordsOf = (id: string) => `Words of ${id}`
-export const everyNumberTimeTemperature =
-  'Every number, time, temperature and word such as “safe” is checked as you write.'
+export const isCheckedAsYouWrite = 'Every number, time, temperature and word such as “safe” is checked as you write.'
 export const useThisSentence = 'Use this sentence'
-export const printMineAsMyOwn = 'Print mine, as my own statement, with my reason'
-export const doNotPrintItAfter = 'Do not print it after all'
+export const printMine = 'Print mine, as my own statement, with my reason'
+export const doNotPrintIt = 'Do not print it after all'
 export const authorsReason = (reason: string) => `The author’s reason: ${reason}`
 export const myReason = 'My reason'
 export const printItAsMine = 'Print it as mine'
@@ -34,8 +33,8 @@ export const markdown = 'Markdown'
 export const plainText = 'Plain text'
 export const recipeForSearchEngines = 'Recipe for search engines'
 export const wordsUnderVideo = 'Words under the video'
-export const forRichResultPageStill = (required: string) => `For a rich result the page still needs ${required}.`
-export const searchEnginesWouldAlsoLike = (helpful: string) => `Search engines would also like ${helpful}.`
+export const richResultNeeds = (required: string) => `For a rich result the page still needs ${required}.`
+export const searchEnginesLike = (helpful: string) => `Search engines would also like ${helpful}.`
 
 // card/finding.tsx
 export const authorsOpinion = 'the author’s opinion'
@@ -44,7 +43,7 @@ export const judgedByPlan = 'Judged by the plan'
 export const judgedByModel = 'Judged by the model'
 export const judgedByDaysLog = 'Judged by the day’s log'
 export const judgedByPublishedTable = 'Judged by a published table'
-export const version = (replace: string) => `, version ${replace}`
+export const version = (named: string) => `, version ${named}`
 export const figuresBorneOut = (count: number) => `${count} figures borne out`
 
 // card/ingredient-row.tsx
@@ -52,10 +51,10 @@ export const ingredientWords = (nth: number) => `Ingredient ${nth}`
 export const howMuch = (nth: number) => `How much of ${nth}`
 export const ingredientCounts = (nth: number) => `Ingredient ${nth} counts as`
 export const takeOut = 'Take out'
-export const ingredientWords2 = (nth: number) => `ingredient ${nth}`
+export const ingredientNamed = (nth: number) => `ingredient ${nth}`
 export const printsAs = 'Prints as'
 export const printsWithoutAmount = 'Prints without an amount. '
-export const roastItselfReckonedByPlans = 'The roast itself: reckoned by the plan’s own weight.'
+export const isTheRoast = 'The roast itself: reckoned by the plan’s own weight.'
 export const notFood = 'Not food, so not in the nutrition.'
 export const notOneOfOurFoods =
   'Not one of our foods: its allergens and nutrition are not known. If it is made of one, say which.'
@@ -73,32 +72,32 @@ export const cautionsOnCard = 'Cautions on the card'
 
 // card/publish-fields.tsx
 export const whoMayReadPageHere = 'Who may read the page here'
-export const anybodyWhoHasItsAddress = 'Anybody who has its address may read the card, and nothing else.'
+export const openWhy = 'Anybody who has its address may read the card, and nothing else.'
 export const author = 'Author'
 export const addressOfYourOwnPage = 'Address of your own page'
-export const codeOnPaperLeadsThere = 'The code on paper leads there.'
+export const ownPageWhy = 'The code on paper leads there.'
 export const addressOfPicture = 'Address of the picture'
 export const addressOfVideo = 'Address of the video'
 export const titleOfVideo = 'Title of the video'
 export const dayItWasPutUp = 'Day it was put up'
 export const lengthOfVideo = 'Length of the video'
-export const suchAsMinS = 'Such as 12 min 30 s.'
+export const videoLengthWhy = 'Such as 12 min 30 s.'
 export const kindOfDish = 'Kind of dish'
-export const suchAsMainCourse = 'Such as main course.'
+export const dishWhy = 'Such as main course.'
 export const cuisine = 'Cuisine'
 export const keywords = 'Keywords'
-export const commasBetweenThem = 'Commas between them.'
+export const keywordsWhy = 'Commas between them.'
 export const whereItIsPublished = 'Where it is published'
 
 // card/recipe-fields.tsx
 export const youNeed = 'You need'
 export const servesWords = 'Serves'
-export const nutritionIsPrintedForOne = 'Nutrition is printed for one of so many servings.'
+export const servesWhy = 'Nutrition is printed for one of so many servings.'
 export const addIngredient = 'Add an ingredient'
-export const whatElseToHaveOne = 'What else to have, one a line'
-export const fuelThermometerTongsBoard = 'Fuel, thermometer, tongs, board and foil come from the plan.'
-export const yourOwnNoteOnKeeping = 'Your own note on keeping it'
-export const printedAsYoursAfterWhat = 'Printed as yours, after what the food-safety authority advises.'
+export const elseToHave = 'What else to have, one a line'
+export const elseWhy = 'Fuel, thermometer, tongs, board and foil come from the plan.'
+export const keepingNote = 'Your own note on keeping it'
+export const keepingNoteWhy = 'Printed as yours, after what the food-safety authority advises.'
 
 // card/sheet/card-sheet.tsx
 export const by = (author: string) => `By ${author}`

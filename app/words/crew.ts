@@ -1,8 +1,8 @@
 // crew/crew-desk.tsx
 export const peopleWords = 'People'
 export const codesOpen = 'Codes open at'
-export const httpWorksAtOnceHttps = 'http works at once; https once the phone trusts the set, at /trust.'
-export const codesForAllWhoHave = (count: number) => `Codes for all ${count} who have none`
+export const codesOpenWhy = 'http works at once; https once the phone trusts the set, at /trust.'
+export const codesForAll = (count: number) => `Codes for all ${count} who have none`
 export const nobodyIsInThisShoot = 'Nobody is in this shoot yet. Add people on the Day page.'
 export const noLink = 'No link.'
 export const calendarAddress = 'Calendar address'
@@ -19,11 +19,11 @@ export const notOpenedYet = 'Not opened yet'
 
 // crew/keys-desk.tsx
 export const deviceKeys = 'Device keys'
-export const thermometerOrLoggerThatCan =
+export const deviceKeysWhy =
   'A thermometer or logger that can send over the network sends its readings with a key. Revoking ends a key for good; a new one is made at once.'
 export const isRevoked = (name: string) => `The key of ${name} is ended. The device needs a new one to send again.`
 export const nameOfDevice = 'Name of the device'
-export const suchAsProbe = 'Such as probe-1.'
+export const deviceNameWhy = 'Such as probe-1.'
 export const makeKey = 'Make a key'
 export const none = 'None.'
 export const notUsedYet = 'not used yet'
@@ -45,7 +45,7 @@ export const crewLinks = 'Crew links'
 export const calls = 'Calls'
 export const eachCodeOpensThisShoots =
   'Each code opens this shoot’s board for one person, on as many phones as they hold. It is shown once. The calendar address lets a calendar read that person’s calls until they are shut out.'
-export const emberslateAnswersThisComputerOnly =
+export const thisComputerOnly =
   'Emberslate answers this computer only. To let the crew in by their phones, stop it and start it anew with npm start -- --crew.'
 export const exportOrEraseWhat = 'Export or erase what is kept of a person'
 

@@ -11,8 +11,8 @@ export const layOut = (share: string) => `Lay out for ${share}`
 export const curveInFigures = 'The curve in figures'
 export const meatOn = 'meat on'
 export const sliced = (wanted: string) => `sliced ${wanted}`
-export const ofTheseMustRest = 'of these must rest on for it'
-export const chanceThatRoastIsSliced = (wanted: string) =>
+export const mustRestHead = 'of these must rest on for it'
+export const chanceCurve = (wanted: string) =>
   `Chance that the roast is sliced ${wanted} against the time its meat goes on`
 export const plannedWords = (clock: string, chance: string) => `planned ${clock}, ${chance}`
 
@@ -26,7 +26,7 @@ export const takeOut = 'Take out'
 export const shotIsAdded = 'A shot is added.'
 export const shotsWords = 'Shots'
 export const addShotWords = 'Add a shot'
-export const barAtLeftEdgeMarks =
+export const howToPin =
   'A bar at the left edge marks a shot that happens once, when the meat says. Drag any other along its line, or its box under the heat line, to pin it to a minute; drag one of these to wish the whole cook sooner or later.'
 export const daysHours = 'The day’s hours'
 export const tryingOut = 'Trying out.'
@@ -34,7 +34,7 @@ export const firstLookAtDay = 'A first look at the day with this change.'
 export const dayWithThisChange = 'The day with this change.'
 
 // day/day-view.ts
-export const toWords = (sheet: string, sheet2: string, sheet3: string) => `${sheet} to ${sheet2}, ${sheet3}`
+export const numberedFromTo = (from: string, to: string, number: string) => `${from} to ${to}, ${number}`
 
 // day/does-not-fit.tsx
 export const doesNotFit = 'Does not fit'
@@ -46,11 +46,11 @@ export const notByOneCamera = 'Two moments, one camera'
 // day/lane-grips.tsx
 export const untitledShot = 'Untitled shot'
 export const onHeatLine = (title: string) => `On the heat line: ${title}`
-export const toWords2 = (clock: string, stands: string, what: string, what2: string) =>
-  `${clock} to ${stands}${what}${what2}`
+export const spokenTimes = (from: string, to: string, pinned: string, tried: string) =>
+  `${from} to ${to}${pinned}${tried}`
 
 // day/offered-shots.tsx
-export const shotsThatAreOftenMissed = 'Shots that are often missed on a long cook'
+export const offeredShotsTitle = 'Shots that are often missed on a long cook'
 
 // day/offers.tsx
 export const moreOnOffer = (count: number) => `${count} more on offer`
@@ -81,15 +81,15 @@ export const lengthWords = 'Length'
 export const notBefore = 'Not before'
 export const notAfter = 'Not after'
 export const fromWords = 'From'
-export const toWords3 = 'To'
+export const toWords = 'To'
 export const lightWords = 'Light'
 export const pinnedAt = 'Pinned at'
-export const itThenRolls = 'It then rolls from this minute on: 18:05. Empty: when it suits.'
+export const pinnedWhy = 'It then rolls from this minute on: 18:05. Empty: when it suits.'
 export const roast = 'Roast'
 export const shotWords = 'Shot'
 export const setupWords = 'Setup'
 export const needsWords = 'Needs'
-export const rolesOrPeopleWithCommas = 'Roles or people, with commas: camera, presenter.'
+export const needsWhy = 'Roles or people, with commas: camera, presenter.'
 export const camera = 'Camera'
 export const place = 'Place'
 export const lid = 'Lid'
@@ -97,10 +97,10 @@ export const food = 'Food'
 export const ifSomethingMustGive = 'If something must give'
 export const newShot = 'New shot'
 export const camerasWords = 'Cameras'
-export const withCommasB = 'With commas: A, B.'
+export const camerasWhy = 'With commas: A, B.'
 export const personWords = (i: number) => `Person ${i}`
 export const rolesOf = (id: string) => `Roles of ${id}`
-export const withCommasCameraSound = 'With commas: camera, sound.'
+export const rolesWhy = 'With commas: camera, sound.'
 
 // day/shot-filter.tsx
 export const whoseShots = 'Whose shots'
@@ -125,12 +125,12 @@ export const less = 'Less'
 export const more = 'More'
 
 // day/shot-table.tsx
-export const arrowKeysTryAnotherMinute =
+export const howToPinByKeys =
   'Arrow keys try another minute, with shift five. Enter pins the shot there, Escape lets it go.'
-export const arrowKeysMoveWholeCook =
+export const howToMoveCookByKeys =
   'Arrow keys move the whole cook by a minute, with shift by five. Enter wishes the first slice there, Escape lets it go.'
 export const no = 'no.'
-export const shotWords2 = 'shot'
+export const shotHead = 'shot'
 export const whenItFalls = 'when it falls'
 
 // day/shot-track.tsx
@@ -141,15 +141,15 @@ export const timeOf = (title: string) => `Time of ${title}`
 // day/side-fields.ts
 export const side = 'Side'
 export const takes = 'Takes'
-export const yourOwnFigureForecastKnows = 'Your own figure: the forecast knows the roast alone.'
+export const sideTakesWhy = 'Your own figure: the forecast knows the roast alone.'
 export const heat = 'Heat'
-export const whatThisTimeIsMeant = 'What this time is meant at, as 160 °C. The plan says if the cooker is far off it.'
+export const sideHeatWhy = 'What this time is meant at, as 160 °C. The plan says if the cooker is far off it.'
 export const hands = 'Hands'
-export const roleOrPersonToPut = 'A role or person to put it on and take it off. Empty: a cook.'
+export const sideHandsWhy = 'A role or person to put it on and take it off. Empty: a cook.'
 
 // day/sides.tsx
 export const sidesOnSameCooker = 'Sides on the same cooker'
-export const sidesOnSameCookerWords = (count: number) => `Sides on the same cooker: ${count}`
+export const sidesCounted = (count: number) => `Sides on the same cooker: ${count}`
 export const sideWords = (index: number) => `Side ${index}`
 export const thisSide = 'this side'
 export const out = 'out'
@@ -162,14 +162,14 @@ export const titleOfTask = (index: number) => `Title of task ${index}`
 export const startOf = (name: string) => `Start of ${name}`
 export const lengthOf = (name: string) => `Length of ${name}`
 export const intervalOf = (name: string) => `Interval of ${name}`
-export const momentSuchAsMeat = 'A moment such as “meat on”, or a time such as 18:30.'
+export const taskFromWhy = 'A moment such as “meat on”, or a time such as 18:30.'
 export const takesWords = 'Takes'
-export const soLongOnceInBetween = 'So long, once in between: 10 min. Empty: the whole time from one to the other.'
+export const taskTakesWhy = 'So long, once in between: 10 min. Empty: the whole time from one to the other.'
 export const everyWords = 'Every'
-export const againAndAgainSoFar = 'Again and again, so far apart: 45 min. Empty: once.'
-export const rolesOrPeopleWithCommasCook = 'Roles or people, with commas: cook, camera.'
-export const soLongAfterFromMin = 'So long after “from”: 30 min. Empty: at once.'
-export const withLidOffCookLoses = 'With the lid off the cook loses heat; the forecast then knows of it.'
+export const taskEveryWhy = 'Again and again, so far apart: 45 min. Empty: once.'
+export const taskNeedsWhy = 'Roles or people, with commas: cook, camera.'
+export const taskDelayWhy = 'So long after “from”: 30 min. Empty: at once.'
+export const taskLidWhy = 'With the lid off the cook loses heat; the forecast then knows of it.'
 
 // day/task-row.tsx
 export const takeThisTaskOut = 'Take this task out'
@@ -178,13 +178,13 @@ export const takeThisTaskOut = 'Take this task out'
 export const taskIsAdded = 'A task is added.'
 export const tasksWords = 'Tasks'
 export const addTaskWords = 'Add a task'
-export const nothingIsAskedOfAnybody = 'Nothing is asked of anybody beside the shots.'
+export const noTasks = 'Nothing is asked of anybody beside the shots.'
 export const taskWords = 'task'
-export const tasksThatFireCameras = 'Tasks that fire, cameras and sound ask for'
+export const offeredTasksTitle = 'Tasks that fire, cameras and sound ask for'
 
 // day/what-if.tsx
-export const whatIfCrewIsLate = 'What if the crew is late, the weather turns, the roast is held'
-export const dayHasChangedSinceAsk = 'The day has changed since: ask again.'
+export const whatIfSummary = 'What if the crew is late, the weather turns, the roast is held'
+export const dayHasChanged = 'The day has changed since: ask again.'
 export const adopt = 'Adopt'
 export const leaveIt = 'Leave it'
 

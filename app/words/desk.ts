@@ -13,10 +13,10 @@ export const who = 'who'
 // set/desk-state.tsx
 export const alertsWords = 'Alerts'
 export const noneIsOpen = 'None is open.'
-export const by = (owner: string, deadline: string, deadline2: string) => `${owner}, by ${deadline} (${deadline2}),`
+export const by = (owner: string, deadline: string, left: string) => `${owner}, by ${deadline} (${left}),`
 export const acknowledged = 'acknowledged'
 export const notAnsweredYet = 'not answered yet'
-export const askedBefore = (join: string) => `; asked before: ${join}`
+export const askedBefore = (names: string) => `; asked before: ${names}`
 export const byWords = (cook: string, deadline: string) => `${cook}, by ${deadline}`
 export const probesWords = 'Probes'
 export const probesAndCooker = 'Probes and cooker'

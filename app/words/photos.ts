@@ -1,14 +1,13 @@
 // set/photos/continuity.tsx
 export const continuity = 'Continuity'
-export const notesAndPhotographsByShot =
-  'Notes and photographs by shot, the latest first. Take them on the board: More, Note.'
+export const continuityLead = 'Notes and photographs by shot, the latest first. Take them on the board: More, Note.'
 export const toBoard = 'To the board'
 export const stillToShoot = 'Still to shoot'
 export const everyShotIsDone = 'Every shot is done.'
 export const doneWords = 'Done'
-export const nothingWasNotedOfShot = 'Nothing was noted of a shot that is done.'
+export const nothingNotedOfIt = 'Nothing was noted of a shot that is done.'
 export const ofNoShot = 'Of no shot'
-export const notShotYetRoastLooked = 'Not shot yet. The roast looked like this last:'
+export const roastLookedLast = 'Not shot yet. The roast looked like this last:'
 export const nothingNotedYet = 'Nothing noted yet.'
 
 // set/photos/photo-field.tsx

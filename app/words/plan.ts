@@ -178,19 +178,18 @@ export const whatToExpect = 'What to expect'
 
 // shoots/heat-line-input.ts
 export const mayNeverCome = (id: string) => `${id} may never come`
-export const aboutTo = (likely: string, what: string, what2: string) => `about ${likely}, ${what} to ${what2}`
-export const foodSafetyAuthoritysMinimum = (tempC: string, held: string) =>
-  `${tempC}${held}: the food-safety authority’s minimum`
-export const heatLineOfFirstSlice = (title: string, words: string) => `Heat line of ${title}: first slice ${words}`
+export const aboutTo = (likely: string, early: string, late: string) => `about ${likely}, ${early} to ${late}`
+export const authoritysMinimum = (tempC: string, held: string) => `${tempC}${held}: the food-safety authority’s minimum`
+export const heatLineOf = (title: string, words: string) => `Heat line of ${title}: first slice ${words}`
 
 // shoots/preview-from.ts
-export const safetyWords = (id: string) => `Safety: ${id}`
-export const safetyWords2 = 'Safety'
+export const safetyOf = (id: string) => `Safety: ${id}`
+export const safetyTitle = 'Safety'
 export const ovenOn = 'Oven on'
 export const light = 'Light'
 export const firstSlice = (words: string) => `First slice ${words}.`
 export const itNeverGetsThere = 'It never gets there in most cooks: a hotter cooker or a cooler target would.'
-export const whenSlicedMiddleStands = (likely: string, low: string) =>
+export const middleWhenSliced = (likely: string, low: string) =>
   `When sliced the middle stands at about ${likely} (${low}).`
-export const leftWholeItWouldClimb = (likely: string) => `Left whole it would climb to about ${likely}.`
+export const wouldClimb = (likely: string) => `Left whole it would climb to about ${likely}.`
 export const itLosesAbout = (likely: string, low: string) => `It loses about ${likely} of its weight (${low}).`

@@ -35,12 +35,12 @@ export const orderOfDate = 'Order of the date'
 export const dateOfStart = 'Date of the start'
 export const dateOfFirstRow = 'Date of the first row'
 export const timeOfStart = 'Time of the start'
-export const whenLoggerBeganSuch = 'When the logger began, such as 11:30.'
+export const timeOfStartWhy = 'When the logger began, such as 11:30.'
 export const zoneOfTimes = 'Zone of the times'
 export const thereIsNoSuchZone = 'There is no such zone. Write one such as Europe/London.'
-export const timesWithOffsetOfTheir = 'Times with an offset of their own are taken as they are.'
+export const zoneWhy = 'Times with an offset of their own are taken as they are.'
 export const readingsToKeep = 'Readings to keep'
-export const ofEachProbeOne = 'Of each probe. One in 30 s is plenty for the forecast.'
+export const readingsToKeepWhy = 'Of each probe. One in 30 s is plenty for the forecast.'
 export const betweenColumns = 'Between columns'
 export const decimalSign = 'Decimal sign'
 export const namesOfColumns = 'Names of the columns'
@@ -55,37 +55,37 @@ export const readingFile = 'Reading the file.'
 
 // set/readings/how-to-send.tsx
 export const fromDevice = 'From a device'
-export const thermometerOrLogger =
+export const fromDeviceLead =
   'A thermometer or logger that is on the network sends its own readings. It needs a key, made on'
 export const crewLinks = 'Crew links'
-export const itsNameThereIsDevices = '; its name there is the device’s name here. Without --crew no key is asked for.'
-export const curlApiShootsLogH = (
+export const keyNameIsDevice = '; its name there is the device’s name here. Without --crew no key is asked for.'
+export const curlExample = (
   origin: string,
   shootId: string,
-  cooks: string,
+  body: string,
 ) => `curl ${origin}/api/shoots/${shootId}/log \\
   -H 'Authorization: Bearer KEY' -H 'Content-Type: application/json' \\
-  -d '${cooks}'`
+  -d '${body}'`
 export const sent = 'sent'
-export const whatDevicesClockSays =
+export const sentWhy =
   'What the device’s clock says as it sends. The set reads from it how far that clock is off and puts every time right; nobody has to set it.'
 export const at = 'at'
-export const whenItWasRead = 'When it was read, by the same clock, with its offset or Z. Late and out of order is fine.'
+export const atWhy = 'When it was read, by the same clock, with its offset or Z. Late and out of order is fine.'
 export const id = 'id'
-export const lettersAndDigitsUlid =
+export const idWhy =
   '26 letters and digits, a ULID, or 26 digits of your own that begin with 0 to 7: seconds since 1970 and a number of the probe will do. Sent again under the same id, a reading is kept once: when in doubt, send again.'
 export const cookWords = 'cook'
 export const sensor = 'sensor'
-export const coreCookerOrAirFurther = 'core, cooker or air; further ones core-2, cooker-2 up to -9.'
+export const sensorWhy = 'core, cooker or air; further ones core-2, cooker-2 up to -9.'
 export const temp = 'temp'
-export const cOrF = '“46.2 °C” or “115.2 °F”, from −40 to 700 °C.'
+export const tempWhy = '“46.2 °C” or “115.2 °F”, from −40 to 700 °C.'
 export const batches = 'Batches'
-export const toEntriesAtMostMb =
+export const batchesWhy =
   '1 to 500 entries, at most 1 MB, in one request; after hours without a network send in pieces.'
 export const answers = 'Answers'
-export const eachEntryByItsId =
+export const answersWhy =
   '200: each entry by its id is “kept”, “known” (it was here before) or “refused” with a sentence. 422: nothing of it could be kept, and why. 401 or 403: the key. 429: wait as Retry-After says. 5xx or no answer: send the same again. All of it in'
-export const apiOpenapiJson = '/api/openapi.json'
+export const openApiPath = '/api/openapi.json'
 
 // set/readings/match-file.tsx
 export const rowsWords = (count: number) => `, ${count} rows`
@@ -98,10 +98,10 @@ export const sentSoFar = 'Sent so far'
 export const whatWillBeLogged = 'What will be logged'
 export const timesAreSets = (zone: string) => `. Times are the set’s, ${zone}`
 export const filesAre = (zone: string) => ` (the file’s are ${zone})`
-export const lineWords = (line: number) => `Line ${line}:`
+export const lineNumbered = (line: number) => `Line ${line}:`
 export const andMore = (count: number) => `and ${count} more.`
 export const firstReadings = 'The first readings'
-export const lineWords2 = 'line'
+export const lineHead = 'line'
 export const whenWords = 'when'
 export const probe = 'probe'
 export const reads = 'reads'
@@ -113,11 +113,10 @@ export const backToLaptopsView = 'Back to the laptop’s view'
 export const fromFile = 'From a file'
 
 // set/readings/readings-picture.tsx
-export const fromTo = (join: string, first: string, last: string) => `${join} from ${first} to ${last}`
+export const fromTo = (probes: string, first: string, last: string) => `${probes} from ${first} to ${last}`
 
 // set/readings/send-entries.ts
-export const serverDoesNotAnswerPress =
-  'The server does not answer. Press again: what is in the log already is not doubled.'
+export const unansweredPress = 'The server does not answer. Press again: what is in the log already is not doubled.'
 
 // set/readings/use-logger-file.ts
 export const thereIsNoTimeZone = (zone: string) => `There is no time zone “${zone}”. Write one such as Europe/London.`

@@ -1,9 +1,9 @@
 // set/rehearsal/rehearsal-bar.tsx
 export const workingOutForecast = 'Working out the forecast.'
-export const itAsksYouAtUntil = 'It asks you: at 1× until you answer, or somebody does for you.'
-export const pausedWhatYouAddStays = 'Paused. What you add stays on this screen.'
+export const itAsksYou = 'It asks you: at 1× until you answer, or somebody does for you.'
+export const paused = 'Paused. What you add stays on this screen.'
 export const dayIsOver = 'The day is over.'
-export const rehearsedDayInventedReadings = 'Rehearsed day, with invented readings. What you add stays on this screen.'
+export const inventedReadings = 'Rehearsed day, with invented readings. What you add stays on this screen.'
 export const dayAsItWasLogged = 'The day as it was logged. What you add stays on this screen.'
 export const rehearsal = 'Rehearsal'
 export const play = 'Play'

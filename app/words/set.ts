@@ -14,7 +14,7 @@ export const toAndToYou = (owner: string) => `to ${owner}, and to you`
 export const takeRollsSilent = 'a take rolls: silent'
 export const itWasDue = (deadline: string) => `it was due at ${deadline}`
 export const byIn = (deadline: string) => `by ${deadline}, in`
-export const unansweredItGoesToSomebody = 'Unanswered, it goes to somebody else.'
+export const unansweredGoesOn = 'Unanswered, it goes to somebody else.'
 export const seesTo = (owner: string) => `${owner} sees to it that it is done.`
 
 // set/calls-page.tsx
@@ -53,7 +53,7 @@ export const toWords = 'to'
 export const allWhile = 'all the while'
 
 // set/set-context.tsx
-export const notKeptThisPhoneCould = 'Not kept: this phone could not store it. Try again, or write it down.'
+export const notKept = 'Not kept: this phone could not store it. Try again, or write it down.'
 
 // set/sheet.tsx
 export const backWords = 'Back'
@@ -65,7 +65,7 @@ export const thisPhoneRemembers = 'This phone remembers it, and shows your calls
 // set/answers.tsx
 export const youSaidComing = 'You said: coming.'
 export const youSaidReady = 'You said: ready.'
-export const youSaidCannotSomebodyElse = 'You said: cannot. Somebody else is looked for.'
+export const youSaidCannot = 'You said: cannot. Somebody else is looked for.'
 export const youHandedItOver = 'You handed it over.'
 export const toldWords = (word: string) => `Told: ${word}.`
 export const comingWords = 'Coming'
@@ -81,16 +81,16 @@ export const cutHold = 'Cut, hold'
 export const good = 'good'
 export const noGood = 'no good'
 export const hold = 'hold'
-export const takeWords = (take: number, replace: string) => `Take ${take}: ${replace}.`
+export const takeWords = (take: number, verdict: string) => `Take ${take}: ${verdict}.`
 
 // set/food-line.tsx
 export const hasStoodOutTooLong = 'has stood out too long: throw it away.'
-export const standsOutUntilAtLatest = (discardAt: string, discardAt2: string) =>
-  `stands out, until ${discardAt} at the latest (${discardAt2}).`
+export const standsOutUntilAtLatest = (discardAt: string, left: string) =>
+  `stands out, until ${discardAt} at the latest (${left}).`
 
 // set/wait-line.tsx
 export const fromNow = (late: string) => `from now to ${late}`
-export const nowWords2 = 'now'
+export const nowInLine = 'now'
 
 // set/live-set.tsx
 export const openingBoard = 'Opening the board. The day is here; the rest of the board is on its way to this phone.'
@@ -101,16 +101,15 @@ export const loadItAgain = 'Load it again'
 // set/facts-of.ts
 export const usdaFsisNoTable = (authority: string) =>
   `USDA FSIS: no table is held for ${authority}, ask the local authority`
-export const planKeepsFoodSafetyAuthoritys = (asks: string) =>
-  `The plan keeps the food-safety authority’s minimum (${asks}).`
-export const planStaysBelowFoodSafety = (asks: string) =>
+export const keepsMinimum = (asks: string) => `The plan keeps the food-safety authority’s minimum (${asks}).`
+export const belowMinimum = (asks: string) =>
   `The plan stays below the food-safety authority’s minimum (${asks}). Not for guests at risk.`
 
 // set/page.tsx
 export const set = 'Set'
 
 // read-only.tsx
-export const youReadThisProducerChanges = 'You read this; the producer changes it.'
+export const onlyReading = 'You read this; the producer changes it.'
 export const whatYouMayDo = 'What you may do'
 
 // set/continuity/page.tsx

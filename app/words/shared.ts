@@ -13,7 +13,7 @@ export const archive = 'Archive'
 export const crewLinks = 'Crew links'
 
 // ui/cut-face.tsx
-export const linesJoinPlacesWithOne =
+export const howToReadFace =
   'Lines join places with one highest temperature; shades follow it and, in red meat, how long it stood. Outline, bone and fat are the typical cut’s, not this one’s.'
 
 // ui/import-button.tsx
@@ -29,12 +29,12 @@ export const codeThatLeads = (leadsTo: string) => `Code that leads to ${leadsTo}
 export const ruleWords = 'rule'
 export const asksWords = 'asks'
 export const thisPlanGives = 'this plan gives'
-export const soIt = 'so it is'
+export const soItIs = 'so it is'
 export const conditionsAndSources = 'Conditions and sources'
 export const howToTakeReading = 'How to take the reading that counts'
 
 // ui/send-archive.ts
-export const serverDoesNotAnswerTry = 'The server does not answer. Try again.'
+export const archiveUnanswered = 'The server does not answer. Try again.'
 
 // ui/shoot-head.tsx
 export const plan = 'Plan'
@@ -71,29 +71,27 @@ export const inventedReadings = 'Invented readings: the rehearsed day, not one t
 export const saved = 'Saved.'
 export const saving = 'Saving.'
 export const savingInMoment = 'Saving in a moment.'
-export const notSavedYetPutRight = 'Not saved yet: put right what is marked. Everything typed is kept in this browser.'
+export const notSavedYet = 'Not saved yet: put right what is marked. Everything typed is kept in this browser.'
 export const awaySince = (at: string) =>
   `The server has not answered since ${at}. Everything typed is kept in this browser and saved as soon as it does.`
 export const notTaken = (why: string) => `Not saved yet. ${why} Everything typed is kept in this browser.`
 export const putBy = 'What you typed is kept aside.'
-export const thisShootWasSavedElsewhere =
+export const savedElsewhere =
   'This shoot was saved elsewhere meanwhile. What you typed is kept in this browser and not saved yet.'
 export const saveMineOver = 'Save mine over it'
 export const showTheirs = 'Show theirs'
 
 // ui/send.ts
-export const serverDidNotUnderstand =
+export const unreadableAnswer =
   'The server’s answer cannot be read here. What you typed is still here: load the page again, it may be of an older version.'
-export const serverDoesNotAnswerWhat = 'The server does not answer. What you typed stands; try again in a moment.'
+export const unanswered = 'The server does not answer. What you typed stands; try again in a moment.'
 
 // ui/undo-button.tsx
-export const whatWasTypedLast =
-  'What was typed last is not saved yet: put right what is marked, or wait for the server.'
+export const undoWaits = 'What was typed last is not saved yet: put right what is marked, or wait for the server.'
 export const undoLastChange = 'Undo the last change'
 
 // layout.tsx
-export const cookPlanBecomesCameraCalls =
-  'A cook plan becomes camera calls and a recipe card whose numbers were checked.'
+export const inOneLine = 'A cook plan becomes camera calls and a recipe card whose numbers were checked.'
 export const skipToPage = 'Skip to the page'
 export const shotsWent = (n: number) => `${n === 1 ? 'One shot' : `${n} shots`} went with the moment to be caught.`
 

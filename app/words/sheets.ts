@@ -1,5 +1,5 @@
 // set/camera-clock-sheet.tsx
-export const cameraSClockIsLogged = (camera: string) => `Camera ${camera}’s clock is logged.`
+export const cameraClockLogged = (camera: string) => `Camera ${camera}’s clock is logged.`
 export const cameraClock = 'Camera clock'
 export const timecodeItIsAbout = 'Timecode it is about to show'
 export const itShowsItNow = 'It shows it now'
@@ -11,21 +11,21 @@ export const itWas = 'It was at'
 export const writeTimeSuch = 'Write a time such as “18:05”.'
 export const whyWords = 'Why'
 export const putRight = 'Put right'
-export const putRightWords = 'Put right.'
+export const isPutRight = 'Put right.'
 export const itDidNotHappen = 'It did not happen'
 export const takenBack = 'Taken back.'
 export const writeNumberSuch = 'Write a number such as “46.5”.'
 
 // set/expected-read.ts
-export const forecastExpects = (b: string) => `The forecast expects ${b}.`
-export const forecastExpectsTo = (replace: string, b: string) => `The forecast expects ${replace} to ${b}.`
+export const forecastExpects = (temp: string) => `The forecast expects ${temp}.`
+export const forecastExpectsTo = (low: string, high: string) => `The forecast expects ${low} to ${high}.`
 
 // set/fire-sheet.tsx
 export const lidOpen = 'Lid open'
 export const lidShut = 'Lid shut'
 export const ventsOpen = 'Vents open'
 export const ventsShut = 'Vents shut'
-export const logged = (toLowerCase: string) => `Logged: ${toLowerCase}.`
+export const logged = (what: string) => `Logged: ${what}.`
 export const theFire = 'The fire'
 export const fuelPut = (unit: string) => `Fuel put on, ${unit}, if it was weighed`
 export const writeWeightInSuch = (unit: string) => `Write a weight in ${unit}, such as “0.4”.`
@@ -34,15 +34,15 @@ export const fireFed = 'Fire fed'
 // set/food-page.tsx
 export const foodWords = 'Food'
 export const theFood = 'The food'
-export const itCountsFromFirstSlice =
+export const foodLead =
   'It counts from the first slice, or from when somebody says that it stands out. Ask the local food-safety authority, whose rules go first.'
 export const foodOutBackServed = 'Food out, back, served'
 export const sinceWords = (since: string) => ` since ${since}`
 export const throwItAwayNow = 'Throw it away now.'
-export const throwItAway = (discardAt: string, discardAt2: string) => `Throw it away at ${discardAt}, in ${discardAt2}.`
+export const throwItAway = (discardAt: string, left: string) => `Throw it away at ${discardAt}, in ${left}.`
 export const limitWords = 'Limit'
 export const outWords = (limit: string, air: string) => `${limit} out (${air})`
-export const tastingWords2 = 'Tasting'
+export const tastingHead = 'Tasting'
 export const whoseRule = 'Whose rule'
 export const usdaFsis = 'USDA FSIS'
 export const noItWasThrownAway = 'No: it was thrown away.'
@@ -57,7 +57,7 @@ export const standsOut = 'Stands out'
 export const backHotOrCold = 'Back, hot or cold'
 export const served = 'Served'
 export const thrownAway = 'Thrown away'
-export const loggedWords = (food: string, toLowerCase: string) => `Logged: ${food}, ${toLowerCase}.`
+export const loggedFood = (food: string, is: string) => `Logged: ${food}, ${is}.`
 
 // set/hold-sheet.tsx
 export const inCooker = 'In the cooker'
@@ -67,7 +67,7 @@ export const heldEnds = 'Held: ends'
 export const holdStarts = 'Hold starts'
 export const holdEnds = 'Hold ends'
 export const loggedHoldEnds = 'Logged: the hold ends.'
-export const loggedHeld = (toLowerCase: string) => `Logged: held ${toLowerCase}.`
+export const loggedHeld = (where: string) => `Logged: held ${where}.`
 
 // set/keypad.tsx
 export const wipe = 'wipe'
@@ -83,11 +83,11 @@ export const theLog = 'The log'
 export const nothingIsLoggedYet = 'Nothing is logged yet.'
 export const earlierLines = 'Earlier lines ('
 export const countsAgain = 'It counts again.'
-export const takenBackWords = ', taken back'
-export const putRightWords2 = ', put right'
+export const takenBackTag = ', taken back'
+export const putRightTag = ', put right'
 export const waitsHere = ', waits here'
 export const correctWords = 'Correct'
-export const correctWords2 = (words: string) => `Correct: ${words}`
+export const correctLine = (words: string) => `Correct: ${words}`
 
 // set/mark-sheet.tsx
 export const marked = (name: string) => `Marked: ${name}.`
@@ -107,17 +107,16 @@ export const note = 'Note'
 export const soundCheck = 'Sound check'
 export const fire = 'Fire'
 export const more = 'More'
-export const rehearseThisDayInventedOne = 'Rehearse this day: an invented one is played, and nothing is sent'
-export const continuityHowEachShotLooked = 'Continuity: how each shot looked, with photographs'
+export const rehearseThisDay = 'Rehearse this day: an invented one is played, and nothing is sent'
+export const toContinuity = 'Continuity: how each shot looked, with photographs'
 
 // set/note-sheet.tsx
-export const writeNoteFirstOrTake = 'Write the note first, or take a photograph.'
+export const writeNoteFirst = 'Write the note first, or take a photograph.'
 export const noteKept = 'Note kept.'
 export const thisPhoneCouldNotKeep =
   'This phone could not keep the photograph: it may be full. Save the note without it.'
 export const whatToRemember = 'What to remember'
-export const thisBrowserKeepsNoPhotographs =
-  'This browser keeps no photographs: leave this page open until yours is sent.'
+export const keepsNoPhotographs = 'This browser keeps no photographs: leave this page open until yours is sent.'
 export const roast = 'Roast'
 export const none = 'none'
 export const stateWords = 'State'
@@ -131,18 +130,18 @@ export const pulledOut = 'Pulled out'
 export const readsWrong = 'Reads wrong'
 export const rightAgain = 'Right again'
 export const checked = 'Checked'
-export const loggedWords2 = (sensor: string, toLowerCase: string) => `Logged: ${sensor}, ${toLowerCase}.`
+export const loggedProbe = (sensor: string, what: string) => `Logged: ${sensor}, ${what}.`
 export const probeWords = 'Probe'
 
 // set/reading-sheet.tsx
 export const typeWhatProbeReads = 'Type what the probe reads.'
-export const loggedWords3 = (sensor: string, shown: string) => `Logged: ${sensor} ${shown}.`
+export const loggedReading = (sensor: string, shown: string) => `Logged: ${sensor} ${shown}.`
 export const reading = 'Reading'
 export const movedOutWrong = 'Moved, out, wrong'
 export const lastWas = 'Last was'
 export const nothingReadHereYet = 'Nothing read here yet. '
 export const itIsRight = 'it is right'
-export const saveWords2 = 'save'
+export const saveKey = 'save'
 
 // set/shot-picker.tsx
 export const shotWords = 'Shot'
@@ -162,7 +161,7 @@ export const whyIf = 'Why, if it is not done'
 // set/take-sheet.tsx
 export const good = 'Good'
 export const noGood = 'No good'
-export const rollingSince = (replace: string) => `Rolling since ${replace}`
+export const rollingSince = (since: string) => `Rolling since ${since}`
 export const takeWords = 'Take'
 export const slateWords = 'Slate'
 export const oneLess = 'one less'
@@ -174,8 +173,8 @@ export const noteWords = 'Note'
 export const rollWords = 'Roll'
 export const cameraRolls = (camera: string) => `Camera ${camera} rolls.`
 export const cutAndItWas = 'Cut, and it was'
-export const orWholeTakeToldAfterwards = 'Or the whole take, told afterwards'
-export const takeWords2 = (take: number, toLowerCase: string) => `Take ${take}: ${toLowerCase}.`
+export const wholeTakeAfterwards = 'Or the whole take, told afterwards'
+export const takeCut = (take: number, verdict: string) => `Take ${take}: ${verdict}.`
 
 // set/typed-timecode.ts
 export const writeHoursMinutesSeconds = 'Write hours, minutes, seconds and frames: “16:05:12:10”, or the digits alone.'

@@ -2,13 +2,13 @@
 import { continuityOf, type Note, type ShotNotes } from '@/lib/session/continuity'
 import {
   continuity,
+  continuityLead,
   doneWords,
   everyShotIsDone,
-  notesAndPhotographsByShot,
+  nothingNotedOfIt,
   nothingNotedYet,
-  nothingWasNotedOfShot,
-  notShotYetRoastLooked,
   ofNoShot,
+  roastLookedLast,
   stillToShoot,
   toBoard,
 } from '../../words/photos'
@@ -35,13 +35,13 @@ function ContinuityNotes({ shootId }: { shootId: string }) {
       <LinkLine lacks={null} />
       <h1>{continuity}</h1>
       <p className="small">
-        {notesAndPhotographsByShot}{' '}
+        {continuityLead}{' '}
         <a className="board-link" href={`/shoots/${shootId}/set`}>
           {toBoard}
         </a>
       </p>
       <Shots title={stillToShoot} shots={ahead} none={everyShotIsDone} />
-      <Shots title={doneWords} shots={done} none={nothingWasNotedOfShot} />
+      <Shots title={doneWords} shots={done} none={nothingNotedOfIt} />
       {other.length > 0 && (
         <section>
           <h2>{ofNoShot}</h2>
@@ -66,7 +66,7 @@ function Shots({ title, shots, none }: { title: string; shots: readonly ShotNote
           </h3>
           <Notes notes={shot.notes} />
           {shot.notes.length === 0 && (
-            <p className="small">{shot.before.length > 0 ? notShotYetRoastLooked : nothingNotedYet}</p>
+            <p className="small">{shot.before.length > 0 ? roastLookedLast : nothingNotedYet}</p>
           )}
           <Notes notes={shot.before} />
         </div>

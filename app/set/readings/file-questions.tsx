@@ -12,15 +12,15 @@ import {
   dateOfStart,
   decimalSign,
   namesOfColumns,
-  ofEachProbeOne,
   orderOfDate,
   readingsToKeep,
+  readingsToKeepWhy,
   thereIsNoSuchZone,
   timeColumnHas,
   timeOfStart,
-  timesWithOffsetOfTheir,
-  whenLoggerBeganSuch,
+  timeOfStartWhy,
   zoneOfTimes,
+  zoneWhy,
 } from '../../words/readings'
 
 const FORMS: readonly (readonly [TimeForm, string])[] = [
@@ -81,12 +81,7 @@ export function TimeQuestions({ table, match, rematch }: Props) {
         />
       )}
       {isElapsed && (
-        <Field
-          label={timeOfStart}
-          value={start}
-          onChange={(next) => rematch({ start: next })}
-          why={whenLoggerBeganSuch}
-        />
+        <Field label={timeOfStart} value={start} onChange={(next) => rematch({ start: next })} why={timeOfStartWhy} />
       )}
       {form !== 'epoch-s' && (
         <Field
@@ -95,7 +90,7 @@ export function TimeQuestions({ table, match, rematch }: Props) {
           suggestions={zones}
           onChange={(next) => rematch({ zone: next })}
           fault={knownZone(zone) ? undefined : thereIsNoSuchZone}
-          why={timesWithOffsetOfTheir}
+          why={zoneWhy}
         />
       )}
       <Field
@@ -103,7 +98,7 @@ export function TimeQuestions({ table, match, rematch }: Props) {
         value={String(everyS)}
         options={EVERY}
         onChange={(next) => rematch({ everyS: Number(next) })}
-        why={ofEachProbeOne}
+        why={readingsToKeepWhy}
       />
     </div>
   )

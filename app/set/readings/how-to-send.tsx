@@ -1,25 +1,25 @@
 import {
   answers,
-  apiOpenapiJson,
+  answersWhy,
   at,
+  atWhy,
   batches,
-  cOrF,
+  batchesWhy,
   cookWords,
-  coreCookerOrAirFurther,
   crewLinks,
-  curlApiShootsLogH,
-  eachEntryByItsId,
+  curlExample,
   fromDevice,
+  fromDeviceLead,
   id,
-  itsNameThereIsDevices,
-  lettersAndDigitsUlid,
+  idWhy,
+  keyNameIsDevice,
+  openApiPath,
   sensor,
+  sensorWhy,
   sent,
+  sentWhy,
   temp,
-  thermometerOrLogger,
-  toEntriesAtMostMb,
-  whatDevicesClockSays,
-  whenItWasRead,
+  tempWhy,
 } from '../../words/readings'
 
 const BODY = (cook: string) => `{"sent": "'$(date -u +%FT%TZ)'", "entries": [
@@ -33,30 +33,30 @@ export function HowToSend({ shootId, origin, cooks }: { shootId: string; origin:
     <section aria-label={fromDevice} className="how-to-send">
       <h2>{fromDevice}</h2>
       <p>
-        {thermometerOrLogger} <a href={`/shoots/${shootId}/crew`}>{crewLinks}</a>
-        {itsNameThereIsDevices}
+        {fromDeviceLead} <a href={`/shoots/${shootId}/crew`}>{crewLinks}</a>
+        {keyNameIsDevice}
       </p>
       <pre>
-        <code>{curlApiShootsLogH(origin, shootId, BODY(cooks[0] ?? 'cook'))}</code>
+        <code>{curlExample(origin, shootId, BODY(cooks[0] ?? 'cook'))}</code>
       </pre>
       <dl>
         <dt>{sent}</dt>
-        <dd>{whatDevicesClockSays}</dd>
+        <dd>{sentWhy}</dd>
         <dt>{at}</dt>
-        <dd>{whenItWasRead}</dd>
+        <dd>{atWhy}</dd>
         <dt>{id}</dt>
-        <dd>{lettersAndDigitsUlid}</dd>
+        <dd>{idWhy}</dd>
         <dt>{cookWords}</dt>
         <dd>{cooks.join(' or ')}</dd>
         <dt>{sensor}</dt>
-        <dd>{coreCookerOrAirFurther}</dd>
+        <dd>{sensorWhy}</dd>
         <dt>{temp}</dt>
-        <dd>{cOrF}</dd>
+        <dd>{tempWhy}</dd>
         <dt>{batches}</dt>
-        <dd>{toEntriesAtMostMb}</dd>
+        <dd>{batchesWhy}</dd>
         <dt>{answers}</dt>
         <dd>
-          {eachEntryByItsId} <a href="/api/openapi.json">{apiOpenapiJson}</a>.
+          {answersWhy} <a href="/api/openapi.json">{openApiPath}</a>.
         </dd>
       </dl>
     </section>

@@ -4,8 +4,8 @@ import {
   andMore,
   filesAre,
   firstReadings,
-  lineWords,
-  lineWords2,
+  lineHead,
+  lineNumbered,
   probe,
   reads,
   timesAreSets,
@@ -42,7 +42,7 @@ export function Preview({ read, zone }: { read: ReadFile; zone: string }) {
         <ul className="faults">
           {faults.slice(0, MOST_FAULTS).map(({ line, sentence }) => (
             <li key={`${line} ${sentence}`}>
-              <b>{lineWords(line)}</b> {sentence}
+              <b>{lineNumbered(line)}</b> {sentence}
             </li>
           ))}
           {faults.length > MOST_FAULTS && <li>{andMore(faults.length - MOST_FAULTS)}</li>}
@@ -64,7 +64,7 @@ function FirstRows(props: { readings: readonly FileReading[]; many: boolean; whe
       <caption className="sr-only">{firstReadings}</caption>
       <thead>
         <tr>
-          <th scope="col">{lineWords2}</th>
+          <th scope="col">{lineHead}</th>
           <th scope="col">{whenWords}</th>
           <th scope="col">{probe}</th>
           <th scope="col">{reads}</th>

@@ -1,6 +1,6 @@
 import type { EntryDocument } from '@/lib/log/entry'
 import type { Instant } from '@/lib/units'
-import { serverDoesNotAnswerPress } from '../../words/readings'
+import { unansweredPress } from '../../words/readings'
 import { backoffMs } from '../feed/device-clock'
 import type { Wire } from '../feed/wire'
 
@@ -41,7 +41,7 @@ export async function sendEntries(
 }
 
 async function sendBatch(wire: Pick<Wire, 'send'>, batch: readonly EntryDocument[], now: () => Instant) {
-  let sentence = serverDoesNotAnswerPress
+  let sentence = unansweredPress
   for (let tried = 0; tried < TRIES; tried++) {
     const answer = await wire.send(now(), batch, AbortSignal.timeout(ANSWER_WITHIN_MS)).catch(() => null)
     if (answer?.heard === 'kept') {

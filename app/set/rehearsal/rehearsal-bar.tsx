@@ -9,19 +9,19 @@ import {
   dayAsItWasLogged,
   dayIsOver,
   firstEntry,
-  itAsksYouAtUntil,
+  inventedReadings,
+  itAsksYou,
   jumpTo,
   laptop,
   leave,
   loggedDay,
   minBefore,
-  pausedWhatYouAddStays,
+  paused,
   pauseWords,
   phone,
   play,
   rehearsal,
   rehearsedDay,
-  rehearsedDayInventedReadings,
   speedWords,
   startAgain,
   workingOutForecast,
@@ -35,12 +35,12 @@ import type { RehearsalProps } from './rehearsal-here'
 const STATES: Readonly<Record<Playing['state'], string>> = {
   'working-out': workingOutForecast,
   plays: '',
-  waits: itAsksYouAtUntil,
-  stands: pausedWhatYouAddStays,
+  waits: itAsksYou,
+  stands: paused,
   over: dayIsOver,
 }
 const NOTE = {
-  'made-up': rehearsedDayInventedReadings,
+  'made-up': inventedReadings,
   logged: dayAsItWasLogged,
 } as const
 

@@ -4,7 +4,7 @@ import { mayEdit } from '@/lib/data/door/access'
 import { visitorOf } from '@/lib/data/door/visitor'
 import { UnitsButton } from '../../ui/units-button'
 import { chosenUnits } from '../../units'
-import { whatYouMayDo, youReadThisProducerChanges } from '../../words/set'
+import { onlyReading, whatYouMayDo } from '../../words/set'
 
 /** A page on which a shoot is changed, for those who may only read it: nothing on it can be pressed or typed. */
 export async function ReadOnly({ children, params }: { children: ReactNode; params: Promise<{ shootId: string }> }) {
@@ -13,7 +13,7 @@ export async function ReadOnly({ children, params }: { children: ReactNode; para
   return (
     <>
       <aside aria-label={whatYouMayDo} className="page no-print small flex flex-wrap gap-x-4 pb-0!">
-        {youReadThisProducerChanges}
+        {onlyReading}
         <UnitsButton units={await chosenUnits()} />
       </aside>
       <fieldset disabled className="reading">

@@ -22,19 +22,19 @@ import { chosenUnits } from '../../../units'
 import {
   allergensOnSet,
   calendar,
+  calendarIsYours,
   callSheetA4,
   callsThatHappenOnce,
   callsWords,
   careWords,
   crewCallWrap,
-  eachPersonsCalendarHasAddress,
+  eachHasCalendar,
   earlyToLate,
   emergencyWords,
   firstSetup,
   freeShotsInGaps,
   hospitalWords,
   howToReadCalls,
-  itIsYoursAloneWhoever,
   likelyWords,
   mealsWatchAndKit,
   mealsWatchKit,
@@ -44,7 +44,7 @@ import {
   noneWords,
   notesWords,
   oneSlipEach,
-  openItAgainOrSubscribe,
+  openAgainOrSubscribe,
   orCalled,
   parkingWords,
   shotWords,
@@ -139,10 +139,10 @@ function CalendarLinks({ id, people, own }: CalendarLinksProps) {
       {own ? (
         <p className="mt-4">
           {yourCalendarSubscribes} <code className="break-all">{own}</code>
-          {itIsYoursAloneWhoever}
+          {calendarIsYours}
         </p>
       ) : (
-        <p className="small mt-2">{crewMode() ? eachPersonsCalendarHasAddress : openItAgainOrSubscribe}</p>
+        <p className="small mt-2">{crewMode() ? eachHasCalendar : openAgainOrSubscribe}</p>
       )}
     </section>
   )

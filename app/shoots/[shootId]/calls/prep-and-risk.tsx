@@ -3,13 +3,13 @@ import type { RiskSheet } from '@/lib/export/risk-sheet'
 import { MadeFiles } from '../../../ui/made-files'
 import {
   fuelWords,
-  kitShotByShotStands,
+  inUsLetter,
+  kitIsOnPaper,
   kitWords,
   prepList,
   riskSheet,
   shoppingWords,
   thermometersWords,
-  usLetterWords,
 } from '../../../words/calls'
 import { printing } from '../../../words/working'
 
@@ -20,7 +20,7 @@ const Papers = ({ id, file, name }: { id: string; file: string; name: string }) 
         {name}, A4
       </a>
       <a className="btn" href={`/shoots/${id}/${file}.pdf?paper=Letter`}>
-        {usLetterWords(name)}
+        {inUsLetter(name)}
       </a>
     </p>
   </MadeFiles>
@@ -67,7 +67,7 @@ export function PrepOnPage({ id, list }: { id: string; list: PrepList }) {
             </div>
           ),
       )}
-      <p className="small mt-2">{kitShotByShotStands}</p>
+      <p className="small mt-2">{kitIsOnPaper}</p>
     </details>
   )
 }

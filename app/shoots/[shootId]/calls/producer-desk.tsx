@@ -10,9 +10,10 @@ import {
   allergensOnSet,
   contact,
   emergencyNumber,
-  emptyFieldPrintsAsLine,
+  emptyPrintsLine,
   fireRestrictionsToday,
-  nameStreetMinutesByCar,
+  fireRestrictionsWhy,
+  hospitalWhy,
   nearestHospital,
   notesWords,
   parkingWords,
@@ -20,7 +21,6 @@ import {
   role,
   takeOut,
   telephone,
-  whatFireServiceOrOwner,
   whatOnlyProducerKnows,
 } from '../../../words/calls'
 import { takenOut } from '../../../words/shared'
@@ -31,13 +31,13 @@ import { useSaved } from '../../use-saved'
 
 const FIELDS: readonly DocumentField[] = [
   optional('emergency', emergencyNumber, '/callSheet/emergency'),
-  optional('hospital', nearestHospital, '/callSheet/hospital', { why: nameStreetMinutesByCar }),
+  optional('hospital', nearestHospital, '/callSheet/hospital', { why: hospitalWhy }),
   optional('allergens', allergensOnSet, '/callSheet/allergens'),
   optional('parking', parkingWords, '/callSheet/parking'),
   optional('notes', notesWords, '/callSheet/notes'),
   optional('responsible', personResponsible, '/risk/responsible'),
   optional('fire-rules', fireRestrictionsToday, '/risk/fireRules', {
-    why: whatFireServiceOrOwner,
+    why: fireRestrictionsWhy,
   }),
 ]
 const contactFields = (i: number): readonly DocumentField[] => [
@@ -77,7 +77,7 @@ export function ProducerDesk({ shootId, version, document: written }: ProducerDe
       fault={problems.some((problem) => fieldAt(shown, problem.pointer) !== undefined)}
     >
       <SaveLine saved={saved} problems={problems.filter((problem) => !fieldAt(shown, problem.pointer))} />
-      <p className="small">{emptyFieldPrintsAsLine}</p>
+      <p className="small">{emptyPrintsLine}</p>
       <div className="mt-4 grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-3">{FIELDS.map(control)}</div>
       {contacts.map((_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the document

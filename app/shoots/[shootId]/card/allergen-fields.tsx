@@ -2,7 +2,7 @@ import { allergenLists, allergensIn } from '@/lib/card/allergens'
 import type { IngredientLine } from '@/lib/card/ingredients'
 import { ALLERGENS, type Allergen } from '@/lib/plan/allergens'
 import { Fault } from '../../../ui/fault'
-import { allergensWords, inWords, thoseOfKnownFoodsAre } from '../../../words/card'
+import { allergensWhy, allergensWords, inWords } from '../../../words/card'
 
 interface AllergenFieldsProps {
   readonly lines: readonly IngredientLine[]
@@ -21,7 +21,7 @@ export function AllergenFields({ lines, declared, fault, change }: AllergenField
   return (
     <fieldset className="mt-6">
       <legend className="font-bold">{allergensWords}</legend>
-      <p className="small">{thoseOfKnownFoodsAre}</p>
+      <p className="small">{allergensWhy}</p>
       <Fault>{fault}</Fault>
       <div className="mt-2 grid grid-cols-2 gap-x-4 sm:grid-cols-3 lg:grid-cols-5">
         {ALLERGENS.map((allergen) => (

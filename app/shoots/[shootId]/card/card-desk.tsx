@@ -11,10 +11,10 @@ import {
   addSentence,
   authorsReason,
   changeWords,
-  doNotPrintItAfter,
+  doNotPrintIt,
   done,
-  everyNumberTimeTemperature,
   firstLine,
+  isCheckedAsYouWrite,
   keeping,
   leaveOut,
   leftOut,
@@ -22,7 +22,7 @@ import {
   myReason,
   notPrinted,
   printItAsMine,
-  printMineAsMyOwn,
+  printMine,
   sentenceOfYourOwn,
   titleWords,
   trueTaken,
@@ -207,7 +207,7 @@ function Editor(props: PartProps & { fault: string | undefined; children: ReactN
       />
       <Fault id={`fault-${step.id}`}>{fault}</Fault>
       <span className="why" id={`why-${step.id}`}>
-        {everyNumberTimeTemperature}
+        {isCheckedAsYouWrite}
       </span>
       {props.children}
     </div>
@@ -272,12 +272,12 @@ function WayOut({ claim, sentence, step, document, write, instead }: SentencePro
         )}
         {isStep(step.id) && sentence.reason === null && (
           <button type="button" className="textlink" onClick={() => setReason('')}>
-            {printMineAsMyOwn}
+            {printMine}
           </button>
         )}
         {sentence.reason !== null && (
           <button type="button" className="textlink" onClick={() => instead(notPrinted, step.id, text, others)}>
-            {doNotPrintItAfter}
+            {doNotPrintIt}
           </button>
         )}
       </p>

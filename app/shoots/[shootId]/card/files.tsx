@@ -3,13 +3,13 @@ import { stillNeeded } from '@/lib/export/recipe-json-ld'
 import { MadeFiles } from '../../../ui/made-files'
 import {
   filesOfCard,
-  forRichResultPageStill,
   markdown,
   pdfSmallCard,
   pdfUsLetter,
   plainText,
   recipeForSearchEngines,
-  searchEnginesWouldAlsoLike,
+  richResultNeeds,
+  searchEnginesLike,
   wordsUnderVideo,
 } from '../../../words/card'
 import { printing, theCardWithSizes } from '../../../words/working'
@@ -48,7 +48,7 @@ const listed = (words: readonly string[]) =>
 export function StillNeeded({ published, servings }: { published: Published; servings: number | null }) {
   const { required, helpful } = stillNeeded({ published, servings })
   if (required.length + helpful.length === 0) return null
-  const must = required.length > 0 ? forRichResultPageStill(listed(required)) : ''
-  const better = helpful.length > 0 ? searchEnginesWouldAlsoLike(listed(helpful)) : ''
+  const must = required.length > 0 ? richResultNeeds(listed(required)) : ''
+  const better = helpful.length > 0 ? searchEnginesLike(listed(helpful)) : ''
   return <p className="small mt-2 max-w-3xl">{[must, better].filter(Boolean).join(' ')}</p>
 }

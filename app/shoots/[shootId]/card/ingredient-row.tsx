@@ -8,8 +8,9 @@ import {
   howMuch,
   ingredientColumn,
   ingredientCounts,
+  ingredientNamed,
   ingredientWords,
-  ingredientWords2,
+  isTheRoast,
   itsCompositionIsNotKnown,
   knownAs,
   notFood,
@@ -17,7 +18,6 @@ import {
   printsAs,
   printsColumn,
   printsWithoutAmount,
-  roastItselfReckonedByPlans,
   takeOut,
   whatItWeighs,
 } from '../../../words/card'
@@ -70,7 +70,7 @@ export function IngredientRow({ ingredient, nth, roast, foods, fault, change, re
       </div>
       <button type="button" className="textlink out" onClick={remove}>
         {takeOut}
-        <span className="sr-only"> {ingredientWords2(nth)}</span>
+        <span className="sr-only"> {ingredientNamed(nth)}</span>
       </button>
     </fieldset>
   )
@@ -131,7 +131,7 @@ function Printed({ line, why, roast }: PrintedProps) {
         printsWithoutAmount
       )}
       {why && `${why} `}
-      {roast ? roastItselfReckonedByPlans : knownWords(line)}
+      {roast ? isTheRoast : knownWords(line)}
     </p>
   )
 }

@@ -7,18 +7,18 @@ import {
   addressOfPicture,
   addressOfVideo,
   addressOfYourOwnPage,
-  anybodyWhoHasItsAddress,
   author,
-  codeOnPaperLeadsThere,
-  commasBetweenThem,
   cuisine,
   dayItWasPutUp,
+  dishWhy,
   keywords,
+  keywordsWhy,
   kindOfDish,
   lengthOfVideo,
-  suchAsMainCourse,
-  suchAsMinS,
+  openWhy,
+  ownPageWhy,
   titleOfVideo,
+  videoLengthWhy,
   whereItIsPublished,
   whoMayReadPageHere,
 } from '../../../words/card'
@@ -26,7 +26,7 @@ import { type DocumentField, fieldAt, optional } from '../../document-fields'
 
 /** Who may read the page: written as yes or no, read as a choice. */
 const open = optional('open', whoMayReadPageHere, '/publish/open', {
-  why: anybodyWhoHasItsAddress,
+  why: openWhy,
   options: [
     ['', 'only those with a link'],
     ['true', 'anybody'],
@@ -37,15 +37,15 @@ const open = optional('open', whoMayReadPageHere, '/publish/open', {
 const FIELDS: readonly DocumentField[] = [
   optional('author', author, '/publish/author'),
   open,
-  optional('page', addressOfYourOwnPage, '/publish/page', { why: codeOnPaperLeadsThere }),
+  optional('page', addressOfYourOwnPage, '/publish/page', { why: ownPageWhy }),
   optional('image', addressOfPicture, '/publish/image'),
   optional('video', addressOfVideo, '/publish/video/url'),
   optional('video-title', titleOfVideo, '/publish/video/title'),
   optional('uploaded', dayItWasPutUp, '/publish/video/uploaded', { type: 'date' }),
-  optional('length', lengthOfVideo, '/publish/video/length', { why: suchAsMinS }),
-  optional('category', kindOfDish, '/publish/category', { why: suchAsMainCourse }),
+  optional('length', lengthOfVideo, '/publish/video/length', { why: videoLengthWhy }),
+  optional('category', kindOfDish, '/publish/category', { why: dishWhy }),
   optional('cuisine', cuisine, '/publish/cuisine'),
-  optional('keywords', keywords, '/publish/keywords', { why: commasBetweenThem }),
+  optional('keywords', keywords, '/publish/keywords', { why: keywordsWhy }),
 ]
 
 interface PublishFieldsProps {

@@ -14,14 +14,14 @@ import { Field } from '../../../ui/field'
 import { UndoAt } from '../../../ui/undo-line'
 import {
   addIngredient,
-  fuelThermometerTongsBoard,
+  elseToHave,
+  elseWhy,
   ingredientWords,
-  nutritionIsPrintedForOne,
-  printedAsYoursAfterWhat,
+  keepingNote,
+  keepingNoteWhy,
+  servesWhy,
   servesWords,
-  whatElseToHaveOne,
   youNeed,
-  yourOwnNoteOnKeeping,
 } from '../../../words/card'
 import { takenOut } from '../../../words/shared'
 import { asText } from '../../document-fields'
@@ -87,7 +87,7 @@ export function RecipeFields({ document, change, taken, problems }: RecipeFields
           label={servesWords}
           value={serves === undefined ? '' : String(serves)}
           fault={faultAt('/card/serves')}
-          why={nutritionIsPrintedForOne}
+          why={servesWhy}
           onChange={(text) => set('/card/serves', asNumber(text))}
         />
       </div>
@@ -132,15 +132,15 @@ export function RecipeFields({ document, change, taken, problems }: RecipeFields
       />
       <div className="mt-4 grid gap-x-8 md:grid-cols-2">
         <Area
-          label={whatElseToHaveOne}
-          why={fuelThermometerTongsBoard}
+          label={elseToHave}
+          why={elseWhy}
           value={listAt<string>(document, '/card/kit').join('\n')}
           fault={faultAt('/card/kit')}
           on={(text) => set('/card/kit', text === '' ? '' : text.split('\n'))}
         />
         <Area
-          label={yourOwnNoteOnKeeping}
-          why={printedAsYoursAfterWhat}
+          label={keepingNote}
+          why={keepingNoteWhy}
           value={String(valueAt(document, '/card/storage') ?? '')}
           fault={faultAt('/card/storage')}
           on={(text) => set('/card/storage', text)}

@@ -7,10 +7,10 @@ import { Field } from '../../../ui/field'
 import { send } from '../../../ui/send'
 import {
   calendarAddress,
-  codesForAllWhoHave,
+  codesForAll,
   codesOpen,
+  codesOpenWhy,
   forWords,
-  httpWorksAtOnceHttps,
   isOut,
   makeCode,
   newCode,
@@ -86,12 +86,12 @@ export function CrewDesk(props: {
             value={origin}
             onChange={setOrigin}
             options={props.addresses.map((one) => [one.origin, `${one.origin}${one.trusted ? ' (trusted)' : ''}`])}
-            why={httpWorksAtOnceHttps}
+            why={codesOpenWhy}
           />
         </div>
         {without.length > 1 && (
           <button type="button" className="btn main mb-2" onClick={makeAll}>
-            {codesForAllWhoHave(without.length)}
+            {codesForAll(without.length)}
           </button>
         )}
         {props.people.some(({ link }) => link) && <p className="small mb-2">{shutOutEnds}</p>}

@@ -9,6 +9,8 @@ import {
   authorizationBearer,
   byDevice,
   deviceKeys,
+  deviceKeysWhy,
+  deviceNameWhy,
   inEachEntryApiOpenapi,
   isRevoked,
   keyOf,
@@ -20,8 +22,6 @@ import {
   revokeWords,
   sendReadings,
   shownThisOnce,
-  suchAsProbe,
-  thermometerOrLoggerThatCan,
   untilWords,
   withHeader,
 } from '../../../words/crew'
@@ -57,10 +57,10 @@ export function KeysDesk({ shootId, keys }: { shootId: string; keys: readonly Ke
   return (
     <section aria-label={deviceKeys} className="no-print mt-10 max-w-4xl">
       <h2>{deviceKeys}</h2>
-      <p className="small mt-1">{thermometerOrLoggerThatCan}</p>
+      <p className="small mt-1">{deviceKeysWhy}</p>
       <div className="flex flex-wrap items-start gap-4">
         <div className="w-72">
-          <Field label={nameOfDevice} value={name} onChange={setName} fault={fault} why={suchAsProbe} />
+          <Field label={nameOfDevice} value={name} onChange={setName} fault={fault} why={deviceNameWhy} />
         </div>
         <button type="button" className="btn mt-9" onClick={make}>
           {makeKey}

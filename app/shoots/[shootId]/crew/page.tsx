@@ -13,13 +13,7 @@ import { formatClock, formatDay } from '@/lib/plan/clock'
 import { instant } from '@/lib/units'
 import { readersWay } from '../../../locale'
 import { HelpLink } from '../../../ui/help-link'
-import {
-  calls,
-  crewLinks,
-  eachCodeOpensThisShoots,
-  emberslateAnswersThisComputerOnly,
-  exportOrEraseWhat,
-} from '../../../words/crew'
+import { calls, crewLinks, eachCodeOpensThisShoots, exportOrEraseWhat, thisComputerOnly } from '../../../words/crew'
 import { savedShoot } from '../../../workbench'
 import { CrewDesk, type PersonRow } from './crew-desk'
 import { KeysDesk } from './keys-desk'
@@ -63,7 +57,7 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
           <KeysDesk shootId={shootId} keys={keys} />
         </>
       ) : (
-        <p className="lead mt-2">{emberslateAnswersThisComputerOnly}</p>
+        <p className="lead mt-2">{thisComputerOnly}</p>
       )}
       {visitor.owner && (
         <p className="small no-print mt-10">

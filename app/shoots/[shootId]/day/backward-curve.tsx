@@ -2,7 +2,7 @@
 import { setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import {
-  chanceThatRoastIsSliced,
+  chanceCurve,
   curveInFigures,
   dayIsLaidOut,
   howEarly,
@@ -10,7 +10,7 @@ import {
   isChosen,
   layOut,
   meatOn,
-  ofTheseMustRest,
+  mustRestHead,
   plannedWords,
   sliced,
 } from '../../../words/day'
@@ -64,7 +64,7 @@ export function BackwardCurve({ curve, document, act }: CurveProps) {
             <tr>
               <th scope="col">{meatOn}</th>
               <th scope="col">{sliced(curve.wanted)}</th>
-              <th scope="col">{ofTheseMustRest}</th>
+              <th scope="col">{mustRestHead}</th>
             </tr>
           </thead>
           <tbody>
@@ -86,7 +86,7 @@ function Picture({ curve }: { curve: CurveView }) {
   const line = curve.points.map(
     ([along, chance], i) => `${i === 0 ? 'M' : 'L'}${x(along).toFixed(1)} ${y(chance).toFixed(1)}`,
   )
-  const name = chanceThatRoastIsSliced(curve.wanted)
+  const name = chanceCurve(curve.wanted)
   return (
     <svg className="block h-auto w-full" viewBox={`0 0 ${W} ${H}`} role="img" aria-label={name}>
       <title>{name}</title>

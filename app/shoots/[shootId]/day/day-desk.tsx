@@ -16,10 +16,10 @@ import { UndoLine } from '../../../ui/undo-line'
 import { WithTerms } from '../../../ui/with-terms'
 import {
   addShotWords,
-  barAtLeftEdgeMarks,
   daysHours,
   dayWithThisChange,
   firstLookAtDay,
+  howToPin,
   shotIsAdded,
   shotsWords,
   tryingOut,
@@ -161,7 +161,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           attempt={setHeld}
         />
         <p className="small mt-2">
-          <WithTerms text={barAtLeftEdgeMarks} of={{ moment: 'happens once', pinned: 'pin' }} />
+          <WithTerms text={howToPin} of={{ moment: 'happens once', pinned: 'pin' }} />
         </p>
         <OfferedShots document={document} act={actAndOpen} />
         <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />

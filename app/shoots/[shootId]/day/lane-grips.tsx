@@ -4,7 +4,7 @@ import { asRead } from '@/lib/plan/as-read'
 import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { useReadersWay } from '../../../ui/reader'
-import { onHeatLine, toWords2, untitledShot } from '../../../words/day'
+import { onHeatLine, spokenTimes, untitledShot } from '../../../words/day'
 import { clockWords } from './clock-words'
 import type { DayView, ShotRow } from './day-view'
 import { type ShotMove, shotMove } from './shot-move'
@@ -110,7 +110,7 @@ function LaneGrip({ box, picture, start, drawnStart, row, title, zone, move, onT
         aria-valuemin={0}
         aria-valuemax={Math.round((axis.to - axis.from) / 60_000)}
         aria-valuenow={Math.round((stands - axis.from) / 60_000)}
-        aria-valuetext={toWords2(
+        aria-valuetext={spokenTimes(
           clock,
           asRead(clockWords(stands + (row.place ? row.place.end - row.place.start : 0), zone), way),
           move.pinned ? ', pinned' : '',

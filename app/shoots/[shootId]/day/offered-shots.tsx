@@ -5,7 +5,7 @@ import { momentName } from '@/lib/plan/moments'
 import { leaveOffer, offersOf, takeOffer } from '@/lib/plan/offers'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
-import { shotsThatAreOftenMissed } from '../../../words/day'
+import { offeredShotsTitle } from '../../../words/day'
 import type { Act } from '../../use-actions'
 import { Offers } from './offers'
 
@@ -22,7 +22,7 @@ export function OfferedShots({ document, act }: OffersProps) {
   const offers = offersOf(document).filter(({ id, title }) => !tasks.has(id) && !titles.has(title))
   return (
     <Offers
-      title={shotsThatAreOftenMissed}
+      title={offeredShotsTitle}
       act={act}
       offers={offers.map((offer) => ({
         id: offer.id,

@@ -5,33 +5,33 @@ import type { ShootDocument } from '@/lib/plan/shoot'
 import { FOOD_STATES, LIGHTS } from '@/lib/plan/vocabulary'
 import {
   camera,
+  camerasWhy,
   camerasWords,
   food,
   fromWords,
   holdAfter,
   ifSomethingMustGive,
-  itThenRolls,
   lengthWords,
   lid,
   lightWords,
   momentWords,
+  needsWhy,
   needsWords,
   newShot,
   notAfter,
   notBefore,
   personWords,
   pinnedAt,
+  pinnedWhy,
   place,
   roast,
   rolesOf,
-  rolesOrPeopleWithCommas,
+  rolesWhy,
   rollBefore,
   setupWords,
   shotWords,
-  toWords3,
+  toWords,
   when,
-  withCommasB,
-  withCommasCameraSound,
 } from '../../../words/day'
 import { asText, type DocumentField, optional, plain, timeOfDay } from '../../document-fields'
 import { momentChoices } from './moment-choices'
@@ -127,7 +127,7 @@ function whenFields(document: ShootDocument, at: string, form: ShotForm): readon
   if (form === 'locked')
     return [
       plain(`${at}-from`, fromWords, `${at}/from`, { options: moments }),
-      plain(`${at}-to`, toWords3, `${at}/to`, { options: moments }),
+      plain(`${at}-to`, toWords, `${at}/to`, { options: moments }),
     ]
   if (form === 'light') return [plain(`${at}-light`, lightWords, `${at}/light`, { options: words(LIGHTS) }), roll]
   return [roll]
@@ -136,7 +136,7 @@ function whenFields(document: ShootDocument, at: string, form: ShotForm): readon
 /** It then stands at this minute, come what may. */
 const pinField = (at: string) =>
   timeOfDay(`${at}-pin`, pinnedAt, `${at}/pin`, {
-    why: itThenRolls,
+    why: pinnedWhy,
   })
 
 /** Which roast, where there are several. */
@@ -170,7 +170,7 @@ export function shotFields(
     formField(at),
     ...whenFields(document, at, formOf(shot)),
     optional(`${at}-setup`, setupWords, `${at}/setup`),
-    listed(`${at}-needs`, needsWords, `${at}/needs`, rolesOrPeopleWithCommas),
+    listed(`${at}-needs`, needsWords, `${at}/needs`, needsWhy),
     optional(`${at}-camera`, camera, `${at}/camera`, { options: orNone(words(cameras), 'whichever is free') }),
     optional(`${at}-place`, place, `${at}/place`),
     ...(canPin(shot as { id: string }) ? [pinField(at)] : []),
@@ -199,7 +199,7 @@ type Person = { id?: string }
 export const peopleOf = (document: ShootDocument) => (valueAt(document, '/people') as Person[] | undefined) ?? []
 
 const camerasField = optional('cameras', camerasWords, '/cameras', {
-  why: withCommasB,
+  why: camerasWhy,
   read: (document) =>
     ((valueAt(document, '/cameras') as { id?: string }[] | undefined) ?? []).map((c) => c.id).join(', '),
   write: (document, text) => {
@@ -217,7 +217,7 @@ const camerasField = optional('cameras', camerasWords, '/cameras', {
 export function crewFields(document: ShootDocument): readonly DocumentField[] {
   const people = peopleOf(document).flatMap((person, i) => [
     plain(`person-${i}`, personWords(i + 1), `/people/${i}/id`),
-    listed(`roles-${i}`, rolesOf(asText(person?.id) || `person ${i + 1}`), `/people/${i}/roles`, withCommasCameraSound),
+    listed(`roles-${i}`, rolesOf(asText(person?.id) || `person ${i + 1}`), `/people/${i}/roles`, rolesWhy),
   ])
   return [...people, camerasField]
 }

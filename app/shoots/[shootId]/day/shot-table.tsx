@@ -3,7 +3,7 @@ import { Fragment, type ReactNode, useState } from 'react'
 import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
-import { arrowKeysMoveWholeCook, arrowKeysTryAnotherMinute, no, shotWords2, whenItFalls } from '../../../words/day'
+import { howToMoveCookByKeys, howToPinByKeys, no, shotHead, whenItFalls } from '../../../words/day'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
 import type { DayAxis, DayView } from './day-view'
@@ -50,10 +50,10 @@ export function ShotTable(props: TableProps) {
         ))}
       </datalist>
       <p id="how-pin" className="sr-only">
-        {arrowKeysTryAnotherMinute}
+        {howToPinByKeys}
       </p>
       <p id="how-wish" className="sr-only">
-        {arrowKeysMoveWholeCook}
+        {howToMoveCookByKeys}
       </p>
       <table className="shots">
         <thead>
@@ -62,7 +62,7 @@ export function ShotTable(props: TableProps) {
               {no}
             </th>
             <th scope="col" className="name">
-              {shotWords2}
+              {shotHead}
             </th>
             <th scope="col" className="on-axis">
               {axis && <TrackHead axis={axis} />}

@@ -1,16 +1,7 @@
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { listAt } from '@/lib/plan/sketch'
-import {
-  hands,
-  heat,
-  roleOrPersonToPut,
-  side,
-  takes,
-  whatThisTimeIsMeant,
-  when,
-  yourOwnFigureForecastKnows,
-} from '../../../words/day'
+import { hands, heat, side, sideHandsWhy, sideHeatWhy, sideTakesWhy, takes, when } from '../../../words/day'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 import { cookField, listed } from './shot-fields'
 
@@ -51,12 +42,12 @@ export function sideFields(document: ShootDocument, index: number): readonly Doc
   )
   return [
     plain(`${at}-title`, side, `${at}/title`, { pointers: [`${at}/title`, `${at}/id`] }),
-    plain(`${at}-takes`, takes, `${at}/takes`, { why: yourOwnFigureForecastKnows }),
+    plain(`${at}-takes`, takes, `${at}/takes`, { why: sideTakesWhy }),
     optional(`${at}-at`, heat, `${at}/at`, {
-      why: whatThisTimeIsMeant,
+      why: sideHeatWhy,
     }),
     whenField(at, new Set(turns ? ['turn'] : [])),
-    listed(`${at}-needs`, hands, `${at}/needs`, roleOrPersonToPut),
+    listed(`${at}-needs`, hands, `${at}/needs`, sideHandsWhy),
     ...cookField(document, at),
   ]
 }

@@ -10,8 +10,8 @@ import {
   onOff,
   out,
   sideIsAdded,
+  sidesCounted,
   sidesOnSameCooker,
-  sidesOnSameCookerWords,
   sideWords,
   take,
   thisSide,
@@ -33,7 +33,7 @@ interface SidesProps {
 /** Dishes that share the fire: what they are, how long they take, and when they go on and come off. */
 export function Sides({ document, view, problems, control, act }: SidesProps) {
   const sides = sidesOf(document)
-  const summary = sides.length === 0 ? sidesOnSameCooker : sidesOnSameCookerWords(sides.length)
+  const summary = sides.length === 0 ? sidesOnSameCooker : sidesCounted(sides.length)
   return (
     <Folded summary={summary} fault={problems.some(({ pointer }) => pointer.startsWith('/sides'))}>
       {sides.map((side, index) => {

@@ -2,25 +2,25 @@ import { typedClock } from '@/lib/plan/as-read'
 import { removeAt, setAt, valueAt } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import {
-  againAndAgainSoFar,
   endOf,
   everyWords,
   fromWords,
   intervalOf,
   lengthOf,
   lid,
-  momentSuchAsMeat,
   needsWords,
   notBefore,
   peopleOf,
-  rolesOrPeopleWithCommasCook,
-  soLongAfterFromMin,
-  soLongOnceInBetween,
   startOf,
   takesWords,
+  taskDelayWhy,
+  taskEveryWhy,
+  taskFromWhy,
+  taskLidWhy,
+  taskNeedsWhy,
+  taskTakesWhy,
   titleOfTask,
-  toWords3,
-  withLidOffCookLoses,
+  toWords,
 } from '../../../words/day'
 import { asText, type DocumentField, optional, plain } from '../../document-fields'
 import { type MomentChoice, momentChoices } from './moment-choices'
@@ -70,14 +70,14 @@ export function taskFields(document: ShootDocument, index: number): readonly Doc
   const at = `/tasks/${index}`
   const moments = momentChoices(document, at)
   return [
-    edge(`${at}-from`, fromWords, `${at}/from`, moments, momentSuchAsMeat),
-    edge(`${at}-to`, toWords3, `${at}/to`, moments),
+    edge(`${at}-from`, fromWords, `${at}/from`, moments, taskFromWhy),
+    edge(`${at}-to`, toWords, `${at}/to`, moments),
     optional(`${at}-takes`, takesWords, `${at}/takes`, {
-      why: soLongOnceInBetween,
+      why: taskTakesWhy,
     }),
-    optional(`${at}-every`, everyWords, `${at}/every`, { why: againAndAgainSoFar }),
-    listed(`${at}-needs`, needsWords, `${at}/needs`, rolesOrPeopleWithCommasCook),
-    optional(`${at}-delay`, notBefore, `${at}/delay`, { why: soLongAfterFromMin }),
+    optional(`${at}-every`, everyWords, `${at}/every`, { why: taskEveryWhy }),
+    listed(`${at}-needs`, needsWords, `${at}/needs`, taskNeedsWhy),
+    optional(`${at}-delay`, notBefore, `${at}/delay`, { why: taskDelayWhy }),
     lidField(at),
     ...cookField(document, at),
   ]
@@ -86,7 +86,7 @@ export function taskFields(document: ShootDocument, index: number): readonly Doc
 const lidField = (at: string): DocumentField => ({
   key: `${at}-lid`,
   label: lid,
-  why: withLidOffCookLoses,
+  why: taskLidWhy,
   pointers: [`${at}/lid`],
   options: [
     ['', 'stays as it is'],

@@ -6,14 +6,7 @@ import { leaveTask, offeredTasks, takeTask } from '@/lib/plan/offered-tasks'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
 import { newWriteId } from '../../../ui/send'
-import {
-  addTaskWords,
-  nothingIsAskedOfAnybody,
-  taskIsAdded,
-  tasksThatFireCameras,
-  tasksWords,
-  taskWords,
-} from '../../../words/day'
+import { addTaskWords, noTasks, offeredTasksTitle, taskIsAdded, tasksWords, taskWords } from '../../../words/day'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
 import type { DayView } from './day-view'
@@ -59,7 +52,7 @@ export function Tasks({ document, view, problems, control, change, act }: TasksP
         </button>
       </div>
       {tasks.length === 0 ? (
-        <p className="small">{nothingIsAskedOfAnybody}</p>
+        <p className="small">{noTasks}</p>
       ) : (
         <table className="shots tasks">
           <thead>
@@ -94,7 +87,7 @@ export function Tasks({ document, view, problems, control, change, act }: TasksP
         </table>
       )}
       <Offers
-        title={tasksThatFireCameras}
+        title={offeredTasksTitle}
         act={act}
         offers={offers.map((offer) => ({
           id: offer.task.id,

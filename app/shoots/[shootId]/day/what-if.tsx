@@ -5,7 +5,7 @@ import { burnsSolidFuel } from '@/lib/plan/moments'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import { send } from '../../../ui/send'
 import { Working } from '../../../ui/working'
-import { adopt, dayHasChangedSinceAsk, leaveIt, whatIfCrewIsLate } from '../../../words/day'
+import { adopt, dayHasChanged, leaveIt, whatIfSummary } from '../../../words/day'
 import { lastsHere, triedDay } from '../../../words/working'
 import { WHAT_IFS, type WhatIfAnswer, type WhatIfId } from '../../what-ifs'
 
@@ -33,7 +33,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
   }
   return (
     <details className="mt-4">
-      <summary>{whatIfCrewIsLate}</summary>
+      <summary>{whatIfSummary}</summary>
       <p className="flex flex-wrap gap-3 py-2">
         {WHAT_IFS.filter(([id]) => fire || id !== 'hold-cooker').map(([id, words]) => (
           <button key={id} type="button" className="btn" disabled={waiting !== null} onClick={() => ask(id)}>
@@ -51,7 +51,7 @@ export function WhatIf({ document, act }: WhatIfProps) {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          {of !== document && <p className="small">{dayHasChangedSinceAsk}</p>}
+          {of !== document && <p className="small">{dayHasChanged}</p>}
           <p className="mt-2 flex gap-4">
             {answer.document && of === document && (
               <button

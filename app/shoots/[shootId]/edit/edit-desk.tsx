@@ -10,9 +10,12 @@ import {
   addClip,
   beginsInVideo,
   cameraWords,
-  clipForEachFileThen,
+  clipLengthWhy,
+  clipNumbered,
+  clipsFromTakes,
+  clipsMadeUp,
+  clipsWhy,
   clipWords,
-  clipWords2,
   emptyWhile,
   firstFrame,
   frames,
@@ -20,9 +23,6 @@ import {
   lengthWords,
   onePictureOfSvg,
   overlayOfPng,
-  shootNamesNoClipsThese,
-  suchAsMinS,
-  takeFromTakesAtSecond,
   takeOut,
 } from '../../../words/edit'
 import { takenOut } from '../../../words/shared'
@@ -53,7 +53,7 @@ function clipFields(i: number, cameras: readonly string[]): readonly DocumentFie
     plain(`clip-camera-${i}`, cameraWords, `${at}/camera`, known),
     plain(`clip-start-${i}`, firstFrame, `${at}/start`, { why: itsTimecode }),
     plain(`clip-rate-${i}`, frames, `${at}/rate`, { options: RATES }),
-    optional(`clip-length-${i}`, lengthWords, `${at}/length`, { why: suchAsMinS }),
+    optional(`clip-length-${i}`, lengthWords, `${at}/length`, { why: clipLengthWhy }),
     optional(`clip-in-${i}`, beginsInVideo, `${at}/in`, { why: emptyWhile }),
   ]
 }
@@ -79,7 +79,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
         <Fragment key={i}>
           <UndoAt taken={taken} at={`/clips/${i}`} />
           <fieldset className="border-b border-rule pb-3">
-            <legend className="sr-only">{clipWords2(i + 1)}</legend>
+            <legend className="sr-only">{clipNumbered(i + 1)}</legend>
             <div className="grid grid-cols-2 items-start gap-x-6 sm:grid-cols-3 lg:grid-cols-6">
               {clipFields(i, cameras).map((field) => (
                 <Field
@@ -102,7 +102,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
               <button
                 type="button"
                 className="textlink"
-                onClick={() => taken.act(takenOut(clipWords2(i + 1)), withoutClip(document, i), `/clips/${i}`)}
+                onClick={() => taken.act(takenOut(clipNumbered(i + 1)), withoutClip(document, i), `/clips/${i}`)}
               >
                 {takeOut}
               </button>
@@ -118,7 +118,7 @@ export function EditDesk({ shootId, version, document: written, cameras, offered
         </button>
         {offered.length > 0 && clips.length === 0 && (
           <button type="button" className="btn" onClick={() => add(offered)}>
-            {takeFromTakesAtSecond(offered.length)}
+            {clipsFromTakes(offered.length)}
           </button>
         )}
       </p>
@@ -138,10 +138,10 @@ const withoutClip = (document: ShootDocument, i: number) =>
 
 type ToldProps = { shootId: string; invented: boolean }
 function NoClips({ told, shootId, invented }: ToldProps & { told: readonly ClipTold[] }) {
-  if (told.length === 0) return <p className="small">{clipForEachFileThen}</p>
+  if (told.length === 0) return <p className="small">{clipsWhy}</p>
   return (
     <>
-      <p className="small">{shootNamesNoClipsThese}</p>
+      <p className="small">{clipsMadeUp}</p>
       <ul className="m-0 mt-2 list-none p-0">
         {told.map((one) => (
           <li key={one.id} className="grid grid-cols-[4rem_1fr] items-baseline gap-x-3 border-b border-rule py-1.5">

@@ -2,15 +2,15 @@ import type { TakeRow } from '@/lib/export/best-takes'
 import type { PickUp } from '@/lib/export/pick-ups'
 import { Sideways } from '../../../ui/sideways'
 import {
-  clipWords3,
+  clipHead,
   goodBest,
   inWords,
   noTakeWasLogged,
   noteWords,
   out,
+  setTimesWhy,
   slateWords,
   takes,
-  timeWithoutFramesIsSets,
   verdictWords,
   wantsWords,
 } from '../../../words/edit'
@@ -40,7 +40,7 @@ export function Takes({ rows }: { rows: readonly TakeRow[] }) {
               </tbody>
             </table>
           </Sideways>
-          <p className="small mt-2">{timeWithoutFramesIsSets}</p>
+          <p className="small mt-2">{setTimesWhy}</p>
         </>
       )}
     </section>
@@ -60,7 +60,7 @@ function TakeOf({ row }: { row: TakeRow }) {
       <td className="win" data-label={out}>
         {row.timecodeOut || row.clockOut}
       </td>
-      <td data-label={clipWords3}>{row.clip}</td>
+      <td data-label={clipHead}>{row.clip}</td>
       <td data-label={verdictWords}>{row.best ? goodBest : row.verdict}</td>
       <td data-label={noteWords}>{row.note}</td>
     </tr>

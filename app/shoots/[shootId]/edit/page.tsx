@@ -21,13 +21,13 @@ import {
   daysOwnLog,
   forEdit,
   missedShotsAndPickUps,
-  noTakeWasLoggedAnd,
-  nothingWasLoggedYetChapters,
-  rehearsedDayWithInventedReadings,
+  noTakeNorPlace,
+  nothingLoggedYet,
   setBoard,
   takesCsv,
-  timesAreOfFinishedVideo,
-  timesCountFromFirstSlate,
+  theRehearsedDay,
+  timesFromSlate,
+  timesOfVideo,
   toSeeWhatComes,
 } from '../../../words/edit'
 import { lastsHere, placingClips, playingDay } from '../../../words/working'
@@ -110,8 +110,8 @@ function WhichDay({ id, invented, isEmpty }: { id: string; invented: boolean; is
   if (!isEmpty) return null
   return (
     <p className="lead mt-2">
-      {nothingWasLoggedYetChapters} <Link href={`/shoots/${id}/set`}>{setBoard}</Link>
-      {toSeeWhatComes} <a href={`${here}?day=rehearsed`}>{rehearsedDayWithInventedReadings}</a>.
+      {nothingLoggedYet} <Link href={`/shoots/${id}/set`}>{setBoard}</Link>
+      {toSeeWhatComes} <a href={`${here}?day=rehearsed`}>{theRehearsedDay}</a>.
     </p>
   )
 }
@@ -124,11 +124,7 @@ function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditD
     <section aria-label={chaptersWords} className="mt-4">
       <h2>{chaptersWords}</h2>
       <p className="lead mt-1">
-        {counts === 'video' ? (
-          timesAreOfFinishedVideo
-        ) : (
-          <WithTerms text={timesCountFromFirstSlate} of={{ slate: 'slate' }} />
-        )}
+        {counts === 'video' ? timesOfVideo : <WithTerms text={timesFromSlate} of={{ slate: 'slate' }} />}
       </p>
       <p className="mt-4 flex flex-wrap gap-4">
         <a className="btn main" href={file('chapters.vtt')} download>
@@ -150,7 +146,7 @@ function Files({ id, edit: { shoot, day, invented } }: { id: string; edit: EditD
 }
 
 function Chapters({ chapters }: { chapters: readonly Chapter[] }) {
-  if (chapters.length === 0) return <p className="mt-2">{noTakeWasLoggedAnd}</p>
+  if (chapters.length === 0) return <p className="mt-2">{noTakeNorPlace}</p>
   return (
     <ol className="mt-4 list-none columns-1 gap-8 p-0 sm:columns-2 lg:columns-3">
       {chapters.map(({ startS, title }) => (

@@ -10,7 +10,7 @@ import {
   callsAnswered,
   callsWords,
   happenedWords,
-  lateWords2,
+  lateHead,
   mealsWords,
   none,
   ofWords,
@@ -18,7 +18,7 @@ import {
   plannedWords,
   readyWords,
   stoodBy,
-  stoodWords2,
+  stoodHead,
   whatCame,
 } from '../../../words/wrap'
 import type { WrapModel } from '../../wrap-model'
@@ -67,7 +67,7 @@ export function CallsAndPeople({ model, clock: clockOf, shoot }: Props) {
                   <td className="time text-right" data-label={happenedWords}>
                     {clock(call.happened)}
                   </td>
-                  <td className="text-right" data-label={stoodWords2}>
+                  <td className="text-right" data-label={stoodHead}>
                     {call.stood === null ? '' : formatDuration(call.stood)}
                   </td>
                   <td data-label="">{outcomeOf(call, names)}</td>
@@ -97,7 +97,7 @@ export function CallsAndPeople({ model, clock: clockOf, shoot }: Props) {
                   <td data-label={callsAnswered}>
                     {person.calls === 0 ? none : ofWords(person.answered, person.calls)}
                   </td>
-                  <td data-label={lateWords2}>{lateWords(person)}</td>
+                  <td data-label={lateHead}>{lateWords(person)}</td>
                   <td data-label={stoodBy}>{person.calls === 0 ? '' : stoodWords(person.stood)}</td>
                   <td data-label={mealsWords}>{mealWords(person, clock)}</td>
                   <td data-label={alertsWords}>{alertWords(person)}</td>

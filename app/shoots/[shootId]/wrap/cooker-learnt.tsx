@@ -11,7 +11,7 @@ import {
   noEnd,
   nothingNoProbeWasRead,
   whatThisCookerTaught,
-  widthOfSliceWindowBefore,
+  widthOfSliceWindow,
 } from '../../../words/wrap'
 import { type CookerTaught, lessonName } from '../../wrap-why'
 import { KeepCooker } from './keep-cooker'
@@ -42,7 +42,7 @@ export function CookerLearnt({ name, shootId, cook, told, cookers, invented, uni
       {told && (
         <>
           <p className="small mt-1">
-            <WithTerms text={widthOfSliceWindowBefore} of={{ window: 'window' }} />
+            <WithTerms text={widthOfSliceWindow} of={{ window: 'window' }} />
           </p>
           <Bars told={told} />
           <p className="mt-2">{memorySentence(told.memory, units)}</p>

@@ -3,14 +3,7 @@ import { useRouter } from 'next/navigation'
 import { useId, useState, useTransition } from 'react'
 import { send } from '../../../ui/send'
 import { UndoLine } from '../../../ui/undo-line'
-import {
-  forgetThisCooker,
-  isForgotten,
-  keepItWhat,
-  keepWhatItTaught,
-  keptAs,
-  suchAsGardenKettleLater,
-} from '../../../words/wrap'
+import { forgetThisCooker, isForgotten, keepItWhat, keepItWhy, keepWhatItTaught, keptAs } from '../../../words/wrap'
 
 interface Known {
   readonly id: string
@@ -86,7 +79,7 @@ export function KeepCooker({ shootId, cook, named, names, kept, forgotten }: Pro
                 <option key={one} value={one} />
               ))}
             </datalist>
-            <span className="why">{suchAsGardenKettleLater}</span>
+            <span className="why">{keepItWhy}</span>
           </div>
           <button type="button" className="btn" disabled={waiting} onClick={keep}>
             {keepWhatItTaught}

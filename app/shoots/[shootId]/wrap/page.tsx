@@ -22,13 +22,13 @@ import { CookerLearnt } from './cooker-learnt'
 import { WhyAndNext } from './why-and-next'
 import './wrap.css'
 import {
-  boardAtSoLongBefore,
+  boardBeforePull,
   cardHeldAgainstThisDay,
   forEdit,
   howDayWent,
   lookAtRehearsedDay,
   noDayYet,
-  onceMomentsAreMarked,
+  onceMarked,
   shootsOwnDay,
   theWrap,
   whichForecastOfDay,
@@ -147,7 +147,7 @@ async function Told({ open, model, units }: { open: OpenShoot; model: WrapModel;
 const NothingYet = ({ id }: { id: string }) => (
   <>
     <h1>{noDayYet}</h1>
-    <p className="lead mt-2">{onceMomentsAreMarked}</p>
+    <p className="lead mt-2">{onceMarked}</p>
     <p className="mt-4">
       <Link className="textlink" href={`/shoots/${id}/wrap?day=rehearsed`} prefetch={false}>
         {lookAtRehearsedDay}
@@ -179,7 +179,7 @@ function OtherHours({ id, model, clock }: OtherHoursProps) {
   const href = (min: BeforeMin) => `/shoots/${id}/wrap?before=${min}${invented ? '&day=rehearsed' : ''}` as const
   return (
     <nav aria-label={whichForecastOfDay} className="no-print small mt-1 flex flex-wrap items-baseline gap-x-4">
-      <span>{boardAtSoLongBefore(clock(board.at))}</span>
+      <span>{boardBeforePull(clock(board.at))}</span>
       {BEFORE_MIN.map((min) => (
         <Link
           key={min}

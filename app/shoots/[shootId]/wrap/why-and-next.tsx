@@ -4,7 +4,7 @@ import { type Celsius, type Instant, kelvins, seconds, type UnitSystem } from '@
 import type { MomentRow } from '@/lib/wrap/moments'
 import { nextTime } from '@/lib/wrap/next-time'
 import { whySentences, whyTitle } from '@/lib/wrap/why-words'
-import { meatOnOrEndNotMarked, nextTimeWords, noChange, whyItWent } from '../../../words/wrap'
+import { nextTimeWords, noChange, whyItWent, whyNotKnown } from '../../../words/wrap'
 import type { CookWhy } from '../../wrap-why'
 
 interface Props {
@@ -32,7 +32,7 @@ export function WhyAndNext({ name, cook, told, rows, units }: Props) {
   return (
     <>
       <h2>{why ? `${whyTitle(why)}${name}` : whyItWent(name)}</h2>
-      {!why && <p className="mt-2">{meatOnOrEndNotMarked}</p>}
+      {!why && <p className="mt-2">{whyNotKnown}</p>}
       {why && <p className="mt-2">{whySentences(why, cook.cooker.kind, units).join(' ')}</p>}
       <h2 className="mt-8">{nextTimeWords}</h2>
       {next.length === 0 && <p className="mt-2">{noChange}</p>}

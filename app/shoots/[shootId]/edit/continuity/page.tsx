@@ -3,7 +3,7 @@ import Link from 'next/link'
 import { continuityReport, type SeenGroup } from '@/lib/export/continuity-report'
 import { PHOTO_NAME } from '@/lib/log/photo-name'
 import { chosenUnits } from '../../../../units'
-import { byShot, continuityReportWords, forEdit, nothingWasNotedNotes, ofNoShot } from '../../../../words/edit'
+import { byShot, continuityReportWords, forEdit, nothingNoted, ofNoShot } from '../../../../words/edit'
 import { INVENTED } from '../../../day-log'
 import { openEdit } from '../../../edit-day'
 
@@ -27,7 +27,7 @@ export default async function ContinuityReportPage({ params, searchParams }: Rep
       </header>
       <h1>{continuityReportWords}</h1>
       {invented && <p className="conflict">{INVENTED}</p>}
-      {shots.length + roasts.length === 0 && <p className="lead mt-2">{nothingWasNotedNotes}</p>}
+      {shots.length + roasts.length === 0 && <p className="lead mt-2">{nothingNoted}</p>}
       {shots.length > 0 && <h2 className="mt-6">{byShot}</h2>}
       {shots.map((group) => (
         <Seen key={group.title} shootId={shootId} group={group} />
