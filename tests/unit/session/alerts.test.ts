@@ -145,7 +145,7 @@ describe('whoever owns an alert', () => {
     day.run(1, 15)
     day.line(15, answer(15, 'call-first-cut', { answer: 'coming' }, 'cam-1'))
     const late = sounds(day.run(15.5, 18)).find((one) => one.call === 'unanswered/call-first-cut')
-    expect(late).toMatchObject({ action: 'Fetch presenter for "first-cut".' })
+    expect(late).toMatchObject({ action: 'Fetch presenter for “first-cut”.' })
   })
 })
 
