@@ -34,7 +34,7 @@ export const firstLookAtDay = 'A first look at the day with this change.'
 export const dayWithThisChange = 'The day with this change.'
 
 // day/day-view.ts
-export const numberedFromTo = (from: string, to: string, number: string) => `${from} to ${to}, ${number}`
+export const fromToWho = (from: string, to: string, who: string) => `${from} to ${to}, ${who}`
 
 // day/does-not-fit.tsx
 export const doesNotFit = 'Does not fit'

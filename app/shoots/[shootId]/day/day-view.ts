@@ -11,7 +11,7 @@ import { fromIso } from '@/lib/plan/clock'
 import { momentName } from '@/lib/plan/moments'
 import type { Shoot, Shot } from '@/lib/plan/shoot'
 import { formatShare, type UnitSystem } from '@/lib/units'
-import { numberedFromTo } from '../../../words/day'
+import { fromToWho } from '../../../words/day'
 
 /** What the day screen shows of a layout; made on the server, and in the browser while something is tried out. Times: ms. */
 export interface DayView {
@@ -72,7 +72,7 @@ export function dayViewOf(shoot: Shoot, layout: Layout, forecasts: Forecasts, un
     misfits: misfitsOf(sheet, forecasts),
     tasks: layout.tasks.map(({ id, start, end, people }) => ({
       id,
-      words: numberedFromTo(clockOf(sheet, start), clockOf(sheet, end), namesOf(sheet, people)),
+      words: fromToWho(clockOf(sheet, start), clockOf(sheet, end), namesOf(sheet, people)),
     })),
     holds: holdsOf(sheet),
     pairs: pairScreen(shoot, forecasts, layout)
