@@ -41,7 +41,7 @@ export function readSize(written: string | null | undefined): Pick<OverlayStyle,
 /** Of a picture 1080 high; clear of the outer twentieth, which screens may cut off. */
 const HIGH = 1080
 const EDGE = 0.05
-/** app/globals.css, :root. On footage the letters are paper with an ink edge: one of the two shows on any ground. */
+/** app/look/tokens.css, :root. On footage the letters are paper with an ink edge: one of the two shows on any ground. */
 const COLOURS = { paper: '#fbf8f1', ink: '#1d1814', ember: '#9a2f08' } as const
 const CURVE = { width: 440, top: 772, height: 92, ground: 875 } as const
 const BASELINES = { invented: 752, probe: 976, since: 1026 } as const

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 
 const read = (path: string) => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8')
-const PAGE = read('app/globals.css')
+const PAGE = read('app/look/tokens.css')
 const BOARD = ['app/set/set.css', 'app/set/photos/photos.css', 'app/set/rehearsal/rehearsal.css'].map(read)
 
 function groundOf(name: string): ReadonlyMap<string, string> {
