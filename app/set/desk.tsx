@@ -8,6 +8,7 @@ import {
   calls,
   from,
   momentWords,
+  noCalls,
   noLiveForecastYetTimes,
   rehearsalWords,
   stateWords,
@@ -79,13 +80,16 @@ function Calls({ duties }: { duties: readonly Duty[] }) {
       const said = answersTo(session, duty.id).findLast(({ person }) => person === id)?.answer
       return said ? `${nameOf(id)} (${said.replace('-', ' ')})` : nameOf(id)
     })
+  if (duties.length === 0) return <p>{noCalls}</p>
   return (
     <Sideways of="Calls">
       <table className="stacks trade">
         <thead>
           <tr>
             <th scope="col">{from}</th>
-            <th scope="col">{what}</th>
+            <th scope="col" className="w-2/5">
+              {what}
+            </th>
             <th scope="col">{stateWords}</th>
             <th scope="col">{momentWords}</th>
             <th scope="col">{who}</th>

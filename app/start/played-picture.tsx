@@ -42,16 +42,7 @@ const Ground = memo(function Ground({ day, wide, clock }: Part & Pick<PicturePro
   const hours = Array.from({ length: Math.ceil((day.minutes - first) / HOUR) }, (_, i) => first + i * HOUR)
   return (
     <g>
-      {day.light.map(({ light, from, to }) => (
-        <rect
-          key={`${light} ${from}`}
-          x={frame.x(from)}
-          y="22"
-          width={frame.x(to) - frame.x(from)}
-          height="7"
-          className={LIGHTS[light] ?? 'fill-leaf'}
-        />
-      ))}
+      <Daylight day={day} wide={wide} />
       {hours.map((at) => (
         <g key={at}>
           <line x1={frame.x(at)} x2={frame.x(at)} y1="22" y2={frame.cooker.bottom} className="stroke-rule" />
@@ -94,12 +85,35 @@ const Ground = memo(function Ground({ day, wide, clock }: Part & Pick<PicturePro
     </g>
   )
 })
-const LIGHTS: Readonly<Record<string, string>> = {
-  daylight: 'fill-leaf',
-  'golden-hour': 'fill-band',
-  'golden-hour-morning': 'fill-band',
-  twilight: 'fill-edge',
-  night: 'fill-ink',
+
+const TOP = 22
+/** As on the heat line: golden hour is hatched wide, twilight upright and close, the dark is solid at any hour. */
+function Daylight({ day, wide }: Part) {
+  const frame = playedFrame(day, wide)
+  const height = wide ? 16 : 7
+  return day.light.map(({ light, from, to }) => {
+    const [x, end] = [frame.x(from), frame.x(to)]
+    const strokes = (gap: number, lean: number) =>
+      Array.from({ length: Math.max(0, Math.floor((end - x - lean) / gap)) }, (_, i) => {
+        const foot = (x + (i + 1) * gap).toFixed(1)
+        return `M${foot} ${TOP + height}l${lean} ${-height}`
+      }).join('')
+    return (
+      <g key={`${light} ${from}`}>
+        <rect
+          x={x}
+          y={TOP}
+          width={end - x}
+          height={height}
+          className={light === 'night' ? 'fill-[#0b0908] stroke-edge [stroke-width:0.75]' : 'fill-leaf'}
+        />
+        {light.startsWith('golden-hour') && (
+          <path d={strokes(7, height)} className="stroke-ink-2 [stroke-width:0.75]" />
+        )}
+        {light === 'twilight' && <path d={strokes(4, 0)} className="stroke-ink-2" />}
+      </g>
+    )
+  })
 }
 
 function Level({ frame, y, words: said }: { frame: PlayedFrame; y: number; words: string }) {

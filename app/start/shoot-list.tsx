@@ -40,7 +40,9 @@ function Rows({ shoots, now, pageOf, dayOf, head = false }: Props & { readonly h
       <thead className={head ? '' : 'sr-only'}>
         <tr>
           <th scope="col">{words.shootHead}</th>
-          <th scope="col">{words.dayHead}</th>
+          <th scope="col" className="pl-4">
+            {words.dayHead}
+          </th>
         </tr>
       </thead>
       <tbody>

@@ -10,7 +10,7 @@ export function CutFace(props: { drawing: Drawing; sentence: string; tones: read
       <DrawingSvg drawing={props.drawing} />
       <figcaption className="mt-2">{props.sentence}</figcaption>
       <Tones tones={props.tones} />
-      <p className="small">{howToReadFace}</p>
+      <p className="small mt-2">{howToReadFace}</p>
       <Figures tables={props.drawing.tables} />
     </figure>
   )

@@ -18,6 +18,7 @@ export const yourOwnCall = 'Your own call'
 export const firstSetup = (first: string) => `first setup ${first}`
 export const freeShotsInGaps = 'Free shots, in the gaps'
 export const none = 'None.'
+export const noCrew = 'Nobody is in the crew yet. Add people on the Day page.'
 export const mealsWatchAndKit = 'Meals, watch and kit'
 export const mealsWatchKit = 'Meals, watch, kit'
 export const mealsWords = 'Meals:'

@@ -4,6 +4,7 @@ export const noLiveForecastYetTimes = 'No live forecast yet: the times are this 
 export const blackOnWhite = 'Black on white'
 export const whiteOnBlack = 'White on black'
 export const calls = 'Calls'
+export const noCalls = 'Nothing is called: the day has no shots.'
 export const from = 'from'
 export const what = 'what'
 export const stateWords = 'state'

@@ -40,6 +40,7 @@ import {
   mealsWatchKit,
   mealsWords,
   momentWords,
+  noCrew,
   none,
   noneWords,
   notesWords,
@@ -177,12 +178,13 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
             of={{ moment: 'moment', window: 'window', standby: 'stand by', trigger: 'trigger' }}
           />
         </p>
-        <CallsTable sheet={sheet} />
+        {sheet.calls.length === 0 ? <p>{none}</p> : <CallsTable sheet={sheet} />}
         <p className="small mt-2">{sheet.foot.join(' ')}</p>
       </section>
       <div className="cols-3 mt-10">
         <section aria-label={yourOwnCall}>
           <h2>{yourOwnCall}</h2>
+          {sheet.own.length === 0 && <p className="mt-2">{noCrew}</p>}
           <ul className="rows timed">
             {sheet.own.map((own) => (
               <li key={own.name}>
@@ -229,16 +231,18 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
           </ul>
         </section>
       </div>
-      <section aria-label={slipsWords} className="mt-10">
-        <h2>
-          <WithTerms text={oneSlipEach} of={{ slip: 'slip' }} />
-        </h2>
-        <div className="slips mt-4">
-          {sheet.slips.map((slip) => (
-            <SlipOnPage key={slip.person} slip={slip} />
-          ))}
-        </div>
-      </section>
+      {sheet.slips.length > 0 && (
+        <section aria-label={slipsWords} className="mt-10">
+          <h2>
+            <WithTerms text={oneSlipEach} of={{ slip: 'slip' }} />
+          </h2>
+          <div className="slips mt-4">
+            {sheet.slips.map((slip) => (
+              <SlipOnPage key={slip.person} slip={slip} />
+            ))}
+          </div>
+        </section>
+      )}
       <section aria-label={careWords} className="mt-10">
         <h2>{careWords}</h2>
         <div className="cautions mt-2">

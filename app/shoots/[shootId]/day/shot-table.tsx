@@ -3,7 +3,7 @@ import { Fragment, type ReactNode, useState } from 'react'
 import { shotsOf } from '@/lib/plan/edit'
 import type { ShootDocument } from '@/lib/plan/shoot'
 import type { Problem } from '@/lib/refusals'
-import { howToMoveCookByKeys, howToPinByKeys, no, shotHead, whenItFalls } from '../../../words/day'
+import { howToMoveCookByKeys, howToPinByKeys, no, noShots, shotHead, whenItFalls } from '../../../words/day'
 import type { DocumentField } from '../../document-fields'
 import type { Act } from '../../use-actions'
 import type { DayAxis, DayView } from './day-view'
@@ -41,6 +41,7 @@ export function ShotTable(props: TableProps) {
     // What is being changed does not vanish under the fingers.
     return shot && (open === id || shows(filter, document, shot, rowOf(id))) ? [{ id, index }] : []
   })
+  if (shots.length === 0) return <p className="small mt-2">{noShots}</p>
   return (
     <>
       <FilterLine document={document} filter={filter} onChange={setFilter} shown={listed.length} all={shots.length} />
