@@ -2,6 +2,7 @@ import { memo } from 'react'
 import type { Drawing, DrawingTable, Face, Mark, Role, TextMark } from '@/lib/export/drawing'
 import { isShade, shadeColour } from '@/lib/export/tones'
 import { sameInFigures } from '../words/shared'
+import { Sideways } from './sideways'
 
 /** Colours that do not follow day and dusk: the slice's are the meat's own, and the night is dark at any hour. */
 const OWN_COLOURS: Partial<Record<Role, string>> = {
@@ -84,30 +85,32 @@ export const Figures = memo(function Figures({ tables }: { tables: readonly Draw
     <details className="mt-2 max-w-2xl no-print">
       <summary>{sameInFigures}</summary>
       {tables.map((table) => (
-        <table key={table.caption} className="mb-6">
-          <caption className="pb-1 text-left font-bold">{table.caption}</caption>
-          <thead>
-            <tr>
-              {table.head.map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.rows.map((row) => (
-              <tr key={row.join(' ')}>
-                {row.map((cell, i) => (
-                  // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in the head's order
-                  <td key={i} className={i > 0 ? 'tabular-nums' : undefined}>
-                    {cell}
-                  </td>
+        <Sideways key={table.caption} of={table.caption} className="mb-6">
+          <table>
+            <caption className="pb-1 text-left font-bold">{table.caption}</caption>
+            <thead>
+              <tr>
+                {table.head.map((head) => (
+                  <th key={head} scope="col">
+                    {head}
+                  </th>
                 ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {table.rows.map((row) => (
+                <tr key={row.join(' ')}>
+                  {row.map((cell, i) => (
+                    // biome-ignore lint/suspicious/noArrayIndexKey: cells stand in the head's order
+                    <td key={i} className={i > 0 ? 'tabular-nums' : undefined}>
+                      {cell}
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Sideways>
       ))}
     </details>
   )
