@@ -1,9 +1,13 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 
 const read = (path: string) => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8')
 const PAGE = read('app/look/tokens.css')
-const BOARD = ['app/set/set.css', 'app/set/photos/photos.css', 'app/set/rehearsal/rehearsal.css'].map(read)
+const BOARD = [
+  ...readdirSync(new URL('../../../app/set/look', import.meta.url)).map((name) => `app/set/look/${name}`),
+  'app/set/photos/photos.css',
+  'app/set/rehearsal/rehearsal.css',
+].map(read)
 
 function groundOf(name: string): ReadonlyMap<string, string> {
   const block = PAGE.match(new RegExp(`@utility ground-${name} \\{([^}]+)\\}`))?.[1] ?? ''
