@@ -20,13 +20,13 @@ function Tones({ tones }: { tones: readonly Tone[] }) {
   return (
     <ul className="mt-4 flex list-none flex-wrap p-0">
       {tones.map((tone) => (
-        <li key={tone.words} className="min-w-16 flex-1">
+        <li key={tone.words} className="min-w-16 flex-1 pb-2">
           <div className="flex h-5 border border-ink">
             {tone.shades.map((shade) => (
               <span key={shade} className="tone flex-1" style={{ background: paint(shade) }} />
             ))}
           </div>
-          <p className="small pt-1 leading-tight">
+          <p className="small pt-1 pr-2 leading-tight">
             <b className="text-ink">{tone.range}</b>
             <br />
             {tone.words}

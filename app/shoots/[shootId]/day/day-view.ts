@@ -212,7 +212,7 @@ function holdsOf(sheet: Sheet): DayView['holds'] {
     ...caught,
     ...layout.meals.map(
       (meal) =>
-        [clockOf(sheet, meal.start), `meal, to ${clockOf(sheet, meal.end)}: ${meal.people.join(', ')}`] as const,
+        [clockOf(sheet, meal.start), `meal, to ${clockOf(sheet, meal.end)}: ${namesOf(sheet, meal.people)}`] as const,
     ),
     [clockOf(sheet, layout.wrap), 'wrap'],
   ]
