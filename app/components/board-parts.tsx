@@ -50,7 +50,7 @@ export function BoardParts({ opening, facts, units }: BoardPartsProps) {
       <Part name={words.groups.next}>
         <Phone>
           <SetContext {...shared} feed={first}>
-            <NextPage open={() => {}} />
+            <NextPage open={() => {}} within />
           </SetContext>
         </Phone>
       </Part>

@@ -19,14 +19,20 @@ import { useSet } from './set-context'
 import type { SheetName } from './sheets'
 import { WaitLine } from './wait-line'
 
+interface NextPageProps {
+  readonly open: (sheet: SheetName) => void
+  /** It stands within another page, whose headings are above its own. */
+  readonly within?: boolean
+}
 /** What is next, when, what must I do; and what a thumb does about it. */
-export function NextPage({ open }: { open: (sheet: SheetName) => void }) {
+export function NextPage({ open, within = false }: NextPageProps) {
+  const Title = within ? 'h3' : 'h1'
   const { session, facts, me, now } = useSet()
   const duties = me === null ? [] : dutiesOf(session, facts, me)
   const next = nextDuty(duties, now)
   return (
-    <section className="now" aria-label={nowWords}>
-      {next ? <Next duty={next} /> : <Nothing />}
+    <section className="now" aria-label={within ? undefined : nowWords}>
+      {next ? <Next duty={next} title={Title} /> : <Nothing title={Title} />}
       <FoodLine />
       <Then duties={duties.filter((duty) => duty !== next && !isOver(duty))} next={next} />
       <div className="foot">
@@ -52,20 +58,21 @@ function Action({ name, sheet, open }: { name: string; sheet: SheetName; open: (
   )
 }
 
-function Nothing() {
+type TitleTag = 'h1' | 'h3'
+function Nothing({ title: Title }: { title: TitleTag }) {
   return (
     <>
-      <h1 className="next">{nothingMoreForYouToday}</h1>
+      <Title className="next">{nothingMoreForYouToday}</Title>
       <p className="do">{logAndReadingsGo}</p>
     </>
   )
 }
 
-function Next({ duty }: { duty: Duty }) {
+function Next({ duty, title: Title }: { duty: Duty; title: TitleTag }) {
   const { now, units, clock } = useSet()
   return (
     <>
-      <h1 className={`next ${duty.title.length > 22 ? 'long' : ''}`}>{duty.title}</h1>
+      <Title className={`next ${duty.title.length > 22 ? 'long' : ''}`}>{duty.title}</Title>
       <p className="lb">
         <StateMark state={duty.state} /> {countLead(duty, now)}
       </p>

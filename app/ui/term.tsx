@@ -35,7 +35,7 @@ export function Term({ of, children = of }: TermProps) {
     <>
       <button
         type="button"
-        className="cursor-help underline decoration-dotted underline-offset-4 print:no-underline"
+        className="term cursor-help underline decoration-dotted underline-offset-4 print:no-underline"
         aria-expanded={says !== null}
         aria-controls={says === null ? undefined : id}
         onClick={toggle}

@@ -38,6 +38,7 @@ export const REACH_PAGES: readonly ReachState[] = [
   { name: 'help', path: () => '/help' },
   { name: 'trust', path: () => '/trust' },
   { name: 'join', path: () => '/join' },
+  { name: 'components', path: () => '/components', ready: '.ground' },
   { name: 'nothing here', path: () => '/nothing-here' },
   { name: 'plan', path: of('/plan') },
   { name: 'day', path: of('/day'), ready: '.shots' },
