@@ -68,18 +68,7 @@ export function TakeSheet({ close }: SheetProps) {
           {slateWords}
           <input value={board} maxLength={20} onChange={(event) => setSlate(event.target.value)} />
         </label>
-        <div>
-          <span className="lab">{takeWords}</span>
-          <div className="step">
-            <button type="button" aria-label={oneLess} onClick={() => setNumber(Math.max(1, take - 1))}>
-              −
-            </button>
-            <output aria-label={takeNumber}>{take}</output>
-            <button type="button" aria-label={oneMore} onClick={() => setNumber(take + 1)}>
-              +
-            </button>
-          </div>
-        </div>
+        <TakeNumber take={take} choose={setNumber} />
       </div>
       <div className="pair">
         <label>
@@ -126,5 +115,22 @@ export function TakeSheet({ close }: SheetProps) {
         </div>
       </div>
     </Sheet>
+  )
+}
+
+function TakeNumber({ take, choose }: { take: number; choose: (take: number) => void }) {
+  return (
+    <div>
+      <span className="lab">{takeWords}</span>
+      <div className="step">
+        <button type="button" aria-label={oneLess} onClick={() => choose(Math.max(1, take - 1))}>
+          −
+        </button>
+        <output aria-label={takeNumber}>{take}</output>
+        <button type="button" aria-label={oneMore} onClick={() => choose(take + 1)}>
+          +
+        </button>
+      </div>
+    </div>
   )
 }

@@ -182,40 +182,8 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         <p className="small mt-2">{sheet.foot.join(' ')}</p>
       </section>
       <div className="cols-3 mt-10">
-        <section aria-label={yourOwnCall}>
-          <h2>{yourOwnCall}</h2>
-          {sheet.own.length === 0 && <p className="mt-2">{noCrew}</p>}
-          <ul className="rows timed">
-            {sheet.own.map((own) => (
-              <li key={own.name}>
-                <span className="time">{own.call}</span>
-                <span>
-                  <b>{own.name}</b> <span className="small">{own.does}</span>
-                  {own.first && <span className="small block">{firstSetup(own.first)}</span>}
-                </span>
-              </li>
-            ))}
-          </ul>
-        </section>
-        <section aria-label={freeShotsInGaps}>
-          <h2>{freeShotsInGaps}</h2>
-          {sheet.gaps.length === 0 && <p className="mt-2">{none}</p>}
-          <ul className="rows timed">
-            {sheet.gaps.map((gap) => (
-              <li key={`${gap.time} ${gap.shot}`}>
-                <span className="time">{gap.time}</span>
-                <span>
-                  {gap.shot} <span className="small">{gap.who}</span>
-                </span>
-              </li>
-            ))}
-          </ul>
-          {sheet.dropped.map((sentence) => (
-            <p key={sentence} className="conflict">
-              {sentence}
-            </p>
-          ))}
-        </section>
+        <OwnCalls sheet={sheet} />
+        <Gaps sheet={sheet} />
         <section aria-label={mealsWatchAndKit}>
           <h2>{mealsWatchKit}</h2>
           <ul className="rows">
@@ -252,6 +220,50 @@ function Calls({ id, sheet }: { id: string; sheet: CallSheetModel }) {
         </div>
       </section>
     </>
+  )
+}
+
+function OwnCalls({ sheet }: { sheet: CallSheetModel }) {
+  return (
+    <section aria-label={yourOwnCall}>
+      <h2>{yourOwnCall}</h2>
+      {sheet.own.length === 0 && <p className="mt-2">{noCrew}</p>}
+      <ul className="rows timed">
+        {sheet.own.map((own) => (
+          <li key={own.name}>
+            <span className="time">{own.call}</span>
+            <span>
+              <b>{own.name}</b> <span className="small">{own.does}</span>
+              {own.first && <span className="small block">{firstSetup(own.first)}</span>}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function Gaps({ sheet }: { sheet: CallSheetModel }) {
+  return (
+    <section aria-label={freeShotsInGaps}>
+      <h2>{freeShotsInGaps}</h2>
+      {sheet.gaps.length === 0 && <p className="mt-2">{none}</p>}
+      <ul className="rows timed">
+        {sheet.gaps.map((gap) => (
+          <li key={`${gap.time} ${gap.shot}`}>
+            <span className="time">{gap.time}</span>
+            <span>
+              {gap.shot} <span className="small">{gap.who}</span>
+            </span>
+          </li>
+        ))}
+      </ul>
+      {sheet.dropped.map((sentence) => (
+        <p key={sentence} className="conflict">
+          {sentence}
+        </p>
+      ))}
+    </section>
   )
 }
 
