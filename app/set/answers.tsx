@@ -55,7 +55,7 @@ export function AlertAnswers({ call }: { call: string }) {
 function RollAnswers({ duty }: { duty: Duty }) {
   const { session, facts, log } = useSet()
   const [handing, setHanding] = useState(false)
-  const ready = () => log({ kind: 'call-answer', call: duty.id, answer: 'ready' }, toldWords(readyWords))
+  const ready = () => log({ kind: 'call-answer', call: duty.id, answer: 'ready' }, toldWords('ready'))
   const rolls = duty.shot !== null && duty.camera !== null && startOf(session, facts, duty.shot, duty.camera)
   return (
     <>
