@@ -45,7 +45,6 @@ interface OwnRoastProps {
   readonly questions: OwnQuestions
   readonly units: UnitSystem
 }
-const NOT_KEPT = notLoaded
 
 /** The card's cook for the reader's own roast, worked out in their own browser. */
 export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
@@ -68,7 +67,7 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
     setWorking(true)
     const answer = await ownHere(basis, filled).catch(() => null)
     setWorking(false)
-    setProblems(answer === null ? [{ pointer: '', sentence: NOT_KEPT }] : answer.ok ? [] : answer.problems)
+    setProblems(answer === null ? [{ pointer: '', sentence: notLoaded }] : answer.ok ? [] : answer.problems)
     if (answer?.ok) setPlan(answer.value)
     else requestAnimationFrame(() => form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus())
   }
@@ -82,7 +81,6 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
   const us = units === 'us'
   const way = useReadersWay()
   const words = (text: string) => asRead(inOneSystem(text, units), way)
-  const inUnits = (choices: OwnQuestions['done']) => choices.map(([value, text]) => [value, words(text)] as const)
   return (
     <section aria-labelledby="own-roast" className="own-roast">
       <div className="flex flex-wrap items-baseline justify-between gap-x-6">
@@ -97,50 +95,7 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
       </noscript>
       <form ref={form} className="no-print" onSubmit={work} noValidate>
         <fieldset disabled={!ready} className="own-form">
-          <Field
-            label={thicknessWords}
-            value={filled.thickness}
-            onChange={(thickness) => set({ thickness })}
-            why={thicknessWhy(us ? '4.5 in' : '11 cm', words(questions.bounds))}
-            fault={fault('/thickness')}
-          />
-          <Field
-            label={weightIfYouKnow}
-            value={filled.weight}
-            onChange={(weight) => set({ weight })}
-            why={weightWhy(us ? '6 lb' : '2.8 kg')}
-            fault={fault('/weight')}
-          />
-          <Field
-            label={cookerWords}
-            value={filled.cooker}
-            onChange={(cooker) => set({ cooker })}
-            options={questions.cookers}
-            fault={fault('/cooker')}
-          />
-          <Field label={meatIs} value={filled.start} onChange={(start) => set({ start })} options={questions.starts} />
-          <Field
-            label={howDoneWhenSliced}
-            value={filled.done}
-            onChange={(done) => set({ done })}
-            options={inUnits(questions.done)}
-          />
-          {filled.done === 'core' && (
-            <Field
-              label={middleWhenSliced}
-              value={filled.core}
-              onChange={(core) => set({ core })}
-              why={suchAs(us ? '140 °F' : '60 °C')}
-              fault={fault('/core')}
-            />
-          )}
-          <Field
-            label={servedAtIfYouLike}
-            value={filled.serve}
-            onChange={(serve) => set({ serve })}
-            why={serveWhy}
-            fault={fault('/serve')}
-          />
+          <OwnFields questions={questions} filled={filled} set={set} us={us} fault={fault} words={words} />
           <div className="self-end py-3">
             <button type="submit" className="btn main" disabled={working}>
               {working ? workingItOut : workOutMyTimes}
@@ -155,6 +110,65 @@ export function OwnRoast({ basis, questions, units: chosen }: OwnRoastProps) {
       </form>
       <div aria-live="polite">{plan && <Plan plan={plan} words={(text) => tied(words(text))} />}</div>
     </section>
+  )
+}
+
+interface FieldsProps {
+  readonly questions: OwnQuestions
+  readonly filled: Filled
+  readonly set: (change: Partial<Filled>) => void
+  readonly us: boolean
+  readonly fault: (pointer: string) => string | undefined
+  readonly words: (text: string) => string
+}
+function OwnFields({ questions, filled, set, us, fault, words }: FieldsProps) {
+  return (
+    <>
+      <Field
+        label={thicknessWords}
+        value={filled.thickness}
+        onChange={(thickness) => set({ thickness })}
+        why={thicknessWhy(us ? '4.5 in' : '11 cm', words(questions.bounds))}
+        fault={fault('/thickness')}
+      />
+      <Field
+        label={weightIfYouKnow}
+        value={filled.weight}
+        onChange={(weight) => set({ weight })}
+        why={weightWhy(us ? '6 lb' : '2.8 kg')}
+        fault={fault('/weight')}
+      />
+      <Field
+        label={cookerWords}
+        value={filled.cooker}
+        onChange={(cooker) => set({ cooker })}
+        options={questions.cookers}
+        fault={fault('/cooker')}
+      />
+      <Field label={meatIs} value={filled.start} onChange={(start) => set({ start })} options={questions.starts} />
+      <Field
+        label={howDoneWhenSliced}
+        value={filled.done}
+        onChange={(done) => set({ done })}
+        options={questions.done.map(([value, text]) => [value, words(text)] as const)}
+      />
+      {filled.done === 'core' && (
+        <Field
+          label={middleWhenSliced}
+          value={filled.core}
+          onChange={(core) => set({ core })}
+          why={suchAs(us ? '140 °F' : '60 °C')}
+          fault={fault('/core')}
+        />
+      )}
+      <Field
+        label={servedAtIfYouLike}
+        value={filled.serve}
+        onChange={(serve) => set({ serve })}
+        why={serveWhy}
+        fault={fault('/serve')}
+      />
+    </>
   )
 }
 
