@@ -1,14 +1,19 @@
 'use client'
-import { thisPhoneRemembers, whoAreYou } from '../words/set'
+import { nobodyInShoot, putCrewIn, thisPhoneRemembers, whoAreYou } from '../words/set'
 import { useSet } from './set-context'
 
 /** Once per phone: whose calls it shows. */
 export function WhoAmI() {
-  const { facts, feed } = useSet()
+  const { facts, feed, snapshot } = useSet()
   return (
     <section aria-label={whoAreYou}>
       <h1 className="next">{whoAreYou}</h1>
-      <p className="do">{thisPhoneRemembers}</p>
+      <p className="do">{facts.people.length > 0 ? thisPhoneRemembers : nobodyInShoot}</p>
+      {facts.people.length === 0 && (
+        <a className="textlink" href={snapshot.rehearsal ? '../day' : 'day'}>
+          {putCrewIn}
+        </a>
+      )}
       <div className="thumb names">
         {facts.people.map(({ id, name, roles }) => (
           <button key={id} type="button" onClick={() => feed.choose(id)}>

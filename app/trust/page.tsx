@@ -6,6 +6,7 @@ import { isSecure, visitorOf } from '@/lib/data/door/visitor'
 import { asRead } from '@/lib/plan/as-read'
 import { DoorHead } from '../door/door-head'
 import { readersWay } from '../locale'
+import { WithCommand } from '../ui/with-command'
 import {
   aPhoneThatSaysNothing,
   aPhoneWithProfile,
@@ -87,7 +88,9 @@ export default async function TrustPage() {
 const NoLine = ({ secure }: { secure: boolean }) => (
   <>
     <h1>{secure ? thisPhoneIsOnTrustedLine : thereIsNoTrustedLine}</h1>
-    <p className="lead mt-4">{secure ? proxyKeepsIt : startWithCrew}</p>
+    <p className="lead mt-4">
+      <WithCommand text={secure ? proxyKeepsIt : startWithCrew} />
+    </p>
   </>
 )
 

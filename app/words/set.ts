@@ -60,6 +60,8 @@ export const backWords = 'Back'
 
 // set/who-am-i.tsx
 export const whoAreYou = 'Who are you?'
+export const nobodyInShoot = 'Nobody is in this shoot yet.'
+export const putCrewIn = 'Put the crew in on the Day page'
 export const thisPhoneRemembers = 'This phone remembers it, and shows your calls.'
 
 // set/answers.tsx

@@ -13,6 +13,7 @@ import { formatClock, formatDay } from '@/lib/plan/clock'
 import { instant } from '@/lib/units'
 import { readersWay } from '../../../locale'
 import { HelpLink } from '../../../ui/help-link'
+import { WithCommand } from '../../../ui/with-command'
 import { calls, crewLinks, eachCodeOpensThisShoots, exportOrEraseWhat, thisComputerOnly } from '../../../words/crew'
 import { savedShoot } from '../../../workbench'
 import { CrewDesk, type PersonRow } from './crew-desk'
@@ -57,7 +58,9 @@ export default async function CrewPage({ params }: { params: Promise<{ shootId: 
           <KeysDesk shootId={shootId} keys={keys} />
         </>
       ) : (
-        <p className="lead mt-2">{thisComputerOnly}</p>
+        <p className="lead mt-2">
+          <WithCommand text={thisComputerOnly} />
+        </p>
       )}
       {visitor.owner && (
         <p className="small no-print mt-10">
