@@ -7,8 +7,6 @@ import { listAt } from '@/lib/plan/sketch'
 import type { Problem } from '@/lib/refusals'
 import type { UnitSystem } from '@/lib/units'
 import { Field } from '../../../ui/field'
-import { Folded } from '../../../ui/folded'
-import { HeatLineFigure } from '../../../ui/heat-line-figure'
 import type { HeatPictures } from '../../../ui/heat-line-shapes'
 import { useReadersWay } from '../../../ui/reader'
 import { newWriteId } from '../../../ui/send'
@@ -16,7 +14,6 @@ import { UndoLine } from '../../../ui/undo-line'
 import { WithTerms } from '../../../ui/with-terms'
 import {
   addShotWords,
-  daysHours,
   dayWithThisChange,
   firstLookAtDay,
   howToPin,
@@ -31,22 +28,18 @@ import { SaveLine } from '../../save-line'
 import { type Act, useActions } from '../../use-actions'
 import { useSaved } from '../../use-saved'
 import { BackwardCurve } from './backward-curve'
-import { Crew } from './crew'
 import type { CurveView } from './curve-view'
+import { DayPicture } from './day-picture'
 import type { DayView } from './day-view'
 import { DoesNotFit, Holds } from './does-not-fit'
-import { LaneGrips } from './lane-grips'
-import { OfferedShots } from './offered-shots'
+import { RestOfDay } from './rest-of-day'
 import { shotCells } from './shot-cells'
 import { crewFields, freshShot, shotFields } from './shot-fields'
 import { ShotTable } from './shot-table'
 import { sideFields } from './side-fields'
-import { Sides } from './sides'
 import { taskCells } from './task-fields'
-import { Tasks } from './tasks'
 import { useTitleOfNew } from './use-title-of-new'
 import { type Trial, useTrial } from './use-trial'
-import { WhatIf } from './what-if'
 
 interface DayDeskProps {
   readonly heatLine: HeatPictures | null
@@ -87,18 +80,8 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   )
   const cameras = listAt<{ id: string }>(document, '/cameras').map(({ id }) => id)
   const control = (field: DocumentField) => (
-    <Field
-      key={field.key}
-      label={field.label}
-      why={field.why}
-      options={field.options}
-      suggestions={field.suggestions}
-      value={field.read(document)}
-      fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
-      onChange={(text) => change(field.write(document, text))}
-    />
+    <DayField key={field.key} field={field} document={document} problems={problems} change={change} />
   )
-  const hours = dayFields(document)
   const strays = straysOf(document, problems, open, cameras)
   const addOne = () => {
     const id = `shot-${newWriteId().slice(-6).toLowerCase()}`
@@ -108,27 +91,15 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
   }
   return (
     <>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: the engine is fetched once somebody is about to draw */}
-      <div className="relative" onFocus={warm} onPointerEnter={warm}>
-        {drawn.heatLine && (
-          <HeatLineFigure
-            pictures={drawn.heatLine}
-            over={(drawing) =>
-              laid &&
-              view && (
-                <LaneGrips
-                  drawing={drawing}
-                  document={document}
-                  drawn={laid}
-                  view={view}
-                  act={actAndOpen}
-                  attempt={setHeld}
-                />
-              )
-            }
-          />
-        )}
-      </div>
+      <DayPicture
+        pictures={drawn.heatLine}
+        drawn={laid}
+        view={view}
+        document={document}
+        act={actAndOpen}
+        attempt={setHeld}
+        warm={warm}
+      />
       {view && (
         <div className="cols-fit">
           <DoesNotFit view={view} document={document} act={actAndOpen} />
@@ -160,27 +131,44 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           act={actAndOpen}
           attempt={setHeld}
         />
-        <p className="small mt-2">
-          <WithTerms text={howToPin} of={{ moment: 'happens once', pinned: 'pin' }} />
-        </p>
-        <OfferedShots document={document} act={actAndOpen} />
-        <Tasks document={document} view={view} problems={problems} control={control} change={change} act={actAndOpen} />
-        <Sides document={document} view={view} problems={problems} control={control} act={actAndOpen} />
-        <Folded summary={daysHours} fault={problems.some(({ pointer }) => fieldAt(hours, pointer))}>
-          <div className="grid grid-cols-1 gap-x-6 sm:grid-cols-2 lg:grid-cols-4">{hours.map(control)}</div>
-        </Folded>
-        <Crew
+        <HowToPinLine />
+        <RestOfDay
           document={document}
-          faulty={problems.some(({ pointer }) => fieldAt(crewFields(document), pointer))}
+          view={view}
+          problems={problems}
           control={control}
+          change={change}
           act={actAndOpen}
         />
-        {view && <WhatIf document={document} act={actAndOpen} />}
       </section>
       {curve && <BackwardCurve curve={allAsRead(curve, way)} document={document} act={actAndOpen} />}
     </>
   )
 }
+
+interface DayFieldProps {
+  readonly field: DocumentField
+  readonly document: ShootDocument
+  readonly problems: readonly Problem[]
+  readonly change: (next: ShootDocument) => void
+}
+const DayField = ({ field, document, problems, change }: DayFieldProps) => (
+  <Field
+    label={field.label}
+    why={field.why}
+    options={field.options}
+    suggestions={field.suggestions}
+    value={field.read(document)}
+    fault={problems.find((problem) => fieldAt([field], problem.pointer))?.sentence}
+    onChange={(text) => change(field.write(document, text))}
+  />
+)
+
+const HowToPinLine = () => (
+  <p className="small mt-2">
+    <WithTerms text={howToPin} of={{ moment: 'happens once', pinned: 'pin' }} />
+  </p>
+)
 
 /** Faults that no field on the screen shows, each with the name of its shot, task or side. */
 function straysOf(
