@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { comeIn, needsScripts } from '../words/door'
+import { name } from '../words/start'
 import { JoinByCode } from './join-by-code'
 
 export const metadata: Metadata = { title: comeIn }
@@ -9,6 +10,9 @@ export const dynamic = 'force-dynamic'
 export default function JoinPage() {
   return (
     <main id="main" className="page">
+      <header className="head">
+        <span className="name">{name}</span>
+      </header>
       <JoinByCode />
       <noscript>
         <p className="lead">{needsScripts}</p>
