@@ -6,7 +6,7 @@ import { cutOrOverlaid, picturesUntold, runsOff, saidWrong } from './reach-check
 import { REACH_PAGES, type ReachShoots, reachShoots } from './reach-pages'
 import { readyApp } from './server'
 
-/** WCAG 2.2 AA as far as a machine sees it, on every page; all states and widths are in tests/proofs/reach.ts. */
+/** WCAG 2.2 AA as far as a machine sees it, on every page; all states and widths are in tests/proofs/open/reach.ts. */
 const app = readyApp()
 let browser: Browser
 let page: Page
