@@ -131,7 +131,7 @@ export function DayDesk({ shootId, version, document: written, view: laid, curve
           act={actAndOpen}
           attempt={setHeld}
         />
-        <HowToPinLine />
+        {shotsOf(document).length > 0 && <HowToPinLine />}
         <RestOfDay
           document={document}
           view={view}
