@@ -31,9 +31,9 @@ afterAll(async () => {
 /** So many presses, fields and keys a task may take. */
 const BUDGET: Record<string, number> = {
   'plan-a-cook': 9,
-  'run-a-day': 14,
+  'run-a-day': 11,
   'publish-a-card': 9,
-  'connect-a-logger': 12,
+  'connect-a-logger': 11,
   'go-to-a-server': 2,
 }
 function done(guide: string) {

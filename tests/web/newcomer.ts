@@ -8,6 +8,8 @@ const FIND_MS = 15_000
 export interface Told {
   readonly guide: string
   readonly actions: number
+  /** What called them away meanwhile: it hangs on the minute, and is no part of the task. */
+  readonly alerts: number
   readonly seconds: number
   readonly pages: number
 }
@@ -18,6 +20,7 @@ export interface Told {
  */
 export class Newcomer {
   #actions = 0
+  #alerts = 0
   #began = performance.now()
   readonly #visited = new Set<string>()
   /** Pages that led nowhere. */
@@ -35,7 +38,7 @@ export class Newcomer {
       this.page.getByRole('alertdialog'),
       async (alert) => {
         await alert.getByRole('button').first().click()
-        this.#actions++
+        this.#alerts++
       },
       { noWaitAfter: true },
     )
@@ -43,6 +46,7 @@ export class Newcomer {
   /** A new task, from the first page. */
   async begin(): Promise<void> {
     this.#actions = 0
+    this.#alerts = 0
     this.#visited.clear()
     this.#began = performance.now()
     await this.page.goto(this.first)
@@ -83,7 +87,7 @@ export class Newcomer {
   }
   told(guide: string): Told {
     const seconds = Math.round((performance.now() - this.#began) / 100) / 10
-    return { guide, actions: this.#actions, seconds, pages: this.#visited.size }
+    return { guide, actions: this.#actions, alerts: this.#alerts, seconds, pages: this.#visited.size }
   }
 
   async #did(): Promise<void> {
@@ -105,10 +109,14 @@ export class Newcomer {
 /** A line for each guide. */
 export const tableOf = (told: readonly Told[]): string =>
   [
-    'guide             actions  seconds  pages',
-    ...told.map(({ guide, actions, seconds, pages }) =>
-      [guide.padEnd(16), String(actions).padStart(8), seconds.toFixed(1).padStart(8), String(pages).padStart(6)].join(
-        ' ',
-      ),
+    'guide             actions  alerts  seconds  pages',
+    ...told.map(({ guide, actions, alerts, seconds, pages }) =>
+      [
+        guide.padEnd(16),
+        String(actions).padStart(8),
+        String(alerts).padStart(7),
+        seconds.toFixed(1).padStart(8),
+        String(pages).padStart(6),
+      ].join(' '),
     ),
   ].join('\n')
