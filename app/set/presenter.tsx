@@ -4,7 +4,7 @@ import { type Duty, dutiesOf, nextDuty } from '@/lib/session/board-view'
 import { countParts, countSpoken } from '@/lib/session/board-words'
 import type { Session } from '@/lib/session/session'
 import { formatTemp, type UnitSystem } from '@/lib/units'
-import { aboutTo, inWords, nothingMoreToday, presentersLine } from '../words/desk'
+import { comesAt, inWords, nothingMoreToday, presentersLine } from '../words/desk'
 import { openAlert } from './open-alert'
 import { useSet } from './set-context'
 import { useGround } from './use-ground'
@@ -23,7 +23,7 @@ export function Presenter() {
       <div className="pr-bar">
         <span>{nameOf(person)}</span>
         {window?.likely && window.early && window.late && (
-          <span>{aboutTo(clock(window.likely), clock(window.early), clock(window.late))}</span>
+          <span>{comesAt(clock(window.likely), clock(window.early), clock(window.late))}</span>
         )}
         <span className="time">{clock(now)}</span>
       </div>

@@ -63,7 +63,8 @@ export const continuity = 'Continuity'
 
 // set/presenter.tsx
 export const presentersLine = 'Presenter’s line'
-export const aboutTo = (likely: string, early: string, late: string) => `about ${likely}, ${early} to ${late}`
+export const comesAt = (likely: string, early: string, late: string) =>
+  early === late ? `at ${likely}` : `about ${likely}, ${early} to ${late}`
 export const nothingMoreToday = 'Nothing more today'
 export const inWords = (name: string) => `${name} in`
 

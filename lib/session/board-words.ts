@@ -11,7 +11,7 @@ export function countLead({ until, state, moment, place, kind }: Duty, now: Inst
   if (until === null) return 'no time is known yet'
   const come = now >= until.at
   if (until.what === 'stand by') return `stand by${placeWords(place)}${come ? ' from' : ' in'}`
-  if (until.what === 'moment') return `${moment?.name ?? 'it'}${come ? ', any moment' : ' in about'}`
+  if (until.what === 'moment') return `${moment?.name ?? 'it'}${come ? ', any moment' : ', in about'}`
   if (until.what === 'be there') return `be${placeWords(place) || ' there'} in`
   if (until.what === 'roll') return `set up${placeWords(place)}; roll in`
   if (until.what === 'end')

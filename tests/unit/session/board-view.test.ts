@@ -65,7 +65,7 @@ describe('what the set board says', () => {
     expect(ahead).toMatchObject({ kind: 'call', state: 'ahead', until: { what: 'stand by', at: at(60) }, camera: 'A' })
     const called = next(day, 'cam-1', at(61))
     expect(called).toMatchObject({ state: 'standby', until: { what: 'moment', at: at(84) } })
-    expect(called && countLead(called, at(61))).toBe('first slice in about')
+    expect(called && countLead(called, at(61))).toBe('first slice, in about')
     expect(called && doWords(called, 'metric')).toBe('Camera A at the table. Roll 1 min before; hold 2 min after.')
   })
 
