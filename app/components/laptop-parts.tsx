@@ -62,7 +62,7 @@ const savedIn = (state: SaveState, document: ShootDocument): Saved => ({
   document,
   problems: [],
   change: () => {},
-  keepMine: () => {},
+  keepMine: async () => {},
   takeTheirs: () => {},
   away: state === 'away' ? { since: AWAY_SINCE, why: null } : null,
   putBy: null,

@@ -134,10 +134,15 @@ export function useSaved(shootId: string, version: number, saved: ShootDocument)
     takeTheirs()
     setPutBy(mine)
   }, [takeTheirs])
-  const keepMine = useCallback(() => {
-    base.current = version
+  const keepMine = useCallback(async () => {
+    setState('saving')
+    // The page may not know the newer version yet: it is still being worked out.
+    const newest = await fetch(`/api/shoots/${shootId}`)
+      .then((answer): Promise<{ version: number }> => answer.json())
+      .catch(() => null)
+    base.current = newest?.version ?? version
     void save()
-  }, [version, save])
+  }, [shootId, version, save])
   return { document, change, problems, state, away, keepMine, takeTheirs: showTheirs, putBy }
 }
 export type Saved = ReturnType<typeof useSaved>
