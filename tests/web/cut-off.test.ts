@@ -209,14 +209,15 @@ describe.sequential('a phone on a set whose network is cut for two hours', () =>
       const { phone, shoot } = out(place)
       const before = await phone.told()
       await phone.page.context().setOffline(false)
-      await phone.says('saved')
       // How many of the others' came with the first piece is the line's affair; that all of them did is checked below.
       const back = new RegExp(
         `^Back in touch: ${QUEUED} entries of this device went out, \\d+ entr(y|ies) of others came in`,
       )
-      await expect
-        .poll(async () => (await phone.news()).some((line) => back.test(line)), { timeout: 15_000 })
+      // The news goes again, so it is looked for at once and not after the last entry is out.
+      const heard = expect
+        .poll(async () => (await phone.news()).some((line) => back.test(line)), { timeout: 30_000 })
         .toBe(true)
+      await Promise.all([heard, phone.says('saved')])
       const twice = "2 phones marked 'meat on', 40 s apart; the earlier counts."
       await expect.poll(() => phone.news(), { timeout: 15_000 }).toContain(twice)
       const log = (await (await ask(`/api/shoots/${shoot}/log`)).text())

@@ -33,6 +33,8 @@ describe.sequential('a plan open in two windows', () => {
     await other.goto(plan)
     await weight(page).fill('3.4 kg')
     await says(page, /^Saved\.$/)
+    // What the page asks for after its save must not bring the other's version along.
+    await page.waitForLoadState('networkidle')
     await weight(other).fill('3.5 kg')
     await says(other, /saved elsewhere meanwhile/)
     await other.reload()
@@ -55,6 +57,7 @@ describe.sequential('a plan open in two windows', () => {
 
 describe.sequential('a page left before its save was answered', () => {
   it('does not take its own words for somebody else’s', async () => {
+    await page.waitForLoadState('networkidle')
     await page.route('**/api/shoots/*', async (route) => {
       await route.fetch()
       await route.abort()
